@@ -1,0 +1,3 @@
+/** The Spring Boot application around the engine. */
+@org.jspecify.annotations.NullMarked
+package io.axiswright.app;
