@@ -1,0 +1,49 @@
+package io.axiswright.engine.catalogue;
+
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Energy;
+import io.axiswright.engine.quantity.HeatCapacity;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.quantity.Resistance;
+import io.axiswright.engine.quantity.Temperature;
+import io.axiswright.engine.quantity.ThermalResistance;
+import io.axiswright.engine.quantity.Voltage;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Chopper and resistor that burn off returned energy.
+ *
+ * @param id unique in the catalogue
+ * @param description what it is
+ * @param price price of one unit (one metre for bulk cable); on request if absent
+ * @param needs what must, may or need not be bought beside it
+ * @param chopperOn bus voltage at which it switches on
+ * @param chopperOff bus voltage at which it switches off again
+ * @param resistance resistance of its resistor
+ * @param resistanceTolerance tolerance of that resistance, as a fraction
+ * @param chopperCurrent highest current of its chopper
+ * @param continuousPower power its resistor takes for ever
+ * @param pulseEnergy energy of one pulse from cold
+ * @param heatCapacity heat capacity of its resistor
+ * @param thermalResistance thermal resistance from resistor to ambient
+ * @param resistorLimit highest temperature of its resistor
+ */
+public record BrakingUnit(
+        String id,
+        String description,
+        @Nullable Money price,
+        List<Need> needs,
+        @Bounds(above = 0) Voltage chopperOn,
+        @Bounds(above = 0) Voltage chopperOff,
+        @Bounds(above = 0) Resistance resistance,
+        @Bounds(min = 0, max = 0.5) double resistanceTolerance,
+        @Bounds(above = 0) Current chopperCurrent,
+        @Bounds(above = 0) Power continuousPower,
+        @Bounds(above = 0) Energy pulseEnergy,
+        @Bounds(above = 0) HeatCapacity heatCapacity,
+        @Bounds(above = 0) ThermalResistance thermalResistance,
+        @Bounds(above = 0) Temperature resistorLimit)
+        implements Item {}

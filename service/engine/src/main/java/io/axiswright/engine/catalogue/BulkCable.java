@@ -1,0 +1,34 @@
+package io.axiswright.engine.catalogue;
+
+import io.axiswright.engine.design.Insulation;
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.ConductorSize;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Money;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Power cable by the metre.
+ *
+ * @param id unique in the catalogue
+ * @param description what it is
+ * @param price price of one unit (one metre for bulk cable); on request if absent
+ * @param needs what must, may or need not be bought beside it
+ * @param size size of its loaded conductors
+ * @param cores number of cores, protective conductor included
+ * @param insulation its insulation
+ * @param outerDiameter outer diameter
+ * @param flexible whether it may move
+ */
+public record BulkCable(
+        String id,
+        String description,
+        @Nullable Money price,
+        List<Need> needs,
+        ConductorSize size,
+        @Bounds(min = 2, max = 7) int cores,
+        Insulation insulation,
+        @Bounds(above = 0) Length outerDiameter,
+        boolean flexible)
+        implements Item {}

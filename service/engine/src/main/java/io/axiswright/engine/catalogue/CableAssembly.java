@@ -1,0 +1,34 @@
+package io.axiswright.engine.catalogue;
+
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.ConductorSize;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Resistance;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Cable of fixed length with its ends on.
+ *
+ * @param id unique in the catalogue
+ * @param description what it is
+ * @param price price of one unit (one metre for bulk cable); on request if absent
+ * @param needs what must, may or need not be bought beside it
+ * @param use what it joins
+ * @param length its length
+ * @param powerConductor size of its 24 V conductors; absent if it carries none
+ * @param connectorResistance contact resistance of its connector pairs together, there and back; none if absent
+ * @param outerDiameter outer diameter
+ */
+public record CableAssembly(
+        String id,
+        String description,
+        @Nullable Money price,
+        List<Need> needs,
+        CableUse use,
+        @Bounds(above = 0, max = 1000) Length length,
+        @Nullable ConductorSize powerConductor,
+        @Bounds(min = 0) @Nullable Resistance connectorResistance,
+        @Bounds(above = 0) Length outerDiameter)
+        implements Item {}

@@ -1,0 +1,13 @@
+package io.axiswright.engine.catalogue;
+
+/** What a cable assembly joins. */
+public enum CableUse {
+    /** Host port to the first gateway of a trunk. */
+    HOST,
+    /** Gateway to gateway. */
+    TRUNK,
+    /** Gateway to drive unit, link and 24 V together. */
+    SPUR,
+    /** Control supply to the first gateway of a chain, or gateway to gateway. */
+    CONTROL_SUPPLY
+}

@@ -1,0 +1,66 @@
+package io.axiswright.engine.catalogue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What can be bought, in one currency.
+ *
+ * @param name its name
+ * @param currency ISO 4217 code all its prices are in
+ * @param remark anything to be said about it, for example that it is invented
+ * @param driveUnits drive units
+ * @param holdingBrakes holding brakes
+ * @param gateways gateway types
+ * @param controlSupplies 24 V supplies
+ * @param cableAssemblies cables of fixed length
+ * @param bulkCables power cable by the metre
+ * @param protectiveDevices fuses and breakers
+ * @param brakingUnits braking units
+ * @param ventilationKits ventilation kits
+ * @param footKits foot kits
+ * @param fasteningParts fastening parts
+ * @param accessories everything else
+ */
+public record Catalogue(
+        String name,
+        String currency,
+        @Nullable String remark,
+        List<DriveUnit> driveUnits,
+        List<HoldingBrake> holdingBrakes,
+        List<GatewayType> gateways,
+        List<ControlSupply> controlSupplies,
+        List<CableAssembly> cableAssemblies,
+        List<BulkCable> bulkCables,
+        List<ProtectiveDevice> protectiveDevices,
+        List<BrakingUnit> brakingUnits,
+        List<VentilationKit> ventilationKits,
+        List<FootKit> footKits,
+        List<FasteningPart> fasteningParts,
+        List<Accessory> accessories) {
+
+    /** Every item of every kind, in the order of the members and of each list. */
+    public Stream<Item> items() {
+        return Stream.<List<? extends Item>>of(
+                        driveUnits,
+                        holdingBrakes,
+                        gateways,
+                        controlSupplies,
+                        cableAssemblies,
+                        bulkCables,
+                        protectiveDevices,
+                        brakingUnits,
+                        ventilationKits,
+                        footKits,
+                        fasteningParts,
+                        accessories)
+                .flatMap(List::stream);
+    }
+
+    /** The item of that id, whatever its kind. */
+    public Optional<Item> find(String id) {
+        return items().filter(item -> item.id().equals(id)).findFirst();
+    }
+}

@@ -1,0 +1,81 @@
+package io.axiswright.engine.catalogue;
+
+import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Capacitance;
+import io.axiswright.engine.quantity.Count;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.MotorConstant;
+import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.quantity.Temperature;
+import io.axiswright.engine.quantity.TemperatureRise;
+import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Voltage;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Motor with its power electronics, built together or apart.
+ *
+ * @param id unique in the catalogue
+ * @param description what it is
+ * @param price price of one unit (one metre for bulk cable); on request if absent
+ * @param needs what must, may or need not be bought beside it
+ * @param frameSize frame size, by which brakes, kits and feet fit
+ * @param feed what it is fed from
+ * @param ratedVoltage rated input voltage: line to line, line to neutral, or DC
+ * @param ratedInputCurrent rated input current
+ * @param maxProtectiveDevice highest rating of the protective device ahead
+ * @param maxUnitsPerCircuit most units on one branch circuit
+ * @param shortCircuitRating short-circuit current rating
+ * @param leakageCurrent protective-conductor current in normal operation
+ * @param rotorInertia inertia of the rotor
+ * @param motorConstant torque per square root of copper loss, hot
+ * @param continuousCurve continuous torque over speed, rising speeds, at the rated conditions
+ * @param intermittentCurve intermittent torque over speed, rising speeds, at the rated voltage
+ * @param ratedAmbient ambient the continuous curve holds at
+ * @param ratedRise winding temperature rise at the continuous curve
+ * @param windingTimeConstant thermal time constant of the winding
+ * @param standbyLoss loss of the power electronics, independent of load
+ * @param busCapacitance least capacitance of its DC bus
+ * @param busTripVoltage DC-bus voltage at which it trips
+ * @param logicPower 24 V power of its control electronics
+ * @param logicMinimumVoltage lowest voltage at which they work
+ * @param keepAliveInput whether a keep-alive feed preserves its position
+ * @param shaftDiameter shaft diameter
+ * @param shaftLength usable shaft length
+ * @param inertiaRatioLimit highest load-to-motor inertia ratio its control is tuned for
+ */
+public record DriveUnit(
+        String id,
+        String description,
+        @Nullable Money price,
+        List<Need> needs,
+        String frameSize,
+        Feed feed,
+        @Bounds(above = 0, max = 1500) Voltage ratedVoltage,
+        @Bounds(above = 0) Current ratedInputCurrent,
+        @Bounds(above = 0) Current maxProtectiveDevice,
+        @Bounds(min = 1, max = 64) int maxUnitsPerCircuit,
+        @Bounds(above = 0) Current shortCircuitRating,
+        @Bounds(min = 0) Current leakageCurrent,
+        @Bounds(above = 0) Inertia rotorInertia,
+        @Bounds(above = 0) MotorConstant motorConstant,
+        @Count(min = 2, max = 100) List<CurvePoint> continuousCurve,
+        @Count(min = 2, max = 100) List<CurvePoint> intermittentCurve,
+        @Bounds(min = 273.15, max = 353.15) Temperature ratedAmbient,
+        @Bounds(above = 0) TemperatureRise ratedRise,
+        @Bounds(above = 0) Time windingTimeConstant,
+        @Bounds(min = 0) Power standbyLoss,
+        @Bounds(above = 0) Capacitance busCapacitance,
+        @Bounds(above = 0) Voltage busTripVoltage,
+        @Bounds(min = 0) Power logicPower,
+        @Bounds(above = 0) Voltage logicMinimumVoltage,
+        boolean keepAliveInput,
+        @Bounds(above = 0) Length shaftDiameter,
+        @Bounds(above = 0) Length shaftLength,
+        @Bounds(above = 0, max = 100) double inertiaRatioLimit)
+        implements Item {}

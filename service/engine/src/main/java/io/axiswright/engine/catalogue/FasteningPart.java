@@ -1,0 +1,28 @@
+package io.axiswright.engine.catalogue;
+
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Money;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Key, clamp set, adhesive, and what else joins a shaft to a hub.
+ *
+ * @param id unique in the catalogue
+ * @param description what it is
+ * @param price price of one unit (one metre for bulk cable); on request if absent
+ * @param needs what must, may or need not be bought beside it
+ * @param kind the fastening it serves
+ * @param shaftAbove it fits shafts thicker than this
+ * @param shaftUpTo and up to this, inclusive
+ */
+public record FasteningPart(
+        String id,
+        String description,
+        @Nullable Money price,
+        List<Need> needs,
+        FasteningKind kind,
+        @Bounds(min = 0) Length shaftAbove,
+        @Bounds(above = 0) Length shaftUpTo)
+        implements Item {}

@@ -1,0 +1,42 @@
+package io.axiswright.engine.catalogue;
+
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Torque;
+import io.axiswright.engine.quantity.Voltage;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Spring-applied brake that holds a load at rest, built onto a drive unit.
+ *
+ * @param id unique in the catalogue
+ * @param description what it is
+ * @param price price of one unit (one metre for bulk cable); on request if absent
+ * @param needs what must, may or need not be bought beside it
+ * @param frameSize frame size it fits
+ * @param torque static holding torque
+ * @param inertia inertia it adds to the rotor
+ * @param pullInPower power at 24 V while it releases
+ * @param holdPower power at 24 V once released
+ * @param minimumVoltage lowest voltage at which it releases
+ * @param releaseDelay from voltage to released
+ * @param engageDelay from no voltage to holding
+ */
+public record HoldingBrake(
+        String id,
+        String description,
+        @Nullable Money price,
+        List<Need> needs,
+        String frameSize,
+        @Bounds(above = 0) Torque torque,
+        @Bounds(min = 0) Inertia inertia,
+        @Bounds(above = 0) Power pullInPower,
+        @Bounds(above = 0) Power holdPower,
+        @Bounds(above = 0) Voltage minimumVoltage,
+        @Bounds(min = 0) Time releaseDelay,
+        @Bounds(min = 0) Time engageDelay)
+        implements Item {}

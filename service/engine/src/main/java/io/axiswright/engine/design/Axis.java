@@ -1,0 +1,36 @@
+package io.axiswright.engine.design;
+
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Frequency;
+import io.axiswright.engine.quantity.Inertia;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One controlled motion and all that makes it.
+ *
+ * @param id the caller's own name for it, unique in the design
+ * @param description what it does
+ * @param mechanism what moves
+ * @param gear gearbox; none if absent
+ * @param couplingInertia inertia of the coupling at the motor shaft; none if absent
+ * @param cycle what it does over and over
+ * @param position where its drive unit stands
+ * @param stopZone id of its stop zone; none if absent
+ * @param busGroup name of the DC bus it shares; its own bus if absent
+ * @param commandRate commands it is sent per second
+ * @param drive its drive unit
+ * @param mounting how the drive unit is fastened; not checked if absent
+ */
+public record Axis(
+        String id,
+        @Nullable String description,
+        Mechanism mechanism,
+        @Nullable Gear gear,
+        @Bounds(min = 0) @Nullable Inertia couplingInertia,
+        Cycle cycle,
+        Position position,
+        @Nullable String stopZone,
+        @Nullable String busGroup,
+        @Bounds(above = 0, max = 100000) Frequency commandRate,
+        DriveSelection drive,
+        @Nullable ShaftMounting mounting) {}

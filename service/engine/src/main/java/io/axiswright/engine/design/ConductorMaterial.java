@@ -1,0 +1,7 @@
+package io.axiswright.engine.design;
+
+/** What a conductor is made of. */
+public enum ConductorMaterial {
+    /** Copper. */
+    COPPER
+}

@@ -1,0 +1,27 @@
+package io.axiswright.engine.design;
+
+import io.axiswright.engine.quantity.Count;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A machine as the caller states it.
+ *
+ * @param name the caller's name for it
+ * @param site where it stands
+ * @param mains what it is supplied from
+ * @param axes its axes
+ * @param stopZones its stop zones
+ * @param network its control network; needed for topology and all that follows from it
+ * @param controlPower its control supply; needed for control power and all that follows from it
+ * @param installation how circuits are run; needed for supply, conductors and the bill
+ */
+public record Design(
+        String name,
+        Site site,
+        Mains mains,
+        @Count(min = 1, max = 1024) List<Axis> axes,
+        @Count(max = 256) List<StopZone> stopZones,
+        @Nullable Network network,
+        @Nullable ControlPower controlPower,
+        @Nullable Installation installation) {}

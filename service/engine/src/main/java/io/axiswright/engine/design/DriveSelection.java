@@ -1,0 +1,19 @@
+package io.axiswright.engine.design;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which drive unit an axis gets, or what to choose among.
+ *
+ * @param item the drive unit's catalogue id; chosen by the service if absent
+ * @param feed only units with this feed; any if absent
+ * @param forcedVentilationAllowed whether a ventilation kit may be used
+ * @param holdingBrake whether the axis needs a holding brake
+ * @param keepAlive whether its position must survive a loss of mains
+ */
+public record DriveSelection(
+        @Nullable String item,
+        @Nullable Feed feed,
+        boolean forcedVentilationAllowed,
+        boolean holdingBrake,
+        boolean keepAlive) {}

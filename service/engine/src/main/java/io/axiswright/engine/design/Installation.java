@@ -1,0 +1,31 @@
+package io.axiswright.engine.design;
+
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Temperature;
+
+/**
+ * How circuits are run and protected.
+ *
+ * @param mainsPanel where the machine's AC distribution stands
+ * @param feederLength length of the feeder from the supply terminals to it
+ * @param method how conductors are laid
+ * @param insulation their insulation
+ * @param material what they are made of
+ * @param ambient highest air temperature along the route
+ * @param groupedCircuits loaded circuits running together, this one included
+ * @param terminationRating temperature marking of the terminals: 60, 75 or 90 °C
+ * @param voltageDropLimit highest voltage drop, as a fraction of nominal
+ * @param device preferred protective device
+ */
+public record Installation(
+        Position mainsPanel,
+        @Bounds(min = 0, max = 1000) Length feederLength,
+        InstallationMethod method,
+        Insulation insulation,
+        ConductorMaterial material,
+        @Bounds(min = 233.15, max = 358.15) Temperature ambient,
+        @Bounds(min = 1, max = 100) int groupedCircuits,
+        @Bounds(min = 333.15, max = 363.15) Temperature terminationRating,
+        @Bounds(above = 0, max = 0.2) double voltageDropLimit,
+        DeviceKind device) {}

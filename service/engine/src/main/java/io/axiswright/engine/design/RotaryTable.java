@@ -1,0 +1,23 @@
+package io.axiswright.engine.design;
+
+import com.fasterxml.jackson.annotation.JsonTypeName;
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Torque;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A table turning about a vertical axis.
+ *
+ * @param inertia inertia of table and fixtures, without the payload of single moves
+ * @param bearingFriction friction torque of its bearing
+ * @param efficiency efficiency of its drive when the motor drives
+ * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency (not below 0) if absent
+ */
+@JsonTypeName("ROTARY_TABLE")
+public record RotaryTable(
+        @Bounds(min = 0) Inertia inertia,
+        @Bounds(min = 0) Torque bearingFriction,
+        @Bounds(above = 0, max = 1) double efficiency,
+        @Bounds(min = 0, max = 1) @Nullable Double backDrivingEfficiency)
+        implements Mechanism {}

@@ -1,0 +1,35 @@
+package io.axiswright.engine.design;
+
+import com.fasterxml.jackson.annotation.JsonTypeName;
+import io.axiswright.engine.quantity.Angle;
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Ball or lead screw with a travelling nut.
+ *
+ * @param lead travel per turn
+ * @param diameter diameter of the screw for its inertia
+ * @param length length of the screw
+ * @param load moved mass, without the payload of single moves
+ * @param inclination slope of the positive direction above the horizontal; 90° is straight up
+ * @param efficiency efficiency when the motor drives
+ * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency (not below 0: self-locking) if absent
+ * @param friction guide friction; none if absent
+ */
+@JsonTypeName("SCREW")
+public record Screw(
+        @Bounds(above = 0, max = 1) Length lead,
+        @Bounds(above = 0, max = 1) Length diameter,
+        @Bounds(above = 0, max = 20) Length length,
+        @Bounds(min = 0) Mass load,
+
+        @Bounds(min = -1.5707963267948966, max = 1.5707963267948966)
+        Angle inclination,
+
+        @Bounds(above = 0, max = 1) double efficiency,
+        @Bounds(min = 0, max = 1) @Nullable Double backDrivingEfficiency,
+        @Nullable Friction friction)
+        implements Mechanism {}

@@ -1,0 +1,11 @@
+package io.axiswright.engine.finding;
+
+/**
+ * One thing wrong with an input document.
+ *
+ * @param pointer JSON Pointer to the place, from the document's root
+ * @param code what kind of fault
+ * @param detail the offending value and what is wrong with it
+ * @param accepted what would be accepted there
+ */
+public record Fault(String pointer, FaultCode code, String detail, String accepted) {}

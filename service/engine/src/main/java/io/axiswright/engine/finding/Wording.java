@@ -1,0 +1,29 @@
+package io.axiswright.engine.finding;
+
+import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Unit;
+import io.axiswright.engine.quantity.Units;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
+
+/** Quantities as a sentence shows them: four significant digits and the unit of our answers. */
+public final class Wording {
+
+    private static final MathContext FOUR_DIGITS = new MathContext(4);
+
+    private Wording() {}
+
+    /** The quantity in words; "nothing" where there is none. */
+    public static String of(@Nullable Quantity quantity) {
+        if (quantity == null) {
+            return "nothing";
+        }
+        Unit unit = Units.answerUnit(quantity.dimension());
+        String number = new BigDecimal(unit.fromSi(quantity.si()))
+                .round(FOUR_DIGITS)
+                .stripTrailingZeros()
+                .toPlainString();
+        return unit.symbol().equals("1") ? number : number + " " + unit.symbol();
+    }
+}

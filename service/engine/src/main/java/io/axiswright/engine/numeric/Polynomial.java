@@ -1,0 +1,196 @@
+package io.axiswright.engine.numeric;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** A polynomial with real coefficients, lowest power first; immutable. */
+public final class Polynomial {
+
+    /** The polynomial that is 0 everywhere. */
+    public static final Polynomial ZERO = new Polynomial(0);
+
+    private final double[] coefficients;
+
+    private Polynomial(double... coefficients) {
+        int length = coefficients.length;
+        while (length > 1 && coefficients[length - 1] == 0) {
+            length--;
+        }
+        this.coefficients = Arrays.copyOf(coefficients, length);
+    }
+
+    /** The polynomial c0 + c1·t + c2·t² …; at least one coefficient. */
+    public static Polynomial of(double... coefficients) {
+        return new Polynomial(coefficients);
+    }
+
+    /** The highest power with a coefficient other than 0; 0 for constants. */
+    public int degree() {
+        return coefficients.length - 1;
+    }
+
+    /** The coefficient of t^power; 0 above the degree. */
+    public double coefficient(int power) {
+        return power < coefficients.length ? coefficients[power] : 0;
+    }
+
+    /** The value at t (Horner's scheme). */
+    public double at(double t) {
+        double value = 0;
+        for (int k = coefficients.length - 1; k >= 0; k--) {
+            value = value * t + coefficients[k];
+        }
+        return value;
+    }
+
+    /** The sum with another polynomial. */
+    public Polynomial plus(Polynomial other) {
+        double[] sum = new double[Math.max(coefficients.length, other.coefficients.length)];
+        for (int k = 0; k < sum.length; k++) {
+            sum[k] = coefficient(k) + other.coefficient(k);
+        }
+        return new Polynomial(sum);
+    }
+
+    /** The sum with a constant. */
+    public Polynomial plus(double constant) {
+        return plus(of(constant));
+    }
+
+    /** The difference from another polynomial. */
+    public Polynomial minus(Polynomial other) {
+        return plus(other.times(-1));
+    }
+
+    /** The product with a number. */
+    public Polynomial times(double factor) {
+        double[] scaled = coefficients.clone();
+        for (int k = 0; k < scaled.length; k++) {
+            scaled[k] *= factor;
+        }
+        return new Polynomial(scaled);
+    }
+
+    /** The product with another polynomial. */
+    public Polynomial times(Polynomial other) {
+        double[] product = new double[coefficients.length + other.coefficients.length - 1];
+        for (int j = 0; j < coefficients.length; j++) {
+            for (int k = 0; k < other.coefficients.length; k++) {
+                product[j + k] += coefficients[j] * other.coefficients[k];
+            }
+        }
+        return new Polynomial(product);
+    }
+
+    /** The derivative. */
+    public Polynomial derivative() {
+        if (degree() == 0) {
+            return ZERO;
+        }
+        double[] slope = new double[coefficients.length - 1];
+        for (int k = 0; k < slope.length; k++) {
+            slope[k] = (k + 1) * coefficients[k + 1];
+        }
+        return new Polynomial(slope);
+    }
+
+    /** The antiderivative that is 0 at t = 0. */
+    public Polynomial antiderivative() {
+        double[] sum = new double[coefficients.length + 1];
+        for (int k = 0; k < coefficients.length; k++) {
+            sum[k + 1] = coefficients[k] / (k + 1);
+        }
+        return new Polynomial(sum);
+    }
+
+    /** The integral from one instant to another. */
+    public double integral(double from, double to) {
+        Polynomial sum = antiderivative();
+        return sum.at(to) - sum.at(from);
+    }
+
+    /** The same curve seen from another origin: q(t) = p(t + origin). */
+    public Polynomial shifted(double origin) {
+        Polynomial result = of(coefficients[coefficients.length - 1]);
+        Polynomial step = of(origin, 1);
+        for (int k = coefficients.length - 2; k >= 0; k--) {
+            result = result.times(step).plus(coefficients[k]);
+        }
+        return result;
+    }
+
+    /**
+     * The points of the open interval (from, to) where the sign changes, ascending. Between neighbouring extrema a
+     * polynomial is monotone, so each crossing is bracketed by those of the derivative and found by bisection to the last
+     * bit; touching zero without crossing is not reported.
+     */
+    public List<Double> signChanges(double from, double to) {
+        if (degree() == 0) {
+            return List.of();
+        }
+        List<Double> crossings = new ArrayList<>();
+        double left = from;
+        for (double right : bounds(to, derivative().signChanges(from, to))) {
+            double below = at(left);
+            double above = at(right);
+            if (below * above < 0) {
+                crossings.add(bisect(left, right, below));
+            } else if (above == 0 && right < to && below != 0 && at(Math.nextUp(right)) * below < 0) {
+                crossings.add(right);
+            }
+            left = right;
+        }
+        return crossings;
+    }
+
+    /** The points where the value may be largest or smallest in [from, to]: both ends and every turning point inside. */
+    public List<Double> extremalPoints(double from, double to) {
+        List<Double> points = new ArrayList<>();
+        points.add(from);
+        points.addAll(derivative().signChanges(from, to));
+        points.add(to);
+        return points;
+    }
+
+    private static List<Double> bounds(double to, List<Double> inner) {
+        List<Double> all = new ArrayList<>(inner);
+        all.add(to);
+        return all;
+    }
+
+    private double bisect(double left, double right, double valueLeft) {
+        double a = left;
+        double b = right;
+        while (true) {
+            double middle = (a + b) / 2;
+            if (middle <= a || middle >= b) {
+                return middle;
+            }
+            double value = at(middle);
+            if (value == 0) {
+                return middle;
+            }
+            if (value * valueLeft > 0) {
+                a = middle;
+            } else {
+                b = middle;
+            }
+        }
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Polynomial p && Arrays.equals(coefficients, p.coefficients);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(coefficients);
+    }
+
+    @Override
+    public String toString() {
+        return Arrays.toString(coefficients);
+    }
+}

@@ -1,0 +1,48 @@
+package io.axiswright.engine.quantity;
+
+/** A number that knows its dimension; always held in the coherent SI unit. */
+public sealed interface Quantity
+        permits Displacement,
+                Velocity,
+                Acceleration,
+                Payload,
+                Effort,
+                Time,
+                LinearDamping,
+                Stiffness,
+                Pressure,
+                Area,
+                Power,
+                ApparentPower,
+                Energy,
+                Voltage,
+                Current,
+                Resistance,
+                LineResistance,
+                Capacitance,
+                JouleIntegral,
+                Frequency,
+                Temperature,
+                TemperatureRise,
+                ThermalResistance,
+                HeatCapacity,
+                MotorConstant,
+                Ratio {
+
+    /** The value in the coherent SI unit of {@link #dimension()}. */
+    double si();
+
+    /** What kind of thing is measured. */
+    Dimension dimension();
+
+    /**
+     * Guards every quantity: nothing that is not a number may enter the engine.
+     *
+     * @throws IllegalArgumentException if the value is NaN or infinite
+     */
+    static void requireFinite(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("a quantity must be finite, not " + value);
+        }
+    }
+}

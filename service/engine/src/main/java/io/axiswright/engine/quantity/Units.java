@@ -1,0 +1,63 @@
+package io.axiswright.engine.quantity;
+
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The table of units: which a caller may send for each dimension, and the one we answer in (its first row). */
+public final class Units {
+
+    private static final Map<Dimension, List<Unit>> TABLE = read();
+
+    private Units() {}
+
+    /** All units of a dimension, the one used in answers first. */
+    public static List<Unit> of(Dimension dimension) {
+        return TABLE.getOrDefault(dimension, List.of());
+    }
+
+    /** The unit in which answers state this dimension. */
+    public static Unit answerUnit(Dimension dimension) {
+        return of(dimension).getFirst();
+    }
+
+    /** The unit of a dimension by its symbol on the wire. */
+    public static Optional<Unit> find(Dimension dimension, String symbol) {
+        return of(dimension).stream().filter(u -> u.symbol().equals(symbol)).findFirst();
+    }
+
+    private static Map<Dimension, List<Unit>> read() {
+        try (var in = Objects.requireNonNull(Units.class.getResourceAsStream("/quantity/units.csv"));
+                var csv = CsvReader.builder()
+                        .commentStrategy(CommentStrategy.SKIP)
+                        .ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8));
+                Stream<NamedCsvRecord> rows = csv.stream()) {
+            return rows.map(Units::unit)
+                    .collect(Collectors.groupingBy(
+                            Unit::dimension, () -> new EnumMap<>(Dimension.class), Collectors.toUnmodifiableList()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Unit unit(NamedCsvRecord row) {
+        return new Unit(
+                Dimension.valueOf(row.getField("dimension")),
+                row.getField("symbol"),
+                row.getField("name"),
+                row.getField("rec20"),
+                Double.parseDouble(row.getField("factor")),
+                Double.parseDouble(row.getField("zero")));
+    }
+}
