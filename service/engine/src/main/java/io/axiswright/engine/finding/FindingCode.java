@@ -43,6 +43,34 @@ public enum FindingCode {
             Severity.VIOLATION,
             "No conductor size of the table serves circuit {subject}: {value} against {limit}.",
             "Split the circuit, shorten it, or improve the installation conditions."),
+    CONDUCTOR_TABLE_EXCEEDED(
+            Severity.VIOLATION,
+            "The code's tables end before the conditions of circuit {subject}: {value} against at most {limit}.",
+            "Lower the ambient temperature, group fewer circuits, or split the load."),
+    CONDUCTOR_DEVICE_TOO_SMALL(
+            Severity.VIOLATION,
+            "The protective device of circuit {subject} is rated {value}; its load asks for at least {limit}.",
+            "Use a larger protective device, or leave the rating out to have it chosen."),
+    CONDUCTOR_DEVICE_TOO_LARGE(
+            Severity.VIOLATION,
+            "The protective device of circuit {subject} is rated {value}; its motor or drive allows at most {limit}.",
+            "Use a smaller protective device, or leave the rating out to have it chosen."),
+    CONDUCTOR_DEVICE_BY_MOTOR_RULE(
+            Severity.CAUTION,
+            "{value} of {limit} protective devices, the first on circuit {subject}, follow the general rule for motors.",
+            "Hold them against the drives' instructions: the device and the highest rating named there come first."),
+    CONDUCTOR_FAULT_UNCHECKED(
+            Severity.NOTE,
+            "Fault withstand is not checked on {value} of {limit} circuits, the first of them {subject}.",
+            "State prospective fault current and clearing time of these circuits."),
+    CONDUCTOR_TABLE_FROM_MEMORY(
+            Severity.CAUTION,
+            "{value} of the {limit} code tables used could not be confirmed from an open copy: {subject}.",
+            "Hold the values used against the printed standards before the system is built."),
+    CONDUCTOR_HAZARDOUS_VOLTAGE(
+            Severity.NOTE,
+            "{value}, on circuit {subject}, is dangerous to touch; protection by low voltage ends at {limit}.",
+            "Have the wiring done and verified by a qualified person under the local code, with the supply isolated and locked."),
 
     // mounting
     MOUNTING_FASTENING_SLIPS(
