@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class ExactSolver implements LayoutSolver {
 
-    /** Links between slots beyond which the model is no longer worth building. */
+    /** Variables beyond which the model is no longer worth building. */
     private static final long MOST_VARIABLES = 150_000;
 
     private static final int SEED = 1;
@@ -31,8 +31,7 @@ final class ExactSolver implements LayoutSolver {
     @Override
     public Answer solve(LayoutModel model, @Nullable Layout start) {
         Slots slots = Slots.of(model);
-        long variables = (long) slots.count() * (slots.count() + model.axes().size());
-        if (slots.tooMany() || variables > MOST_VARIABLES || !NativeSolver.available()) {
+        if (outOfReach(model, slots)) {
             return new Answer(start, 0, false);
         }
         var exact = new ExactModel(model, slots);
@@ -56,6 +55,22 @@ final class ExactSolver implements LayoutSolver {
         }
         Layout polished = new LocalImprovement(model, new Relays(model), found).run();
         return new Answer(polished, Math.max(0, bound), false);
+    }
+
+    @Override
+    public boolean solvable(LayoutModel model) {
+        Slots slots = Slots.of(model);
+        if (outOfReach(model, slots)) {
+            return false;
+        }
+        var solver = solver(searchLimit / 4);
+        CpSolverStatus status = solver.solve(new ExactModel(model, slots).cp);
+        return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+    }
+
+    private static boolean outOfReach(LayoutModel model, Slots slots) {
+        long variables = (long) slots.count() * (slots.count() + model.axes().size());
+        return slots.tooMany() || variables > MOST_VARIABLES || !NativeSolver.available();
     }
 
     /** Of the layouts of that cost the one with the least cable, as far as a share of the search limit allows. */

@@ -51,22 +51,13 @@ public final class LayoutPlanning {
         if (!shortfalls.isEmpty()) {
             return nothing(request, reader.money(), shortfalls);
         }
-        LayoutSolver solver = request.effort() == LayoutEffort.PROVEN ? this::heuristicThenExact : plain;
+        LayoutSolver solver = request.effort() == LayoutEffort.PROVEN ? new BothSolvers(plain, exact) : plain;
         Answer answer = solver.solve(model, null);
         if (answer.layout() == null) {
             return nothing(request, reader.money(), clash(request, routes, model, answer, solver));
         }
         Layout layout = IndexOrder.apply(model, answer.layout().inOrder(model));
         return result(request, routes, reader.money(), model, layout, answer.bound());
-    }
-
-    private Answer heuristicThenExact(LayoutModel model, @org.jspecify.annotations.Nullable Layout start) {
-        Answer quick = plain.solve(model, start);
-        Answer proven = exact.solve(model, quick.layout());
-        return new Answer(
-                proven.layout() == null ? quick.layout() : proven.layout(),
-                Math.max(quick.bound(), proven.bound()),
-                proven.impossible());
     }
 
     private static List<Finding> clash(

@@ -12,6 +12,9 @@ interface LayoutSolver {
      */
     Answer solve(LayoutModel model, @Nullable Layout start);
 
+    /** Whether a layout exists, whatever it costs; false also where the search limit leaves it open. */
+    boolean solvable(LayoutModel model);
+
     /**
      * What a solver found.
      *

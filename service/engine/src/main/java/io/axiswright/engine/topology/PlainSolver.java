@@ -37,6 +37,11 @@ final class PlainSolver implements LayoutSolver {
         return new Answer(best, bound.value(), false);
     }
 
+    @Override
+    public boolean solvable(LayoutModel model) {
+        return greedy(model, new Relays(model), new long[model.axes().size()]) != null;
+    }
+
     /** Subgradient rounds for each start, fewer where one round is much work; always the same for the same model. */
     private static int rounds(LayoutModel model) {
         long each = (long) model.axes().size() * model.places() * model.types().size() * Math.max(1, model.zones());

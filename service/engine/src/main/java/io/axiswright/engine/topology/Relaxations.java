@@ -156,7 +156,7 @@ final class Relaxations {
     }
 
     private boolean solvable(LayoutModel relaxed) {
-        return solver.solve(relaxed, null).layout() != null;
+        return solver.solvable(relaxed);
     }
 
     private void clash(String what, String pointer, Quantity value, Quantity limit) {
