@@ -15,10 +15,62 @@ public enum FindingCode {
             "Add a larger drive unit or a gear to the catalogue, allow forced ventilation, or lengthen the moves."),
 
     // topology
+    TOPOLOGY_SPUR_TOO_LONG(
+            Severity.VIOLATION,
+            "Axis {subject} is {value} of cable from the nearest place for a gateway; the longest spur cable is {limit}.",
+            "Add a place nearer to the axis, or a spur cable at least that long to the catalogue."),
+    TOPOLOGY_HOST_LINK_TOO_LONG(
+            Severity.VIOLATION,
+            "From {subject} to the nearest place for a gateway it is {value} of cable; the longest host cable is {limit}.",
+            "Add a place nearer to the host, or a host cable at least that long to the catalogue."),
+    TOPOLOGY_TRUNK_TOO_LONG(
+            Severity.VIOLATION,
+            "No trunk leads to a place from which axis {subject} can be reached: the last hop is {value} of cable, the longest trunk cable {limit}.",
+            "Add a place in between for a relaying gateway, a longer trunk cable, or a gateway type that allows deeper trunks."),
+    TOPOLOGY_PORTS_SHORT(
+            Severity.VIOLATION,
+            "{value} axes need a drive port each, but all gateways that {subject} can hold have {limit} together.",
+            "Allow more gateways in a place, add host ports, or gateway types with more drive ports or deeper trunks."),
+    TOPOLOGY_BRAKE_OUTPUTS_SHORT(
+            Severity.VIOLATION,
+            "{value} holding brakes need an output each, but all gateways that {subject} can hold have {limit} together.",
+            "Add gateway types with more brake outputs, or switch the brakes of some axes by other means."),
+    TOPOLOGY_ZONES_NEED_GATEWAYS(
+            Severity.VIOLATION,
+            "Kept apart, the stop zones need {value} gateways; {subject} can hold {limit}.",
+            "Join stop zones, allow more gateways, or use a gateway type whose stop input does not act on all its axes."),
+    TOPOLOGY_ZONES_NEED_TRUNKS(
+            Severity.VIOLATION,
+            "Kept apart, the stop zones need {value} trunks; the host of {subject} has {limit} ports.",
+            "Join stop zones, add host ports, or use a gateway type whose stop input acts on the gateway alone."),
+    TOPOLOGY_COMMAND_RATE_SHORT(
+            Severity.VIOLATION,
+            "The command rate of {subject} is {value}; the host port or ports for it carry {limit}.",
+            "Lower the command rate, or use a host with more or faster ports."),
     TOPOLOGY_NO_LAYOUT(
             Severity.VIOLATION,
-            "No layout of the network exists for {subject}: {value} against at most {limit}.",
-            "Add gateway places, host ports or longer cables to what may be used."),
+            "No layout of {subject} exists: {value} axes cannot be placed on its at most {limit} gateways within all limits at once.",
+            "Widen one of the limits the findings beside this one name, or add places for gateways."),
+    TOPOLOGY_NOT_FOUND(
+            Severity.VIOLATION,
+            "No layout of {subject} was found for {value} axes on at most {limit} gateways; that there is none is not proven.",
+            "Ask for the proven search, or widen one of the limits the findings beside this one name."),
+    TOPOLOGY_LIMITS_CLASH(
+            Severity.VIOLATION,
+            "The limit of {limit} {subject} stands in the way: with {value} and all else as it is, there is a layout.",
+            "Widen this limit by the difference, or another one named beside it."),
+    TOPOLOGY_PRICE_MISSING(
+            Severity.CAUTION,
+            "Item {subject} has no price and counts nothing in the cost of the layout: {value} of its {limit} items.",
+            "Ask for the price and plan again: another layout may be cheaper."),
+    TOPOLOGY_NO_STOP_INPUT(
+            Severity.CAUTION,
+            "Gateway {subject} has no stop input, yet {value} of its axes belong to a stop zone.",
+            "Bring the stop demand to these drives by other means and have the safety function verified by a qualified person."),
+    TOPOLOGY_STOPS_ALONG(
+            Severity.NOTE,
+            "Axis {subject} has no stop zone but hangs on a stop input that stops others: it will stop, and may start, along with them.",
+            "Make sure that this is safe, above all against unexpected start, or give the axis a stop zone of its own."),
 
     // controlpower
     CONTROL_VOLTAGE_LOW(
