@@ -11,8 +11,64 @@ public enum FindingCode {
     // duty
     DUTY_NO_DRIVE_UNIT(
             Severity.VIOLATION,
-            "No drive unit of the catalogue holds the duty of axis {subject}; the nearest miss reaches {value} of the limit {limit}.",
+            "No drive unit of the catalogue holds the duty of axis {subject}; the nearest miss is asked for {value} where {limit} is its limit.",
             "Add a larger drive unit or a gear to the catalogue, allow forced ventilation, or lengthen the moves."),
+    DUTY_CATALOGUE_EMPTY(
+            Severity.VIOLATION,
+            "There is nothing to choose a drive unit for axis {subject} from: {value} drive units where at least {limit} is needed.",
+            "Use a catalogue with drive units."),
+    DUTY_FEED_WRONG(
+            Severity.VIOLATION,
+            "The drive unit of axis {subject} cannot be fed here as asked: {value} reaches it, and it may have at most {limit}.",
+            "Choose a drive unit for these mains and for the feed asked for, or put a transformer ahead of it."),
+    DUTY_SPEED_HIGH(
+            Severity.VIOLATION,
+            "Axis {subject} turns its motor at {value}; at low line its drive unit reaches {limit}.",
+            "Lengthen the fastest move, lower the gear ratio, or choose a faster drive unit."),
+    DUTY_BRAKE_WEAK(
+            Severity.VIOLATION,
+            "The holding brake of axis {subject} needs {value} with its margin; those that fit the drive unit have up to {limit}.",
+            "Choose a drive unit whose frame takes a stronger brake, raise the gear ratio, or balance the load."),
+    DUTY_RMS_TORQUE_HIGH(
+            Severity.VIOLATION,
+            "The rms torque of axis {subject} is {value}; its drive unit holds {limit} for ever at this site.",
+            "Lengthen the cycle, allow forced ventilation, or choose a larger drive unit."),
+    DUTY_PEAK_TORQUE_HIGH(
+            Severity.VIOLATION,
+            "Axis {subject} asks for {value} at its worst instant, where its drive unit has {limit} at low line.",
+            "Lengthen the move, choose a law with lower acceleration, or choose a larger drive unit."),
+    DUTY_WINDING_HOT(
+            Severity.VIOLATION,
+            "The winding of axis {subject} heats up by {value} over the repeating cycle; {limit} is permitted at this site.",
+            "Break long bursts of torque up with rest, allow forced ventilation, or choose a larger drive unit."),
+    DUTY_BRAKE_ABSENT(
+            Severity.VIOLATION,
+            "Gravity pulls at axis {subject} with {value} at the motor shaft, and it has no holding brake.",
+            "Ask for a holding brake on this axis, or hold its load by other means that do not need power."),
+    DUTY_DWELL_UNHELD(
+            Severity.VIOLATION,
+            "Axis {subject} leaves {value} of its dwells to a holding brake it does not have; the motor was taken to hold them.",
+            "Ask for a holding brake on this axis, or let the motor hold."),
+    DUTY_LOAD_MAY_FALL(
+            Severity.CAUTION,
+            "The load of axis {subject} falls when neither motor nor brake holds it: {value} at the motor shaft.",
+            "Prop the load before anybody works beneath it; a single holding brake is no protection for persons. Follow the local code and have a qualified person judge it."),
+    DUTY_CYCLE_DRIFTS(
+            Severity.CAUTION,
+            "Axis {subject} ends its cycle {value} from where it began; repeated, it runs away unless it is endless.",
+            "Add the return move, unless the axis is endless."),
+    DUTY_INERTIA_RATIO_HIGH(
+            Severity.CAUTION,
+            "The load of axis {subject} has {value} times the inertia of its motor; its control is tuned for up to {limit}.",
+            "Raise the gear ratio, choose a drive unit with a larger rotor, or make sure that the transmission is stiff."),
+    DUTY_ALTITUDE_HIGH(
+            Severity.CAUTION,
+            "At {subject} the altitude is {value}; the rule by which ratings were lowered is stated up to {limit}.",
+            "Ask for ratings at this altitude; clearances in air need checking as well."),
+    DUTY_SELF_LOCKING(
+            Severity.NOTE,
+            "No load drives axis {subject} backwards: it returns no energy, and its motor works even while it lowers.",
+            "Do not count on it to hold a load that can hurt somebody: vibration and wear undo it."),
 
     // topology
     TOPOLOGY_SPUR_TOO_LONG(
