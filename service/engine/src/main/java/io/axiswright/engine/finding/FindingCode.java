@@ -139,6 +139,38 @@ public enum FindingCode {
             Severity.VIOLATION,
             "The DC bus of {subject} rises to {value}; its drives trip at {limit}.",
             "Add a braking unit, lengthen the deceleration, or join a DC bus with motoring axes."),
+    BRAKING_LINE_ABOVE_TRIP(
+            Severity.VIOLATION,
+            "At high line the DC bus of {subject} stands at {value}, not below the {limit} at which its drives trip.",
+            "Use drive units for this line voltage, or a transformer ahead of them; no braking unit can help."),
+    BRAKING_RESISTOR_HOT(
+            Severity.CAUTION,
+            "The braking resistor of {subject} reaches {value} (limit {limit}): it burns skin and ignites what touches it.",
+            "Mount it guarded, marked and clear of anything that burns, with a thermal switch that opens the supply; follow the local code and licensed practice."),
+    BRAKING_BUS_STORED_ENERGY(
+            Severity.CAUTION,
+            "The DC bus of {subject} holds up to {value} and stays dangerous after power-off.",
+            "Wait until it is discharged and measure that it is before touching anything; post the waiting time; follow the local code and licensed practice."),
+    BRAKING_BUS_SHARED(
+            Severity.NOTE,
+            "The axes of {subject} are taken to share one DC bus; drives do so only if they are wired bus to bus.",
+            "Wire the buses together as the drives allow, with their protection and pre-charging, or leave the bus group out."),
+    BRAKING_CYCLES_UNRELATED(
+            Severity.NOTE,
+            "The cycles of {subject} have unrelated periods; the cycle case is a guaranteed bound over every alignment, not a course over time.",
+            "Give the axes one period, or periods in a ratio of small whole numbers, for a sharper answer."),
+    BRAKING_CYCLE_UNSETTLED(
+            Severity.NOTE,
+            "The chopper of {subject} never falls into step with the cycle; the worst of many cycles is given.",
+            "Nothing needs to be done; a braking unit with other switching voltages would give a repeating course."),
+    BRAKING_STOP_UNCONTROLLED(
+            Severity.CAUTION,
+            "A category 0 stop returns no energy to the bus but leaves axis {subject} without torque for {value}, until its holding brake holds; a vertical load falls meanwhile.",
+            "Check the fall and the brake's wear, use category 1 where the risk assessment allows it, and follow the local code and licensed practice."),
+    BRAKING_STOP_WITHOUT_BRAKE(
+            Severity.CAUTION,
+            "A category 0 stop leaves axis {subject} without torque, and it has no holding brake: only friction stops it, and a vertical load falls.",
+            "Add a holding brake, or use category 1 where the risk assessment allows it; follow the local code and licensed practice."),
 
     // supply
     SUPPLY_FAULT_RATING_LOW(
