@@ -229,6 +229,14 @@ public enum FindingCode {
             Severity.NOTE,
             "These results advise on {subject}; they do not replace the judgement of a qualified person.",
             "Have the design checked against the local code and by the authority having jurisdiction before it is built."),
+    STUDY_NO_POWER_CABLE(
+            Severity.VIOLATION,
+            "Circuit {subject} needs conductors of {value}; the largest fitting power cable of the catalogue has {limit}.",
+            "Add a larger power cable with the right number of cores to the catalogue, or split the circuit."),
+    STUDY_DC_BUS_UNFED(
+            Severity.VIOLATION,
+            "Axis {subject} runs from a DC bus of {value}, and nothing in the design feeds that bus.",
+            "Join the axis to a bus group with a mains-fed drive unit, or take a mains-fed drive unit."),
     ;
 
     private final Severity severity;
