@@ -133,6 +133,62 @@ public enum FindingCode {
             Severity.VIOLATION,
             "The control supply reaches {subject} with {value}, below the {limit} it needs.",
             "Use a larger conductor, a second control supply, or a feed point nearer to the load."),
+    CONTROL_VOLTAGE_BELOW_BAND(
+            Severity.CAUTION,
+            "The control supply reaches {subject} with {value}: enough by its own data, but below {limit}, the lower end of the band for programmable equipment.",
+            "Make sure that the item's own least voltage may be relied on, or use a larger conductor."),
+    CONTROL_VOLTAGE_ABOVE_BAND(
+            Severity.VIOLATION,
+            "Control supply {subject} is set to {value}, above {limit}, the upper end of the band for programmable equipment.",
+            "Use a control supply with a lower output voltage."),
+    CONTROL_CHAIN_COLLAPSE(
+            Severity.VIOLATION,
+            "Chain {subject} has no stable control voltage: it collapses at {value} of the load, and {limit} is needed.",
+            "Use a larger conductor, feed the chain at a second point, or split it."),
+    CONTROL_CABLE_NONE(
+            Severity.VIOLATION,
+            "No control-supply cable of the catalogue reaches {subject}: {value} is needed, the longest is {limit}.",
+            "Add a longer control-supply cable to the catalogue, or move the control supply or the gateway."),
+    CONTROL_SUPPLY_NONE(
+            Severity.VIOLATION,
+            "No control supply of the catalogue can be fed from this mains; chain {subject} takes {value}.",
+            "Add a control supply with the phases of the mains to the catalogue."),
+    CONTROL_SUPPLY_OVERLOADED(
+            Severity.VIOLATION,
+            "Control supply {subject} must give {value}, reserve included, but gives {limit} at the enclosure's temperature.",
+            "Add a larger control supply to the catalogue, cool the enclosure, stagger the brakes, or split the chain."),
+    CONTROL_START_LOCK(
+            Severity.VIOLATION,
+            "As control supply {subject} rises, its loads draw {value}; it gives {limit} and would hang at low voltage.",
+            "Use a larger control supply, or switch the loads on in groups."),
+    CONTROL_SUPPLY_MAINS_VOLTAGE(
+            Severity.CAUTION,
+            "Control supply {subject} is rated for {limit}, but the mains is {value}.",
+            "Add a control supply for the mains voltage to the catalogue, or feed it through a transformer."),
+    CONTROL_PASS_THROUGH_CURRENT(
+            Severity.VIOLATION,
+            "{value} of control current enters gateway {subject}; its terminals carry {limit}.",
+            "Feed the chain at a second point, split it, or use a gateway whose terminals carry more."),
+    CONTROL_SPUR_WITHOUT_POWER(
+            Severity.VIOLATION,
+            "The spur of axis {subject} has no 24 V conductors, but its drive unit needs {value}.",
+            "Use a spur with 24 V conductors."),
+    CONTROL_KEEP_ALIVE_ABSENT(
+            Severity.VIOLATION,
+            "Axis {subject} must keep its position while mains is off, but its drive unit has no keep-alive input.",
+            "Use a drive unit with a keep-alive input, or let the axis find its position anew."),
+    CONTROL_KEEP_ALIVE_HOLD_UP(
+            Severity.NOTE,
+            "After mains is lost, control supply {subject} stays up for {value}; {limit} axes on it must keep their position for longer.",
+            "Feed them from a buffered supply that lasts as long as mains may be off."),
+    CONTROL_HOLD_UP_SHORT(
+            Severity.CAUTION,
+            "Control supply {subject} stays up for {value} after mains is lost; interruptions of {limit} are to be ridden through.",
+            "Use a control supply with a longer hold-up time, or a larger one."),
+    CONTROL_BRAKE_RELEASE(
+            Severity.NOTE,
+            "{value} holding brakes hang on control supply {subject}: they engage when it fails, and a load can fall when one is released while its drive gives no torque.",
+            "Release brakes only through the drives, secure suspended loads before work, and follow the local code."),
 
     // braking
     BRAKING_BUS_OVERVOLTAGE(
