@@ -36,13 +36,17 @@ enum Rule {
      */
     record Entry(double value, String clause) {}
 
+    /** Where it stands that everything must bear the fault current at its place. */
+    static final String FAULT_RATING = "NFPA 70 110.9, 110.10; IEC 60364-4-43 434.5.1 (from memory)";
+
     private static final List<NamedCsvRecord> ROWS = read();
 
     /** The number under a code basis. */
     Entry under(CodeBasis basis) {
         return ROWS.stream()
                 .filter(row -> row.getField("rule").equals(name()))
-                .filter(row -> row.getField("basis").equals("ANY") || row.getField("basis").equals(basis.name()))
+                .filter(row -> row.getField("basis").equals("ANY")
+                        || row.getField("basis").equals(basis.name()))
                 .map(row -> new Entry(Double.parseDouble(row.getField("value")), clause(row)))
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("the table of rules lacks " + name()));
@@ -50,7 +54,7 @@ enum Rule {
 
     private static String clause(NamedCsvRecord row) {
         String clause = row.getField("clause");
-        return row.getField("confidence").equals("from-memory") ? clause + " (from memory)" : clause;
+        return row.getField("confidence").equals("FROM_MEMORY") ? clause + " (from memory)" : clause;
     }
 
     private static List<NamedCsvRecord> read() {
