@@ -64,7 +64,7 @@ public enum FindingCode {
             "Connect it permanently and make its protective conductor at least 10 mm2 copper (16 mm2 aluminium) throughout, or run a second one."),
     SUPPLY_RESIDUAL_DEVICE_TRIPS(
             Severity.CAUTION,
-            "The standing leakage of {subject} is {value}; a residual-current device of 30 mA leaves room for {limit}.",
+            "The standing leakage of {subject} is {value}; a residual-current device for the protection of people leaves room for {limit}.",
             "Choose a residual-current device rated well above the leakage (type B behind three-phase rectifiers), or other fault protection that the local code allows."),
     SUPPLY_MAINS_DANGER(
             Severity.CAUTION,
