@@ -11,14 +11,122 @@ public enum FindingCode {
     // duty
     DUTY_NO_DRIVE_UNIT(
             Severity.VIOLATION,
-            "No drive unit of the catalogue holds the duty of axis {subject}; the nearest miss reaches {value} of the limit {limit}.",
+            "No drive unit of the catalogue holds the duty of axis {subject}; the nearest miss is asked for {value} where {limit} is its limit.",
             "Add a larger drive unit or a gear to the catalogue, allow forced ventilation, or lengthen the moves."),
+    DUTY_CATALOGUE_EMPTY(
+            Severity.VIOLATION,
+            "There is nothing to choose a drive unit for axis {subject} from: {value} drive units where at least {limit} is needed.",
+            "Use a catalogue with drive units."),
+    DUTY_FEED_WRONG(
+            Severity.VIOLATION,
+            "The drive unit of axis {subject} cannot be fed here as asked: {value} reaches it, and it may have at most {limit}.",
+            "Choose a drive unit for these mains and for the feed asked for, or put a transformer ahead of it."),
+    DUTY_SPEED_HIGH(
+            Severity.VIOLATION,
+            "Axis {subject} turns its motor at {value}; at low line its drive unit reaches {limit}.",
+            "Lengthen the fastest move, lower the gear ratio, or choose a faster drive unit."),
+    DUTY_BRAKE_WEAK(
+            Severity.VIOLATION,
+            "The holding brake of axis {subject} needs {value} with its margin; those that fit the drive unit have up to {limit}.",
+            "Choose a drive unit whose frame takes a stronger brake, raise the gear ratio, or balance the load."),
+    DUTY_RMS_TORQUE_HIGH(
+            Severity.VIOLATION,
+            "The rms torque of axis {subject} is {value}; its drive unit holds {limit} for ever at this site.",
+            "Lengthen the cycle, allow forced ventilation, or choose a larger drive unit."),
+    DUTY_PEAK_TORQUE_HIGH(
+            Severity.VIOLATION,
+            "Axis {subject} asks for {value} at its worst instant, where its drive unit has {limit} at low line.",
+            "Lengthen the move, choose a law with lower acceleration, or choose a larger drive unit."),
+    DUTY_WINDING_HOT(
+            Severity.VIOLATION,
+            "The winding of axis {subject} heats up by {value} over the repeating cycle; {limit} is permitted at this site.",
+            "Break long bursts of torque up with rest, allow forced ventilation, or choose a larger drive unit."),
+    DUTY_BRAKE_ABSENT(
+            Severity.VIOLATION,
+            "Gravity pulls at axis {subject} with {value} at the motor shaft, and it has no holding brake.",
+            "Ask for a holding brake on this axis, or hold its load by other means that do not need power."),
+    DUTY_DWELL_UNHELD(
+            Severity.VIOLATION,
+            "Axis {subject} leaves {value} of its dwells to a holding brake it does not have; the motor was taken to hold them.",
+            "Ask for a holding brake on this axis, or let the motor hold."),
+    DUTY_LOAD_MAY_FALL(
+            Severity.CAUTION,
+            "The load of axis {subject} falls when neither motor nor brake holds it: {value} at the motor shaft.",
+            "Prop the load before anybody works beneath it; a single holding brake is no protection for persons. Follow the local code and have a qualified person judge it."),
+    DUTY_CYCLE_DRIFTS(
+            Severity.CAUTION,
+            "Axis {subject} ends its cycle {value} from where it began; repeated, it runs away unless it is endless.",
+            "Add the return move, unless the axis is endless."),
+    DUTY_INERTIA_RATIO_HIGH(
+            Severity.CAUTION,
+            "The load of axis {subject} has {value} times the inertia of its motor; its control is tuned for up to {limit}.",
+            "Raise the gear ratio, choose a drive unit with a larger rotor, or make sure that the transmission is stiff."),
+    DUTY_ALTITUDE_HIGH(
+            Severity.CAUTION,
+            "At {subject} the altitude is {value}; the rule by which ratings were lowered is stated up to {limit}.",
+            "Ask for ratings at this altitude; clearances in air need checking as well."),
+    DUTY_SELF_LOCKING(
+            Severity.NOTE,
+            "No load drives axis {subject} backwards: it returns no energy, and its motor works even while it lowers.",
+            "Do not count on it to hold a load that can hurt somebody: vibration and wear undo it."),
 
     // topology
+    TOPOLOGY_SPUR_TOO_LONG(
+            Severity.VIOLATION,
+            "Axis {subject} is {value} of cable from the nearest place for a gateway; the longest spur cable is {limit}.",
+            "Add a place nearer to the axis, or a spur cable at least that long to the catalogue."),
+    TOPOLOGY_HOST_LINK_TOO_LONG(
+            Severity.VIOLATION,
+            "From {subject} to the nearest place for a gateway it is {value} of cable; the longest host cable is {limit}.",
+            "Add a place nearer to the host, or a host cable at least that long to the catalogue."),
+    TOPOLOGY_TRUNK_TOO_LONG(
+            Severity.VIOLATION,
+            "No trunk leads to a place from which axis {subject} can be reached: the last hop is {value} of cable, the longest trunk cable {limit}.",
+            "Add a place in between for a relaying gateway, a longer trunk cable, or a gateway type that allows deeper trunks."),
+    TOPOLOGY_PORTS_SHORT(
+            Severity.VIOLATION,
+            "{value} axes need a drive port each, but all gateways that {subject} can hold have {limit} together.",
+            "Allow more gateways in a place, add host ports, or gateway types with more drive ports or deeper trunks."),
+    TOPOLOGY_BRAKE_OUTPUTS_SHORT(
+            Severity.VIOLATION,
+            "{value} holding brakes need an output each, but all gateways that {subject} can hold have {limit} together.",
+            "Add gateway types with more brake outputs, or switch the brakes of some axes by other means."),
+    TOPOLOGY_ZONES_NEED_GATEWAYS(
+            Severity.VIOLATION,
+            "Kept apart, the stop zones need {value} gateways; {subject} can hold {limit}.",
+            "Join stop zones, allow more gateways, or use a gateway type whose stop input does not act on all its axes."),
+    TOPOLOGY_ZONES_NEED_TRUNKS(
+            Severity.VIOLATION,
+            "Kept apart, the stop zones need {value} trunks; the host of {subject} has {limit} ports.",
+            "Join stop zones, add host ports, or use a gateway type whose stop input acts on the gateway alone."),
+    TOPOLOGY_COMMAND_RATE_SHORT(
+            Severity.VIOLATION,
+            "The command rate of {subject} is {value}; the host port or ports for it carry {limit}.",
+            "Lower the command rate, or use a host with more or faster ports."),
     TOPOLOGY_NO_LAYOUT(
             Severity.VIOLATION,
-            "No layout of the network exists for {subject}: {value} against at most {limit}.",
-            "Add gateway places, host ports or longer cables to what may be used."),
+            "No layout of {subject} exists: {value} axes cannot be placed on its at most {limit} gateways within all limits at once.",
+            "Widen one of the limits the findings beside this one name, or add places for gateways."),
+    TOPOLOGY_NOT_FOUND(
+            Severity.VIOLATION,
+            "No layout of {subject} was found for {value} axes on at most {limit} gateways; that there is none is not proven.",
+            "Ask for the proven search, or widen one of the limits the findings beside this one name."),
+    TOPOLOGY_LIMITS_CLASH(
+            Severity.VIOLATION,
+            "The limit of {limit} {subject} stands in the way: with {value} and all else as it is, there is a layout.",
+            "Widen this limit by the difference, or another one named beside it."),
+    TOPOLOGY_PRICE_MISSING(
+            Severity.CAUTION,
+            "Item {subject} has no price and counts nothing in the cost of the layout: {value} of its {limit} items.",
+            "Ask for the price and plan again: another layout may be cheaper."),
+    TOPOLOGY_NO_STOP_INPUT(
+            Severity.CAUTION,
+            "Gateway {subject} has no stop input, yet {value} of its axes belong to a stop zone.",
+            "Bring the stop demand to these drives by other means and have the safety function verified by a qualified person."),
+    TOPOLOGY_STOPS_ALONG(
+            Severity.NOTE,
+            "Axis {subject} has no stop zone but hangs on a stop input that stops others: it will stop, and may start, along with them.",
+            "Make sure that this is safe, above all against unexpected start, or give the axis a stop zone of its own."),
 
     // controlpower
     CONTROL_VOLTAGE_LOW(
@@ -31,6 +139,38 @@ public enum FindingCode {
             Severity.VIOLATION,
             "The DC bus of {subject} rises to {value}; its drives trip at {limit}.",
             "Add a braking unit, lengthen the deceleration, or join a DC bus with motoring axes."),
+    BRAKING_LINE_ABOVE_TRIP(
+            Severity.VIOLATION,
+            "At high line the DC bus of {subject} stands at {value}, not below the {limit} at which its drives trip.",
+            "Use drive units for this line voltage, or a transformer ahead of them; no braking unit can help."),
+    BRAKING_RESISTOR_HOT(
+            Severity.CAUTION,
+            "The braking resistor of {subject} reaches {value} (limit {limit}): it burns skin and ignites what touches it.",
+            "Mount it guarded, marked and clear of anything that burns, with a thermal switch that opens the supply; follow the local code and licensed practice."),
+    BRAKING_BUS_STORED_ENERGY(
+            Severity.CAUTION,
+            "The DC bus of {subject} holds up to {value} and stays dangerous after power-off.",
+            "Wait until it is discharged and measure that it is before touching anything; post the waiting time; follow the local code and licensed practice."),
+    BRAKING_BUS_SHARED(
+            Severity.NOTE,
+            "The axes of {subject} are taken to share one DC bus; drives do so only if they are wired bus to bus.",
+            "Wire the buses together as the drives allow, with their protection and pre-charging, or leave the bus group out."),
+    BRAKING_CYCLES_UNRELATED(
+            Severity.NOTE,
+            "The cycles of {subject} have unrelated periods; the cycle case is a guaranteed bound over every alignment, not a course over time.",
+            "Give the axes one period, or periods in a ratio of small whole numbers, for a sharper answer."),
+    BRAKING_CYCLE_UNSETTLED(
+            Severity.NOTE,
+            "The chopper of {subject} never falls into step with the cycle; the worst of many cycles is given.",
+            "Nothing needs to be done; a braking unit with other switching voltages would give a repeating course."),
+    BRAKING_STOP_UNCONTROLLED(
+            Severity.CAUTION,
+            "A category 0 stop returns no energy to the bus but leaves axis {subject} without torque for {value}, until its holding brake holds; a vertical load falls meanwhile.",
+            "Check the fall and the brake's wear, use category 1 where the risk assessment allows it, and follow the local code and licensed practice."),
+    BRAKING_STOP_WITHOUT_BRAKE(
+            Severity.CAUTION,
+            "A category 0 stop leaves axis {subject} without torque, and it has no holding brake: only friction stops it, and a vertical load falls.",
+            "Add a holding brake, or use category 1 where the risk assessment allows it; follow the local code and licensed practice."),
 
     // supply
     SUPPLY_FAULT_RATING_LOW(
@@ -76,6 +216,34 @@ public enum FindingCode {
             Severity.VIOLATION,
             "No conductor size of the table serves circuit {subject}: {value} against {limit}.",
             "Split the circuit, shorten it, or improve the installation conditions."),
+    CONDUCTOR_TABLE_EXCEEDED(
+            Severity.VIOLATION,
+            "The code's tables end before the conditions of circuit {subject}: {value} against at most {limit}.",
+            "Lower the ambient temperature, group fewer circuits, or split the load."),
+    CONDUCTOR_DEVICE_TOO_SMALL(
+            Severity.VIOLATION,
+            "The protective device of circuit {subject} is rated {value}; its load asks for at least {limit}.",
+            "Use a larger protective device, or leave the rating out to have it chosen."),
+    CONDUCTOR_DEVICE_TOO_LARGE(
+            Severity.VIOLATION,
+            "The protective device of circuit {subject} is rated {value}; its motor or drive allows at most {limit}.",
+            "Use a smaller protective device, or leave the rating out to have it chosen."),
+    CONDUCTOR_DEVICE_BY_MOTOR_RULE(
+            Severity.CAUTION,
+            "{value} of {limit} protective devices, the first on circuit {subject}, follow the general rule for motors.",
+            "Hold them against the drives' instructions: the device and the highest rating named there come first."),
+    CONDUCTOR_FAULT_UNCHECKED(
+            Severity.NOTE,
+            "Fault withstand is not checked on {value} of {limit} circuits, the first of them {subject}.",
+            "State prospective fault current and clearing time of these circuits."),
+    CONDUCTOR_TABLE_FROM_MEMORY(
+            Severity.CAUTION,
+            "{value} of the {limit} code tables used could not be confirmed from an open copy: {subject}.",
+            "Hold the values used against the printed standards before the system is built."),
+    CONDUCTOR_HAZARDOUS_VOLTAGE(
+            Severity.NOTE,
+            "{value}, on circuit {subject}, is dangerous to touch; protection by low voltage ends at {limit}.",
+            "Have the wiring done and verified by a qualified person under the local code, with the supply isolated and locked."),
 
     // mounting
     MOUNTING_FASTENING_SLIPS(

@@ -17,6 +17,11 @@ public final class IecConductors {
             .toList()
             .getFirst();
 
+    private static final Sourced<Double> TEMPERATURE_COEFFICIENT = TableFile.rows("copper").stream()
+            .map(r -> r.sourced(r.number("value")))
+            .toList()
+            .getFirst();
+
     private IecConductors() {}
 
     /** The sizes of IEC 60228 from 0.5 to 120 mm², thinnest first. */
@@ -35,6 +40,11 @@ public final class IecConductors {
     /** Reactance of one conductor where nothing better is known (IEC 60364-5-52 Annex G). */
     public static Sourced<LineResistance> reactance() {
         return REACTANCE;
+    }
+
+    /** Temperature coefficient of copper's resistance referred to 20 °C, in 1/K. */
+    public static Sourced<Double> temperatureCoefficientAt20() {
+        return TEMPERATURE_COEFFICIENT;
     }
 
     private static SizeTable<LineResistance> column(String name) {

@@ -27,6 +27,22 @@ public final class IecCorrection {
         return MACHINE_AMBIENT.at(Limits.celsius(ambient));
     }
 
+    /** The highest ambient of Table D.1. */
+    public static Temperature highestMachineAmbient() {
+        return Limits.ofCelsius(MACHINE_AMBIENT.end());
+    }
+
+    /** The highest ambient of Table B.52.14; nothing for an insulation that has no column. */
+    public static Optional<Temperature> highestAmbient(Insulation insulation) {
+        return Optional.ofNullable(AMBIENT.get(insulation)).map(t -> Limits.ofCelsius(t.end()));
+    }
+
+    /** The most circuits together for which Table B.52.17 has a row; 0 for a method without rows. */
+    public static int mostCircuits(InstallationMethod method) {
+        var table = GROUPING.get(method);
+        return table == null ? 0 : (int) table.end();
+    }
+
     /** For IEC 60204-1 Table 6 (Table D.2, to nine circuits); above that Table B.52.17 of IEC 60364-5-52. */
     public static Optional<Sourced<Ratio>> machineGrouping(InstallationMethod method, int circuits) {
         return at(MACHINE_GROUPING, method, circuits).or(() -> grouping(method, circuits));

@@ -23,4 +23,9 @@ public final class Limits {
     public static double celsius(Temperature temperature) {
         return Math.rint((temperature.si() - ICE_POINT) * MICRO) / MICRO;
     }
+
+    /** A temperature given in °C. */
+    static Temperature ofCelsius(double celsius) {
+        return new Temperature(celsius + ICE_POINT);
+    }
 }

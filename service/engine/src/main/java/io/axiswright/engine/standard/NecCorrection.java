@@ -32,6 +32,11 @@ public final class NecCorrection {
         return table == null ? Optional.empty() : table.at(Limits.celsius(ambient));
     }
 
+    /** The highest ambient at which a column may be used; nothing for an insulation that has no column. */
+    public static Optional<Temperature> highestAmbient(Insulation column) {
+        return Optional.ofNullable(AMBIENT.get(column)).map(t -> Limits.ofCelsius(t.end()));
+    }
+
     /** Adjustment for a number of current-carrying conductors together (NFPA 70 Table 310.15(C)(1)). */
     public static Optional<Sourced<Ratio>> together(int currentCarryingConductors) {
         return TOGETHER.at(currentCarryingConductors);

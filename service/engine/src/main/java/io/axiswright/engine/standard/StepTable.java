@@ -40,4 +40,15 @@ final class StepTable<T> {
         }
         return Optional.empty();
     }
+
+    /** The highest bound that has an answer. */
+    double end() {
+        double end = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < bounds.length; k++) {
+            if (values.get(k).isPresent()) {
+                end = bounds[k];
+            }
+        }
+        return end;
+    }
 }

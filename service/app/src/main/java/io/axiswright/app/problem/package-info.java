@@ -1,0 +1,3 @@
+/** Every failure as application/problem+json. */
+@org.jspecify.annotations.NullMarked
+package io.axiswright.app.problem;
