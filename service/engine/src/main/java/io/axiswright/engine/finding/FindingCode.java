@@ -234,6 +234,39 @@ public enum FindingCode {
             "{subject} is rated for a fault current of {limit}, but {value} is available there.",
             "Use a device or drive with a higher short-circuit rating, or limit the fault current upstream."),
 
+    SUPPLY_VOLTAGE_MISFIT(
+            Severity.VIOLATION,
+            "{subject} is made for {limit}; the nearest voltage the mains have for it is {value}.",
+            "Put a transformer ahead of it, the rating of which the result states, or choose a unit for the mains voltage."),
+    SUPPLY_PHASES_MISSING(
+            Severity.VIOLATION,
+            "{subject} needs {value} phases; the mains have {limit}.",
+            "Choose a unit for one phase, or bring a three-phase supply to the machine."),
+    SUPPLY_DC_FED_LOAD(
+            Severity.CAUTION,
+            "{subject} takes {value} from a DC bus; the AC supply does not count it.",
+            "State what feeds that DC bus as a load of its own."),
+    SUPPLY_DEVICE_WINDOW_EMPTY(
+            Severity.VIOLATION,
+            "The protective device of {subject} must carry {value} and be rated at most {limit}; no standard rating does both.",
+            "Choose a unit that allows a larger protective device or takes less current."),
+    SUPPLY_DEVICE_MISSING(
+            Severity.VIOLATION,
+            "The catalogue lacks a {subject}: rated {value} or more, at most {limit}.",
+            "Add such a device to the catalogue."),
+    SUPPLY_LEAKAGE_HIGH(
+            Severity.CAUTION,
+            "The protective conductor of {subject} carries {value} in normal operation, above {limit}.",
+            "Connect it permanently and make its protective conductor at least 10 mm2 copper (16 mm2 aluminium) throughout, or run a second one."),
+    SUPPLY_RESIDUAL_DEVICE_TRIPS(
+            Severity.CAUTION,
+            "The standing leakage of {subject} is {value}; a residual-current device for the protection of people leaves room for {limit}.",
+            "Choose a residual-current device rated well above the leakage (type B behind three-phase rectifiers), or other fault protection that the local code allows."),
+    SUPPLY_MAINS_DANGER(
+            Severity.CAUTION,
+            "{subject} is fed from mains of {value}, with fault currents up to {limit}; contact or an arc can kill.",
+            "Before work: switch off, lock, wait until DC buses have discharged, prove dead. Let a qualified person do and check the work by the local code."),
+
     // conductor
     CONDUCTOR_NONE_FITS(
             Severity.VIOLATION,
