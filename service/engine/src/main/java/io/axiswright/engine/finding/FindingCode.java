@@ -82,7 +82,11 @@ public enum FindingCode {
     TOPOLOGY_TRUNK_TOO_LONG(
             Severity.VIOLATION,
             "No trunk leads to a place from which axis {subject} can be reached: the last hop is {value} of cable, the longest trunk cable {limit}.",
-            "Add a place in between for a relaying gateway, a longer trunk cable, or a gateway type that allows deeper trunks."),
+            "Add a place in between for a relaying gateway, or a trunk cable at least that long to the catalogue."),
+    TOPOLOGY_TRUNK_TOO_DEEP(
+            Severity.VIOLATION,
+            "The nearest place from which axis {subject} can be reached takes a trunk of {value} gateways; trunks hold {limit}.",
+            "Add longer host or trunk cables, or a gateway type that allows deeper trunks."),
     TOPOLOGY_PORTS_SHORT(
             Severity.VIOLATION,
             "{value} axes need a drive port each, but all gateways that {subject} can hold have {limit} together.",
