@@ -42,7 +42,8 @@ enum Rule {
     Entry under(CodeBasis basis) {
         return ROWS.stream()
                 .filter(row -> row.getField("rule").equals(name()))
-                .filter(row -> row.getField("basis").equals("ANY") || row.getField("basis").equals(basis.name()))
+                .filter(row -> row.getField("basis").equals("ANY")
+                        || row.getField("basis").equals(basis.name()))
                 .map(row -> new Entry(Double.parseDouble(row.getField("value")), clause(row)))
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("the table of rules lacks " + name()));
