@@ -19,8 +19,6 @@ final class ControlConstants {
 
     /** Resistivity of annealed copper at 20 °C, Ω·m. */
     static final double COPPER_RESISTIVITY = value("copperResistivity") * 1e-6;
-    /** Temperature coefficient of its resistance at 20 °C, 1/K. */
-    static final double COPPER_COEFFICIENT = value("copperTemperatureCoefficient");
     /** Resistance of a stranded conductor of nominal size over that of solid copper. */
     static final double STRANDING = value("strandingAllowance");
     /** How much hotter than the air a conductor is taken to be, K. */

@@ -1,9 +1,9 @@
 package io.axiswright.engine.controlpower;
 
+import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.finding.Derivation;
-import io.axiswright.engine.quantity.Area;
 import io.axiswright.engine.quantity.Current;
-import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.LineResistance;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Resistance;
 import io.axiswright.engine.quantity.Temperature;
@@ -80,17 +80,17 @@ final class ControlDerivations {
                     .ifPresent(cable -> all.add(new Derivation(
                             node.id(),
                             "R_loop",
-                            "2 · ρ20 · k · ℓ / A · (1 + α (T − 20 °C)) + R_connectors",
+                            "2 · R20' · ℓ · (1 + α (T − 20 °C)) + R_connectors",
                             Derivation.inputs(
-                                    "k", new Ratio(ControlConstants.STRANDING),
-                                    "ℓ", new Length(cable.length().si()),
-                                    "A",
-                                            new Area(Objects.requireNonNull(cable.powerConductor())
-                                                    .area()
-                                                    .si()),
-                                    "T", conductor,
-                                    "T − 20 °C", new TemperatureRise(conductor.si() - Conductors.TWENTY_CELSIUS)),
-                            "IEC 60028 for ρ20 = 1/58 Ω·mm²/m and α = 0.00393 /K; k from IEC 60228:2004 Table 3, class 5",
+                                    "R20'",
+                                    coldResistance(cable),
+                                    "ℓ",
+                                    cable.length(),
+                                    "T",
+                                    conductor,
+                                    "T − 20 °C",
+                                    new TemperatureRise(conductor.si() - Conductors.TWENTY_CELSIUS)),
+                            "IEC 60228:2004 Table 3, class 5; other sizes ρ20 · k / A with IEC 60028 ρ20 = 1/58 Ω·mm²/m",
                             new Resistance(Conductors.loopResistance(cable, conductor)))));
         }
         plan.state().ifPresent(state -> {
@@ -113,5 +113,9 @@ final class ControlDerivations {
                     new Ratio(collapse)));
         }
         return all;
+    }
+
+    private static LineResistance coldResistance(CableAssembly cable) {
+        return new LineResistance(Conductors.coldResistance(Objects.requireNonNull(cable.powerConductor())));
     }
 }

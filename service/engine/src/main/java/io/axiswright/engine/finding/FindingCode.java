@@ -310,6 +310,50 @@ public enum FindingCode {
             Severity.VIOLATION,
             "The shaft fastening of axis {subject} must carry {value} but holds {limit}.",
             "Use a longer or larger fastening, or one that grips by friction on the whole circumference."),
+    MOUNTING_KEY_REVERSAL(
+            Severity.VIOLATION,
+            "The torque of axis {subject} reverses: its key, which must carry {value}, shifts through its clearance at every reversal, as friction carries {limit} of it.",
+            "Use a clamp hub or a bonded joint that carries the torque by itself; keep the key as a second line of defence if at all."),
+    MOUNTING_KEY_SIZE_NONE(
+            Severity.VIOLATION,
+            "The tables have no parallel key for the shaft of axis {subject}, {value}.",
+            "Use a clamp hub or a bonded joint."),
+    MOUNTING_KEY_LENGTH(
+            Severity.NOTE,
+            "The key of axis {subject} engages over {value}; only {limit} count, as the near end takes the load.",
+            "Shorten the key, or leave the surplus as it is."),
+    MOUNTING_CLAMP_SCATTER(
+            Severity.CAUTION,
+            "The clamp of axis {subject} must carry {value}; with the scatter of screws tightened by torque wrench it may hold only {limit}.",
+            "Add preload or screws, or tighten by a method with less scatter."),
+    MOUNTING_BOND_REVERSAL(
+            Severity.CAUTION,
+            "The torque of axis {subject} reverses, but its bonded joint is reduced only to {value}; alternating load leaves at most {limit}.",
+            "State a reduction that includes alternating load, from the adhesive's data."),
+    MOUNTING_SHAFT_SHORT(
+            Severity.VIOLATION,
+            "The fastening of axis {subject} engages over {value}, but the usable shaft is {limit} long.",
+            "Use a shorter fastening or a drive unit with a longer shaft."),
+    MOUNTING_PART_NONE(
+            Severity.CAUTION,
+            "No part of the catalogue fastens the shaft of axis {subject}, {value}, in the way stated.",
+            "Add the part to the catalogue, or bring it along."),
+    MOUNTING_FACE_FIT(
+            Severity.NOTE,
+            "Axis {subject} with its shaft of {value} is held by its face; the face of the machine is not checked.",
+            "Compare pilot, bolt circle and threads with the drawings of both sides."),
+    MOUNTING_FOOT_KIT_NONE(
+            Severity.VIOLATION,
+            "Axis {subject} stands on feet at a shaft height of {value}, but no foot kit fits its frame size.",
+            "Add a foot kit for the frame size to the catalogue, or mount the drive unit by its face."),
+    MOUNTING_FOOT_PACKING(
+            Severity.NOTE,
+            "Axis {subject} needs {value} of shims or a riser under its feet to reach a shaft height of {limit}.",
+            "Add the shims or the riser to the drawing."),
+    MOUNTING_SEAT_HIGH(
+            Severity.VIOLATION,
+            "On its feet the shaft of axis {subject} is {value} high, above the {limit} the machine asks for; feet cannot be lowered.",
+            "Cut the seat of the machine, or use a drive unit or foot kit with a lower shaft."),
 
     // bill
     BILL_ITEM_WITHOUT_PRICE(
