@@ -20,7 +20,6 @@ public class Catalogues {
     private final CatalogueVersions versions;
     private final EntityManager entities;
     private final Attempts attempts;
-    private final Documents documents;
     private final Identifiers identifiers;
     private final Clock clock;
 
@@ -29,21 +28,19 @@ public class Catalogues {
             CatalogueVersions versions,
             EntityManager entities,
             Attempts attempts,
-            Documents documents,
             Identifiers identifiers,
             Clock clock) {
         this.heads = heads;
         this.versions = versions;
         this.entities = entities;
         this.attempts = attempts;
-        this.documents = documents;
         this.identifiers = identifiers;
         this.clock = clock;
     }
 
     /** The catalogue stored under a name and version number. */
     public Optional<Catalogue> find(String name, int version) {
-        return versions.find(name, version).map(found -> documents.read(found.document(), Catalogue.class));
+        return versions.find(name, version).map(found -> Documents.read(found.document(), Catalogue.class));
     }
 
     /**
@@ -58,7 +55,7 @@ public class Catalogues {
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }
-        byte[] document = documents.write(catalogue);
+        byte[] document = Documents.write(catalogue);
         return attempts.write(() -> store(catalogue.name(), document, Documents.digest(document)));
     }
 

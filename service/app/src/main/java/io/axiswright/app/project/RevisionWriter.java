@@ -8,7 +8,6 @@ import io.axiswright.app.store.Attempts;
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.store.Identifiers;
 import io.axiswright.app.web.EntityTag;
-import io.axiswright.app.web.Texts;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.design.DesignCheck;
 import io.axiswright.engine.finding.Fault;
@@ -33,7 +32,6 @@ class RevisionWriter {
     private final RevisionStudy study;
     private final EntityManager entities;
     private final Attempts attempts;
-    private final Documents documents;
     private final Identifiers identifiers;
     private final Clock clock;
 
@@ -43,7 +41,6 @@ class RevisionWriter {
             RevisionStudy study,
             EntityManager entities,
             Attempts attempts,
-            Documents documents,
             Identifiers identifiers,
             Clock clock) {
         this.projects = projects;
@@ -51,7 +48,6 @@ class RevisionWriter {
         this.study = study;
         this.entities = entities;
         this.attempts = attempts;
-        this.documents = documents;
         this.identifiers = identifiers;
         this.clock = clock;
     }
@@ -71,7 +67,7 @@ class RevisionWriter {
         requireMeaning(request);
         StudyOutcome outcome = study.study(request.codeBasis(), catalogue(request.catalogue()), request.design());
         RevisionDocument content = content(project, request, outcome);
-        byte[] document = documents.write(content);
+        byte[] document = Documents.write(content);
         String digest = Documents.digest(document);
         attempts.write(() -> store(project.tag(), content, digest, document));
         return RevisionEntry.of(content, digest);
@@ -102,10 +98,6 @@ class RevisionWriter {
     }
 
     private static void requireMeaning(NewRevision request) {
-        new Texts()
-                .required("/message", request.message(), 2000)
-                .required("/author", request.author(), 200)
-                .check();
         List<Fault> faults = DesignCheck.faults(request.design(), "/design");
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
@@ -118,7 +110,7 @@ class RevisionWriter {
                 .orElseThrow(() -> new InvalidDesign(List.of(new Fault(
                         "/catalogue",
                         FaultCode.DANGLING_REFERENCE,
-                        "catalogue \"" + reference.name() + "\" has no version " + reference.version(),
+                        "Catalogue \"" + reference.name() + "\" has no version " + reference.version() + ".",
                         "the name and version of a stored catalogue"))));
     }
 }

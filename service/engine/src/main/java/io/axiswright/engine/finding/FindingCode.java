@@ -82,7 +82,11 @@ public enum FindingCode {
     TOPOLOGY_TRUNK_TOO_LONG(
             Severity.VIOLATION,
             "No trunk leads to a place from which axis {subject} can be reached: the last hop is {value} of cable, the longest trunk cable {limit}.",
-            "Add a place in between for a relaying gateway, a longer trunk cable, or a gateway type that allows deeper trunks."),
+            "Add a place in between for a relaying gateway, or a trunk cable at least that long to the catalogue."),
+    TOPOLOGY_TRUNK_TOO_DEEP(
+            Severity.VIOLATION,
+            "The nearest place from which axis {subject} can be reached takes a trunk of {value} gateways; trunks hold {limit}.",
+            "Add longer host or trunk cables, or a gateway type that allows deeper trunks."),
     TOPOLOGY_PORTS_SHORT(
             Severity.VIOLATION,
             "{value} axes need a drive port each, but all gateways that {subject} can hold have {limit} together.",
@@ -133,6 +137,62 @@ public enum FindingCode {
             Severity.VIOLATION,
             "The control supply reaches {subject} with {value}, below the {limit} it needs.",
             "Use a larger conductor, a second control supply, or a feed point nearer to the load."),
+    CONTROL_VOLTAGE_BELOW_BAND(
+            Severity.CAUTION,
+            "The control supply reaches {subject} with {value}: enough by its own data, but below {limit}, the lower end of the band for programmable equipment.",
+            "Make sure that the item's own least voltage may be relied on, or use a larger conductor."),
+    CONTROL_VOLTAGE_ABOVE_BAND(
+            Severity.VIOLATION,
+            "Control supply {subject} is set to {value}, above {limit}, the upper end of the band for programmable equipment.",
+            "Use a control supply with a lower output voltage."),
+    CONTROL_CHAIN_COLLAPSE(
+            Severity.VIOLATION,
+            "Chain {subject} has no stable control voltage: it collapses at {value} of the load, and {limit} is needed.",
+            "Use a larger conductor, feed the chain at a second point, or split it."),
+    CONTROL_CABLE_NONE(
+            Severity.VIOLATION,
+            "No control-supply cable of the catalogue reaches {subject}: {value} is needed, the longest is {limit}.",
+            "Add a longer control-supply cable to the catalogue, or move the control supply or the gateway."),
+    CONTROL_SUPPLY_NONE(
+            Severity.VIOLATION,
+            "No control supply of the catalogue can be fed from this mains; chain {subject} takes {value}.",
+            "Add a control supply with the phases of the mains to the catalogue."),
+    CONTROL_SUPPLY_OVERLOADED(
+            Severity.VIOLATION,
+            "Control supply {subject} must give {value}, reserve included, but gives {limit} at the enclosure's temperature.",
+            "Add a larger control supply to the catalogue, cool the enclosure, stagger the brakes, or split the chain."),
+    CONTROL_START_LOCK(
+            Severity.VIOLATION,
+            "As control supply {subject} rises, its loads draw {value}; it gives {limit} and would hang at low voltage.",
+            "Use a larger control supply, or switch the loads on in groups."),
+    CONTROL_SUPPLY_MAINS_VOLTAGE(
+            Severity.CAUTION,
+            "Control supply {subject} is rated for {limit}, but the mains is {value}.",
+            "Add a control supply for the mains voltage to the catalogue, or feed it through a transformer."),
+    CONTROL_PASS_THROUGH_CURRENT(
+            Severity.VIOLATION,
+            "{value} of control current enters gateway {subject}; its terminals carry {limit}.",
+            "Feed the chain at a second point, split it, or use a gateway whose terminals carry more."),
+    CONTROL_SPUR_WITHOUT_POWER(
+            Severity.VIOLATION,
+            "The spur of axis {subject} has no 24 V conductors, but its drive unit needs {value}.",
+            "Use a spur with 24 V conductors."),
+    CONTROL_KEEP_ALIVE_ABSENT(
+            Severity.VIOLATION,
+            "Axis {subject} must keep its position while mains is off, but its drive unit has no keep-alive input.",
+            "Use a drive unit with a keep-alive input, or let the axis find its position anew."),
+    CONTROL_KEEP_ALIVE_HOLD_UP(
+            Severity.NOTE,
+            "After mains is lost, control supply {subject} stays up for {value}; {limit} axes on it must keep their position for longer.",
+            "Feed them from a buffered supply that lasts as long as mains may be off."),
+    CONTROL_HOLD_UP_SHORT(
+            Severity.CAUTION,
+            "Control supply {subject} stays up for {value} after mains is lost; interruptions of {limit} are to be ridden through.",
+            "Use a control supply with a longer hold-up time, or a larger one."),
+    CONTROL_BRAKE_RELEASE(
+            Severity.NOTE,
+            "{value} holding brakes hang on control supply {subject}: they engage when it fails, and a load can fall when one is released while its drive gives no torque.",
+            "Release brakes only through the drives, secure suspended loads before work, and follow the local code."),
 
     // braking
     BRAKING_BUS_OVERVOLTAGE(
@@ -250,6 +310,50 @@ public enum FindingCode {
             Severity.VIOLATION,
             "The shaft fastening of axis {subject} must carry {value} but holds {limit}.",
             "Use a longer or larger fastening, or one that grips by friction on the whole circumference."),
+    MOUNTING_KEY_REVERSAL(
+            Severity.VIOLATION,
+            "The torque of axis {subject} reverses: its key, which must carry {value}, shifts through its clearance at every reversal, as friction carries {limit} of it.",
+            "Use a clamp hub or a bonded joint that carries the torque by itself; keep the key as a second line of defence if at all."),
+    MOUNTING_KEY_SIZE_NONE(
+            Severity.VIOLATION,
+            "The tables have no parallel key for the shaft of axis {subject}, {value}.",
+            "Use a clamp hub or a bonded joint."),
+    MOUNTING_KEY_LENGTH(
+            Severity.NOTE,
+            "The key of axis {subject} engages over {value}; only {limit} count, as the near end takes the load.",
+            "Shorten the key, or leave the surplus as it is."),
+    MOUNTING_CLAMP_SCATTER(
+            Severity.CAUTION,
+            "The clamp of axis {subject} must carry {value}; with the scatter of screws tightened by torque wrench it may hold only {limit}.",
+            "Add preload or screws, or tighten by a method with less scatter."),
+    MOUNTING_BOND_REVERSAL(
+            Severity.CAUTION,
+            "The torque of axis {subject} reverses, but its bonded joint is reduced only to {value}; alternating load leaves at most {limit}.",
+            "State a reduction that includes alternating load, from the adhesive's data."),
+    MOUNTING_SHAFT_SHORT(
+            Severity.VIOLATION,
+            "The fastening of axis {subject} engages over {value}, but the usable shaft is {limit} long.",
+            "Use a shorter fastening or a drive unit with a longer shaft."),
+    MOUNTING_PART_NONE(
+            Severity.CAUTION,
+            "No part of the catalogue fastens the shaft of axis {subject}, {value}, in the way stated.",
+            "Add the part to the catalogue, or bring it along."),
+    MOUNTING_FACE_FIT(
+            Severity.NOTE,
+            "Axis {subject} with its shaft of {value} is held by its face; the face of the machine is not checked.",
+            "Compare pilot, bolt circle and threads with the drawings of both sides."),
+    MOUNTING_FOOT_KIT_NONE(
+            Severity.VIOLATION,
+            "Axis {subject} stands on feet at a shaft height of {value}, but no foot kit fits its frame size.",
+            "Add a foot kit for the frame size to the catalogue, or mount the drive unit by its face."),
+    MOUNTING_FOOT_PACKING(
+            Severity.NOTE,
+            "Axis {subject} needs {value} of shims or a riser under its feet to reach a shaft height of {limit}.",
+            "Add the shims or the riser to the drawing."),
+    MOUNTING_SEAT_HIGH(
+            Severity.VIOLATION,
+            "On its feet the shaft of axis {subject} is {value} high, above the {limit} the machine asks for; feet cannot be lowered.",
+            "Cut the seat of the machine, or use a drive unit or foot kit with a lower shaft."),
 
     // bill
     BILL_ITEM_WITHOUT_PRICE(
@@ -262,6 +366,14 @@ public enum FindingCode {
             Severity.NOTE,
             "These results advise on {subject}; they do not replace the judgement of a qualified person.",
             "Have the design checked against the local code and by the authority having jurisdiction before it is built."),
+    STUDY_NO_POWER_CABLE(
+            Severity.VIOLATION,
+            "Circuit {subject} needs conductors of {value}; the largest fitting power cable of the catalogue has {limit}.",
+            "Add a larger power cable with the right number of cores to the catalogue, or split the circuit."),
+    STUDY_DC_BUS_UNFED(
+            Severity.VIOLATION,
+            "Axis {subject} runs from a DC bus of {value}, and nothing in the design feeds that bus.",
+            "Join the axis to a bus group with a mains-fed drive unit, or take a mains-fed drive unit."),
     ;
 
     private final Severity severity;
