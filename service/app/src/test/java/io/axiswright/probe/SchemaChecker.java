@@ -1,0 +1,29 @@
+package io.axiswright.probe;
+
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.util.List;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Holds JSON against a schema of an API document, with a general-purpose validator. */
+public final class SchemaChecker {
+
+    private final SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+    private final JsonNode document;
+
+    /** A checker for the schemas of a document. */
+    public SchemaChecker(JsonNode document) {
+        this.document = document;
+    }
+
+    /** What is wrong with a document by the schema of that name. */
+    public List<String> faults(String schema, JsonNode json) {
+        var root = JsonMapper.shared().createObjectNode();
+        root.put("$ref", "#/components/schemas/" + schema);
+        root.set("components", document.get("components"));
+        return registry.getSchema(root).validate(json).stream()
+                .map(Object::toString)
+                .toList();
+    }
+}
