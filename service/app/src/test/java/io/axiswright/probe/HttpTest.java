@@ -185,11 +185,7 @@ class HttpTest {
                 415,
                 "UNSUPPORTED_MEDIA_TYPE");
         isProblem(
-                given(service)
-                        .accept("image/png")
-                        .body("{}")
-                        .put("/probe/catalogues")
-                        .then(),
+                given(service).accept("image/png").get("/v1/findings").then(),
                 406,
                 "NOT_ACCEPTABLE");
         var method = given(service).delete("/probe/designs").then();
