@@ -40,6 +40,6 @@ public class RevisionReader {
     Revision find(UUID project, int number) {
         return revisions
                 .find(project, number)
-                .orElseThrow(() -> new NotFound("Project " + project + " has no revision " + number + "."));
+                .orElseThrow(() -> new NotFound("revision", number + " of project " + project));
     }
 }
