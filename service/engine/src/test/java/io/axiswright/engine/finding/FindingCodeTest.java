@@ -1,0 +1,46 @@
+package io.axiswright.engine.finding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.axiswright.engine.quantity.Torque;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class FindingCodeTest {
+
+    @ParameterizedTest
+    @EnumSource(FindingCode.class)
+    void templateIsFilledAndSaysWhatToDo(FindingCode code) {
+        Finding finding = code.at("lift", "/design/axes/0", "clause", new Torque(2.5), new Torque(2));
+        assertThat(finding.text()).doesNotContain("{", "}").endsWith(".");
+        assertThat(code.template()).contains("{subject}");
+        assertThat(finding.remedy()).isNotBlank().endsWith(".");
+        assertThat(finding.severity()).isEqualTo(code.severity());
+    }
+
+    @ParameterizedTest
+    @EnumSource(FindingCode.class)
+    void violationsStateValueAndLimitOrExplainThemselves(FindingCode code) {
+        if (code.severity() == Severity.VIOLATION && code.template().contains("{limit}")) {
+            assertThat(code.template()).contains("{value}");
+        }
+    }
+
+    @Test
+    void codesAreUniqueAndNamedAfterTheirDiscipline() {
+        assertThat(Arrays.stream(FindingCode.values()).map(FindingCode::code))
+                .doesNotHaveDuplicates()
+                .allMatch(code -> code.matches(
+                        "(DUTY|TOPOLOGY|CONTROL|BRAKING|SUPPLY|CONDUCTOR|MOUNTING|BILL|STUDY)(-[A-Z0-9]+)+"));
+    }
+
+    @Test
+    void numbersAreWordedWithFourDigitsAndTheirUnit() {
+        assertThat(Wording.of(new Torque(12.34567))).isEqualTo("12.35 N.m");
+        assertThat(Wording.of(new io.axiswright.engine.quantity.Temperature(313.15)))
+                .isEqualTo("40 Cel");
+        assertThat(Wording.of(null)).isEqualTo("nothing");
+    }
+}
