@@ -120,6 +120,17 @@ public final class Polynomial {
         return result;
     }
 
+    /** The same curve drawn over another span: q(t) = p(t / factor); factor not 0. */
+    public Polynomial stretched(double factor) {
+        double[] scaled = coefficients.clone();
+        double power = 1;
+        for (int k = 1; k < scaled.length; k++) {
+            power *= factor;
+            scaled[k] /= power;
+        }
+        return new Polynomial(scaled);
+    }
+
     /**
      * The points of the open interval (from, to) where the sign changes, ascending. Between neighbouring extrema a
      * polynomial is monotone, so each crossing is bracketed by those of the derivative and found by bisection to the last

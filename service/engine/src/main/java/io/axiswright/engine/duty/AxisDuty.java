@@ -1,0 +1,49 @@
+package io.axiswright.engine.duty;
+
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The duty of one axis and the drive unit for it.
+ *
+ * @param axis id of the axis
+ * @param driveUnit catalogue id of its drive unit: the one stated, the best that holds, or the nearest miss if none does;
+ *     absent if the catalogue has none at all
+ * @param ventilationKit catalogue id of the ventilation kit that goes with it; absent if it runs without
+ * @param holdingBrake catalogue id of the holding brake that goes with it; absent if none is asked for or none fits
+ * @param feasible whether the drive unit holds every limit
+ * @param figures torque, speed, power and energy at the motor shaft, the drive unit's own inertia included
+ * @param unit what the duty does to the drive unit; absent without one
+ * @param limits each limit and how much of it is used; empty without a drive unit
+ * @param feasibleCandidates how many candidates hold
+ * @param rejectedCandidates how many do not
+ * @param candidates the best of those that hold, cheapest first, then those rejected, nearest first; at most 20 of each
+ * @param reversing whether the torque changes its sign over the cycle
+ * @param course speed and torque of the motor over the cycle
+ * @param stops the controlled stops of its stop zone from every instant that can be the worst; empty for an axis without
+ *     stop zone or whose zone stops by category 0
+ */
+public record AxisDuty(
+        String axis,
+        @Nullable String driveUnit,
+        @Nullable String ventilationKit,
+        @Nullable String holdingBrake,
+        boolean feasible,
+        DutyFigures figures,
+        @Nullable UnitFigures unit,
+        List<LimitUse> limits,
+        int feasibleCandidates,
+        int rejectedCandidates,
+        List<Candidate> candidates,
+        boolean reversing,
+        @JsonIgnore Course course,
+        @JsonIgnore List<StopCourse> stops) {
+
+    /** Keeps the lists from being changed. */
+    public AxisDuty {
+        limits = List.copyOf(limits);
+        candidates = List.copyOf(candidates);
+        stops = List.copyOf(stops);
+    }
+}

@@ -1,0 +1,99 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.VentilationKit;
+import io.axiswright.engine.quantity.AngularSpeed;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.TemperatureRise;
+import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Torque;
+import io.axiswright.engine.quantity.Voltage;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** States what is known of the drive unit that an axis got. */
+final class BestUnit {
+
+    private BestUnit() {}
+
+    /** What the cycle does to it. */
+    static UnitFigures figures(AxisLoad load, Choice.Judged best, Course course) {
+        Trial trial = best.trial();
+        Offer offer = trial.offer();
+        DriveUnit unit = offer.unit();
+        double motorInertia = trial.inertia() - load.drivetrain().gearInertia();
+        InputCurrent input = InputCurrent.of(
+                course, unit.motorConstant().si(), unit.standbyLoss().si());
+        double rated = unit.ratedInputCurrent().si();
+        WindingHeat heat = trial.heat(best.kit());
+        double loss = trial.rmsTorque() * trial.rmsTorque() * offer.lossPerTorqueSquared();
+        return new UnitFigures(
+                new Inertia(motorInertia),
+                new Inertia(load.reflectedInertia()),
+                load.reflectedInertia() / motorInertia,
+                unit.inertiaRatioLimit(),
+                new Power(loss),
+                new TemperatureRise(heat.rise()),
+                new Time(heat.instant()),
+                new Power(input.mean()),
+                unit.ratedInputCurrent(),
+                new Current(input.current(rated, offer.ratedInput(), offer.lineFactor())));
+    }
+
+    /** Each limit and how much of it is used; the brake's only where one is asked for. */
+    static List<LimitUse> limits(Choice.Judged best, LoadSums sums) {
+        List<LimitUse> limits = new ArrayList<>();
+        for (DutyLimit limit : DutyLimit.values()) {
+            if (limit != DutyLimit.BRAKE || best.trial().brakeAsked()) {
+                limits.add(limit(limit, best.trial(), best.kit(), sums));
+            }
+        }
+        return limits;
+    }
+
+    private static LimitUse limit(DutyLimit limit, Trial trial, @Nullable VentilationKit kit, LoadSums sums) {
+        Offer offer = trial.offer();
+        double use = trial.use(limit, kit);
+        return switch (limit) {
+            case FEED -> {
+                double highest = trial.canBeFed() ? offer.highestVoltage() : 0;
+                yield of(limit, new Voltage(offer.voltage()), new Voltage(highest), use);
+            }
+            case SPEED ->
+                new LimitUse(
+                        limit,
+                        new AngularSpeed(sums.peakSpeed()),
+                        new AngularSpeed(offer.intermittent().topSpeed()),
+                        use,
+                        new Time(sums.peakSpeedAt()));
+            case BRAKE -> of(limit, new Torque(trial.brakeTorque()), new Torque(trial.strongestBrake()), use);
+            case CONTINUOUS -> of(limit, new Torque(trial.rmsTorque()), new Torque(trial.continuousTorque(kit)), use);
+            case INTERMITTENT -> {
+                Envelope worst = trial.envelope();
+                yield new LimitUse(
+                        limit,
+                        new Torque(worst.torque()),
+                        new Torque(worst.available()),
+                        use,
+                        new Time(worst.instant()));
+            }
+            case WINDING -> {
+                WindingHeat heat = trial.heat(kit);
+                yield new LimitUse(
+                        limit,
+                        new TemperatureRise(heat.rise()),
+                        new TemperatureRise(trial.permittedRise()),
+                        use,
+                        new Time(heat.instant()));
+            }
+        };
+    }
+
+    private static LimitUse of(DutyLimit limit, Quantity value, Quantity allowed, double use) {
+        return new LimitUse(limit, value, allowed, use, null);
+    }
+}

@@ -1,0 +1,56 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.quantity.Money;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** The holding brakes on offer, by frame size, cheapest first. */
+final class BrakeStock {
+
+    /** A holding brake has this many times the torque it must hold (common practice, no source). */
+    static final double MARGIN = 1.5;
+
+    /** Cheapest first; what has no price comes last. */
+    static final Comparator<@Nullable Money> BY_PRICE =
+            Comparator.nullsLast(Comparator.comparing(Money::amount, BigDecimal::compareTo));
+
+    private final Map<String, List<HoldingBrake>> byFrame = new HashMap<>();
+
+    BrakeStock(List<HoldingBrake> brakes) {
+        Comparator<HoldingBrake> cheapest = Comparator.comparing(Item::price, BY_PRICE);
+        brakes.stream()
+                .sorted(cheapest.thenComparingDouble(brake -> brake.torque().si()))
+                .forEach(brake -> byFrame.computeIfAbsent(brake.frameSize(), frame -> new ArrayList<>())
+                        .add(brake));
+    }
+
+    /** The cheapest brake of a frame size with at least that torque, N·m. */
+    @Nullable
+    HoldingBrake cheapest(String frameSize, double torque) {
+        for (HoldingBrake brake : of(frameSize)) {
+            if (brake.torque().si() >= torque) {
+                return brake;
+            }
+        }
+        return null;
+    }
+
+    /** The torque of the strongest brake of a frame size, N·m; 0 if there is none. */
+    double strongest(String frameSize) {
+        return of(frameSize).stream()
+                .mapToDouble(brake -> brake.torque().si())
+                .max()
+                .orElse(0);
+    }
+
+    private List<HoldingBrake> of(String frameSize) {
+        return byFrame.getOrDefault(frameSize, List.of());
+    }
+}

@@ -1,0 +1,24 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.quantity.Money;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A drive unit tried on an axis, with what would be bought beside it.
+ *
+ * @param driveUnit catalogue id of the drive unit
+ * @param ventilationKit catalogue id of its ventilation kit; absent if it runs without
+ * @param holdingBrake catalogue id of its holding brake; absent if none is asked for or none fits
+ * @param price price of all of them; absent if any has none
+ * @param feasible whether it holds every limit
+ * @param limit the limit it uses most if it holds, the first it breaks if not
+ * @param use how much of that limit it uses
+ */
+public record Candidate(
+        String driveUnit,
+        @Nullable String ventilationKit,
+        @Nullable String holdingBrake,
+        @Nullable Money price,
+        boolean feasible,
+        DutyLimit limit,
+        double use) {}

@@ -1,0 +1,32 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.design.Site;
+
+/** How much of its rated temperature rise a winding may use at a site. */
+final class Derating {
+
+    /** Up to this altitude ratings hold, m (IEC 60034-1). */
+    static final double RATED_ALTITUDE = 1000;
+
+    /** Up to this altitude the rule below is stated, m. */
+    static final double HIGHEST_ALTITUDE = 4000;
+
+    /** The permitted rise falls by 1 % per this height, m (IEC 60034-1, from memory). */
+    private static final double METRES_PER_PERCENT = 100;
+
+    private Derating() {}
+
+    /**
+     * The share x of the rated rise that is permitted, 0 … 1: the way from ambient to the limit temperature over the rated
+     * way, times the thinner air's share. Losses go with it, torque with its square root. Air colder than rated or lower
+     * than 1000 m earns no credit.
+     */
+    static double permittedShare(DriveUnit unit, Site site) {
+        double rise = unit.ratedRise().si();
+        double ambient = (unit.ratedAmbient().si() + rise - site.ambient().si()) / rise;
+        double above = Math.max(0, site.altitude().si() - RATED_ALTITUDE);
+        double altitude = 1 - above / METRES_PER_PERCENT / 100;
+        return Math.max(0, Math.min(1, ambient) * altitude);
+    }
+}

@@ -1,0 +1,143 @@
+package io.axiswright.engine.duty;
+
+import static io.axiswright.engine.finding.Derivation.inputs;
+
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Site;
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.quantity.AngularSpeed;
+import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Torque;
+import io.axiswright.engine.quantity.Voltage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SequencedMap;
+
+/** How the numbers that decide on a drive unit came about. */
+final class DutyDerivations {
+
+    private final String axis;
+    private final List<Derivation> derivations = new ArrayList<>();
+
+    private DutyDerivations(String axis) {
+        this.axis = axis;
+    }
+
+    static List<Derivation> of(
+            Axis axis,
+            AxisLoad load,
+            LoadSums sums,
+            Choice.Judged best,
+            DutyFigures figures,
+            UnitFigures unit,
+            Site site) {
+        DutyDerivations all = new DutyDerivations(axis.id());
+        all.mechanics(load, best, figures, unit);
+        all.rating(sums, best, site);
+        all.heat(best, figures, unit);
+        return all.derivations;
+    }
+
+    private void mechanics(AxisLoad load, Choice.Judged best, DutyFigures figures, UnitFigures unit) {
+        Trial trial = best.trial();
+        add(
+                "J_L'",
+                "J_L' = (m·(travel/rad)² + J_shaft)/i² + J_gear",
+                inputs(
+                        "i", new Ratio(load.drivetrain().ratio()),
+                        "J_shaft", new Inertia(load.drivetrain().mechanics().shaftInertia()),
+                        "J_gear", new Inertia(load.drivetrain().gearInertia())),
+                "kinetic-energy equivalence (Dubey, Fundamentals of Electrical Drives, ch. 2)",
+                unit.reflectedInertia());
+        add(
+                "T_rms",
+                "T_rms = sqrt((1/t_cycle)·integral of T² dt)",
+                inputs("t_cycle", figures.cyclePeriod(), "J_m", unit.motorInertia()),
+                "equivalent torque method (Dubey, Fundamentals of Electrical Drives, ch. 4)",
+                figures.rmsTorque());
+        if (trial.brakeAsked()) {
+            add(
+                    "T_brake",
+                    "T_brake = margin·T_hold",
+                    inputs("margin", new Ratio(BrakeStock.MARGIN), "T_hold", figures.holdingTorque()),
+                    "common practice, no source",
+                    new Torque(trial.brakeTorque()));
+        }
+    }
+
+    private void rating(LoadSums sums, Choice.Judged best, Site site) {
+        Trial trial = best.trial();
+        Offer offer = trial.offer();
+        DriveUnit unit = offer.unit();
+        add(
+                "x",
+                "x = min(1, (theta_rated + rise − theta)/rise)·(1 − max(0, h − 1000 m)/10000 m)",
+                inputs(
+                        "theta_rated", unit.ratedAmbient(),
+                        "rise", unit.ratedRise(),
+                        "theta", site.ambient(),
+                        "h", site.altitude()),
+                "IEC 60034-1 (altitude rule from memory); derived for ambient",
+                new Ratio(offer.permittedShare()));
+        add(
+                "T_c",
+                "T_c = f·T_c(w_rms)·sqrt(x)",
+                inputs(
+                        "f", new Ratio(best.kit() == null ? 1 : best.kit().continuousTorqueFactor()),
+                        "T_c(w_rms)", new Torque(trial.ratedTorque(null)),
+                        "w_rms", new AngularSpeed(sums.rmsSpeed()),
+                        "x", new Ratio(offer.permittedShare())),
+                "derived: losses go with the permitted rise, torque with their square root",
+                new Torque(trial.continuousTorque(best.kit())));
+        if (offer.lineFactor() < 1) {
+            add(
+                    "n_max",
+                    "n_max = n_curve·V_low/V_rated",
+                    inputs(
+                            "V_low",
+                                    new Voltage(offer.lineFactor()
+                                            * unit.ratedVoltage().si()),
+                            "V_rated", unit.ratedVoltage(),
+                            "n_curve", unit.intermittentCurve().getLast().speed()),
+                    "derived: the corner of the curve follows the rectified bus",
+                    new AngularSpeed(offer.intermittent().topSpeed()));
+        }
+    }
+
+    private void heat(Choice.Judged best, DutyFigures figures, UnitFigures unit) {
+        Offer offer = best.trial().offer();
+        add(
+                "theta_max",
+                "tau·theta' = rise·(T/T_c(w_rms))² − theta, repeating; its highest value",
+                inputs(
+                        "tau", offer.unit().windingTimeConstant(),
+                        "rise", offer.unit().ratedRise(),
+                        "T_c(w_rms)", new Torque(best.trial().ratedTorque(best.kit())),
+                        "t_cycle", figures.cyclePeriod()),
+                "one-body heating (Pillai, A First Course on Electrical Drives, ch. 7)",
+                unit.windingRise());
+        add(
+                "I_cycle",
+                "I_cycle = min(I_rated, I_rated·(P_rms/P_rated)·(V_rated/V_low)), P = T·w + (T/Km)² + P_0 while positive",
+                inputs(
+                        "I_rated",
+                        unit.ratedInputCurrent(),
+                        "P_rated",
+                        new Power(offer.ratedInput()),
+                        "V_low/V_rated",
+                        new Ratio(offer.lineFactor()),
+                        "P_0",
+                        offer.unit().standbyLoss()),
+                "common practice, no source",
+                unit.cycleInputCurrent());
+    }
+
+    private void add(
+            String symbol, String formula, SequencedMap<String, Quantity> inputs, String clause, Quantity result) {
+        derivations.add(new Derivation(axis, symbol, formula, inputs, clause, result));
+    }
+}

@@ -1,0 +1,134 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Dwell;
+import io.axiswright.engine.design.Site;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Torque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What is to be said about the duty of an axis. */
+final class DutyFindings {
+
+    /** A net travel below this share of the distance travelled is rounding. */
+    private static final double LEAST_DRIFT = 1e-9;
+
+    private static final String PRACTICE = "common practice, no source";
+
+    private DutyFindings() {}
+
+    /** About the site, whatever the axes. */
+    static List<Finding> ofSite(Site site) {
+        if (site.altitude().si() <= Derating.HIGHEST_ALTITUDE) {
+            return List.of();
+        }
+        return List.of(FindingCode.DUTY_ALTITUDE_HIGH.at(
+                "the site",
+                "/design/site/altitude",
+                "IEC 60034-1 (from memory)",
+                site.altitude(),
+                new Length(Derating.HIGHEST_ALTITUDE)));
+    }
+
+    /** About one axis. */
+    static List<Finding> of(Axis axis, int index, AxisLoad load, AxisDuty duty) {
+        String pointer = "/design/axes/" + index;
+        List<Finding> findings = new ArrayList<>(ofDriveUnit(axis, pointer, duty));
+        inertiaRatio(axis, pointer, duty.unit(), findings);
+        gravity(axis, pointer, load, findings);
+        cycle(axis, pointer, load, findings);
+        return findings;
+    }
+
+    private static List<Finding> ofDriveUnit(Axis axis, String pointer, AxisDuty duty) {
+        if (duty.driveUnit() == null) {
+            return List.of(FindingCode.DUTY_CATALOGUE_EMPTY.at(
+                    axis.id(), pointer + "/drive", PRACTICE, new Ratio(0), new Ratio(1)));
+        }
+        if (duty.feasible()) {
+            return List.of();
+        }
+        if (axis.drive().item() != null) {
+            return duty.limits().stream()
+                    .filter(use -> DutyLimit.broken(use.use()))
+                    .map(use -> code(use.limit())
+                            .at(axis.id(), pointer + "/drive/item", clause(use.limit()), use.value(), use.allowed()))
+                    .toList();
+        }
+        return duty.limits().stream()
+                .max(Comparator.comparingDouble(LimitUse::use))
+                .map(use -> FindingCode.DUTY_NO_DRIVE_UNIT.at(
+                        axis.id(), pointer + "/drive", clause(use.limit()), use.value(), use.allowed()))
+                .stream()
+                .toList();
+    }
+
+    private static FindingCode code(DutyLimit limit) {
+        return switch (limit) {
+            case FEED -> FindingCode.DUTY_FEED_WRONG;
+            case SPEED -> FindingCode.DUTY_SPEED_HIGH;
+            case BRAKE -> FindingCode.DUTY_BRAKE_WEAK;
+            case CONTINUOUS -> FindingCode.DUTY_RMS_TORQUE_HIGH;
+            case INTERMITTENT -> FindingCode.DUTY_PEAK_TORQUE_HIGH;
+            case WINDING -> FindingCode.DUTY_WINDING_HOT;
+        };
+    }
+
+    private static String clause(DutyLimit limit) {
+        return switch (limit) {
+            case FEED -> "IEC 60038 (voltage range ± 10 %)";
+            case SPEED -> "derived: speed limit of the intermittent curve at low line";
+            case BRAKE -> PRACTICE;
+            case CONTINUOUS -> "equivalent torque method (Dubey, Fundamentals of Electrical Drives, ch. 4)";
+            case INTERMITTENT -> "derived: intermittent curve at low line";
+            case WINDING -> "one-body heating (Pillai, A First Course on Electrical Drives, ch. 7)";
+        };
+    }
+
+    private static void inertiaRatio(Axis axis, String pointer, @Nullable UnitFigures unit, List<Finding> findings) {
+        if (unit != null && unit.inertiaRatio() > unit.inertiaRatioLimit()) {
+            findings.add(FindingCode.DUTY_INERTIA_RATIO_HIGH.at(
+                    axis.id(),
+                    pointer + "/drive",
+                    "catalogue value of the drive unit",
+                    new Ratio(unit.inertiaRatio()),
+                    new Ratio(unit.inertiaRatioLimit())));
+        }
+    }
+
+    private static void gravity(Axis axis, String pointer, AxisLoad load, List<Finding> findings) {
+        if (load.gravity()) {
+            Torque pull = new Torque(load.holdingTorque());
+            if (!axis.drive().holdingBrake()) {
+                findings.add(FindingCode.DUTY_BRAKE_ABSENT.at(
+                        axis.id(), pointer + "/drive/holdingBrake", PRACTICE, pull, null));
+            }
+            findings.add(FindingCode.DUTY_LOAD_MAY_FALL.at(axis.id(), pointer + "/mechanism", PRACTICE, pull, null));
+        }
+        if (load.drivetrain().selfLocking()) {
+            findings.add(FindingCode.DUTY_SELF_LOCKING.at(
+                    axis.id(), pointer + "/mechanism", "derived: back-driving efficiency 2 − 1/eta", null, null));
+        }
+    }
+
+    private static void cycle(Axis axis, String pointer, AxisLoad load, List<Finding> findings) {
+        long unheld = axis.cycle().segments().stream()
+                .filter(segment -> segment instanceof Dwell dwell && dwell.brakeHolds())
+                .count();
+        if (unheld > 0 && !axis.drive().holdingBrake()) {
+            findings.add(FindingCode.DUTY_DWELL_UNHELD.at(
+                    axis.id(), pointer + "/cycle", PRACTICE, new Ratio(unheld), new Ratio(0)));
+        }
+        boolean drifts = Math.abs(load.netTravel()) > LEAST_DRIFT * load.travelled();
+        if (drifts && !load.drivetrain().mechanics().rotary()) {
+            findings.add(FindingCode.DUTY_CYCLE_DRIFTS.at(
+                    axis.id(), pointer + "/cycle", PRACTICE, new Length(load.netTravel()), new Length(0)));
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package io.axiswright.engine.duty;
+
+/** What a drive unit must hold, in the order in which it is tried: what rules a unit out soonest comes first. */
+public enum DutyLimit {
+    /** It can be fed from the mains, as wished; value and limit are voltages. */
+    FEED,
+    /** The peak speed is on the intermittent curve at low line; value and limit are speeds. */
+    SPEED,
+    /** Its holding brake holds the load with margin; value and limit are torques. */
+    BRAKE,
+    /** The rms torque is under the derated continuous curve at the rms speed; value and limit are torques. */
+    CONTINUOUS,
+    /** The whole course is under the intermittent curve at low line; value and limit are torques at the worst instant. */
+    INTERMITTENT,
+    /** The winding stays cool enough over the repeating cycle; value and limit are temperature rises. */
+    WINDING;
+
+    /** Uses are stated up to this; beyond it, or where the limit is nothing, the unit plainly does not do. */
+    static final double HIGHEST_USE = 1000;
+
+    /** A use over 1 by no more than this is rounding. */
+    static final double ROUNDING = 1e-12;
+
+    /** Which share of a limit is used. */
+    static double use(double value, double limit) {
+        if (value <= 0) {
+            return 0;
+        }
+        return limit <= value / HIGHEST_USE ? HIGHEST_USE : value / limit;
+    }
+
+    /** Whether a use breaks its limit. */
+    static boolean broken(double use) {
+        return use > 1 + ROUNDING;
+    }
+}

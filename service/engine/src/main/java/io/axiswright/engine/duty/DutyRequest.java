@@ -1,0 +1,40 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.catalogue.VentilationKit;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Mains;
+import io.axiswright.engine.design.Site;
+import io.axiswright.engine.design.StopZone;
+import java.util.List;
+
+/**
+ * Axes with what they do, and the drive units to choose among.
+ *
+ * @param site where the machine stands
+ * @param mains what it is supplied from
+ * @param axes the axes
+ * @param stopZones the stop zones they refer to
+ * @param driveUnits the drive units that can be bought
+ * @param holdingBrakes the holding brakes that can be bought
+ * @param ventilationKits the ventilation kits that can be bought
+ */
+public record DutyRequest(
+        Site site,
+        Mains mains,
+        List<Axis> axes,
+        List<StopZone> stopZones,
+        List<DriveUnit> driveUnits,
+        List<HoldingBrake> holdingBrakes,
+        List<VentilationKit> ventilationKits) {
+
+    /** Keeps the lists from being changed. */
+    public DutyRequest {
+        axes = List.copyOf(axes);
+        stopZones = List.copyOf(stopZones);
+        driveUnits = List.copyOf(driveUnits);
+        holdingBrakes = List.copyOf(holdingBrakes);
+        ventilationKits = List.copyOf(ventilationKits);
+    }
+}

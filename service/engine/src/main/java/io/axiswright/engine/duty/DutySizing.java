@@ -1,0 +1,80 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.StopZone;
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.Finding;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Works out what each axis asks of its drive unit, and chooses the cheapest drive unit that holds it, or judges the one
+ * stated.
+ */
+public final class DutySizing {
+
+    /**
+     * Sizes every axis by itself.
+     *
+     * @throws io.axiswright.engine.finding.InvalidDesign if the request has no meaning; pointers start at the root of a
+     *     study request, {@code /design/axes/…} and {@code /catalogue/driveUnits/…}
+     */
+    public DutyResult size(DutyRequest request) {
+        DutyFaults.check(request);
+        List<Offer> offers = Offer.all(request);
+        BrakeStock brakes = new BrakeStock(request.holdingBrakes());
+        List<AxisDuty> duties = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>(DutyFindings.ofSite(request.site()));
+        List<Derivation> derivations = new ArrayList<>();
+        for (int k = 0; k < request.axes().size(); k++) {
+            Axis axis = request.axes().get(k);
+            AxisLoad load = AxisLoad.of(axis);
+            LoadSums sums = LoadSums.of(load.pieces(), load.period());
+            Choice choice = Choice.among(load, sums, candidates(axis, offers), axis.drive(), brakes);
+            AxisDuty duty = duty(axis, load, sums, choice, request.stopZones());
+            duties.add(duty);
+            findings.addAll(DutyFindings.of(axis, k, load, duty));
+            if (choice.best() != null && duty.unit() != null) {
+                derivations.addAll(DutyDerivations.of(
+                        axis, load, sums, choice.best(), duty.figures(), duty.unit(), request.site()));
+            }
+        }
+        return new DutyResult(duties, findings, derivations);
+    }
+
+    private static List<Offer> candidates(Axis axis, List<Offer> offers) {
+        String item = axis.drive().item();
+        return item == null
+                ? offers
+                : offers.stream()
+                        .filter(offer -> offer.unit().id().equals(item))
+                        .toList();
+    }
+
+    private static AxisDuty duty(Axis axis, AxisLoad load, LoadSums sums, Choice choice, List<StopZone> zones) {
+        Choice.Judged best = choice.best();
+        double inertia = best == null ? load.addedInertia() : best.trial().inertia();
+        Course course = load.course(inertia);
+        CourseFigures figures = new CourseFigures(course);
+        List<StopCourse> stops = zones.stream()
+                .filter(zone -> zone.id().equals(axis.stopZone()))
+                .findFirst()
+                .map(zone -> Stops.of(load, sums.peakSpeed(), inertia, zone))
+                .orElse(List.of());
+        return new AxisDuty(
+                axis.id(),
+                best == null ? null : best.candidate().driveUnit(),
+                best == null ? null : best.candidate().ventilationKit(),
+                best == null ? null : best.candidate().holdingBrake(),
+                best != null && best.candidate().feasible(),
+                figures.figures(load, sums),
+                best == null ? null : BestUnit.figures(load, best, course),
+                best == null ? List.of() : BestUnit.limits(best, sums),
+                choice.feasible(),
+                choice.rejected(),
+                choice.listed(),
+                figures.reversing(),
+                course,
+                stops);
+    }
+}

@@ -1,0 +1,73 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.numeric.Polynomial;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The instant of a cycle that uses most of a torque–speed curve.
+ *
+ * @param use which share of the torque available is used then
+ * @param instant when, s
+ * @param torque magnitude of the torque then, N·m
+ * @param available torque available then, N·m
+ */
+record Envelope(double use, double instant, double torque, double available) {
+
+    /**
+     * Compares the whole course with the curve. Between the corners of the curve the torque available is a straight line
+     * over speed and so a polynomial of time; the share |T|/A is largest where T'·A = T·A'. Pieces that cannot beat the
+     * worst instant so far are passed over.
+     *
+     * @param pieces the cycle at the bare motor shaft
+     * @param inertia inertia of the motor and what turns with it, kg·m²
+     * @param curve the torque available
+     */
+    static Envelope worst(List<LoadPiece> pieces, double inertia, TorqueCurve curve) {
+        Envelope worst = new Envelope(0, 0, 0, curve.at(0));
+        for (LoadPiece piece : pieces) {
+            double least = curve.lowest(piece.slowest(), piece.fastest());
+            if (DutyLimit.use(piece.torqueBound(inertia), least) > worst.use) {
+                worst = refine(worst, piece, piece.torque(inertia), curve);
+            }
+        }
+        return worst;
+    }
+
+    private static Envelope refine(Envelope sofar, LoadPiece piece, Polynomial torque, TorqueCurve curve) {
+        Envelope worst = sofar;
+        double middle = piece.speed().at(piece.duration() / 2);
+        Polynomial speed = middle < 0 ? piece.speed().times(-1) : piece.speed();
+        List<Double> cuts = cuts(piece, speed, curve);
+        for (int k = 1; k < cuts.size(); k++) {
+            double from = cuts.get(k - 1);
+            double to = cuts.get(k);
+            Polynomial available = curve.along(speed, speed.at((from + to) / 2));
+            Polynomial turning = torque.derivative().times(available).minus(torque.times(available.derivative()));
+            List<Double> points = new ArrayList<>(turning.signChanges(from, to));
+            points.add(from);
+            points.add(to);
+            for (double t : points) {
+                double size = Math.abs(torque.at(t));
+                double there = Math.max(0, available.at(t));
+                double use = DutyLimit.use(size, there);
+                if (use > worst.use) {
+                    worst = new Envelope(use, piece.start() + t, size, there);
+                }
+            }
+        }
+        return worst;
+    }
+
+    /** The ends of the piece and the instants at which its speed passes a corner of the curve, ascending. */
+    private static List<Double> cuts(LoadPiece piece, Polynomial speed, TorqueCurve curve) {
+        List<Double> cuts = new ArrayList<>();
+        cuts.add(0.0);
+        for (double corner : curve.corners(piece.slowest(), piece.fastest())) {
+            cuts.addAll(speed.plus(-corner).signChanges(0, piece.duration()));
+        }
+        cuts.add(piece.duration());
+        cuts.sort(null);
+        return cuts;
+    }
+}

@@ -1,0 +1,77 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.VentilationKit;
+import java.util.List;
+
+/**
+ * A drive unit as it is worth at this site and on these mains, whatever the axis.
+ *
+ * @param unit the drive unit
+ * @param voltage nominal voltage it gets, V; 0 if it cannot be fed
+ * @param lineFactor lowest voltage it gets over its rated voltage, at most 1
+ * @param permittedShare share of its rated temperature rise that is permitted
+ * @param intermittent its intermittent curve at low line
+ * @param continuous its continuous curve at the rated conditions
+ * @param kits the ventilation kits that fit it and can be fed
+ */
+record Offer(
+        DriveUnit unit,
+        double voltage,
+        double lineFactor,
+        double permittedShare,
+        TorqueCurve intermittent,
+        TorqueCurve continuous,
+        List<VentilationKit> kits) {
+
+    /** Every drive unit of a request, in its order. */
+    static List<Offer> all(DutyRequest request) {
+        return request.driveUnits().stream().map(unit -> of(unit, request)).toList();
+    }
+
+    /** Copper loss per torque squared, W/(N·m)². */
+    double lossPerTorqueSquared() {
+        double constant = unit.motorConstant().si();
+        return 1 / (constant * constant);
+    }
+
+    /** Electrical input at the most powerful point of the continuous curve, W. */
+    double ratedInput() {
+        return continuous.highestPower(lossPerTorqueSquared())
+                + unit.standbyLoss().si();
+    }
+
+    /** Highest voltage it stands, V. */
+    double highestVoltage() {
+        return FeedRule.HIGHEST * unit.ratedVoltage().si();
+    }
+
+    /**
+     * A rectified bus follows the line, and the speed at which a voltage limits torque follows the bus: all speeds of the
+     * intermittent curve are scaled by the line factor (duty-cycle handbooks; derived from E = Ke·w).
+     */
+    private static Offer of(DriveUnit unit, DutyRequest request) {
+        double rated = unit.ratedVoltage().si();
+        double voltage = FeedRule.voltage(request.mains(), unit.feed(), rated);
+        double low = voltage * (1 - request.mains().lowTolerance());
+        double lineFactor = voltage == 0 ? 1 : Math.min(1, low / rated);
+        List<VentilationKit> kits = request.ventilationKits().stream()
+                .filter(kit -> kit.frameSize().equals(unit.frameSize()))
+                .filter(kit -> feedable(kit, request))
+                .toList();
+        return new Offer(
+                unit,
+                voltage,
+                lineFactor,
+                Derating.permittedShare(unit, request.site()),
+                TorqueCurve.of(unit.intermittentCurve(), lineFactor),
+                TorqueCurve.of(unit.continuousCurve(), 1),
+                kits);
+    }
+
+    private static boolean feedable(VentilationKit kit, DutyRequest request) {
+        double rated = kit.ratedVoltage().si();
+        double voltage = FeedRule.voltage(request.mains(), kit.feed(), rated);
+        return voltage > 0 && voltage <= FeedRule.HIGHEST * rated;
+    }
+}

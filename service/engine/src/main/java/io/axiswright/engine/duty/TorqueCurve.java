@@ -1,0 +1,97 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.catalogue.CurvePoint;
+import io.axiswright.engine.numeric.Polynomial;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A torque–speed curve: straight between its points, level below the first, nothing beyond the last. Speeds in rad/s and
+ * not negative, torques in N·m.
+ */
+final class TorqueCurve {
+
+    private final double[] speeds;
+    private final double[] torques;
+
+    private TorqueCurve(double[] speeds, double[] torques) {
+        this.speeds = speeds;
+        this.torques = torques;
+    }
+
+    /** The curve of a catalogue with all its speeds times a factor. */
+    static TorqueCurve of(List<CurvePoint> points, double speedFactor) {
+        return new TorqueCurve(
+                points.stream().mapToDouble(p -> p.speed().si() * speedFactor).toArray(),
+                points.stream().mapToDouble(p -> p.torque().si()).toArray());
+    }
+
+    /** The highest speed, rad/s. */
+    double topSpeed() {
+        return speeds[speeds.length - 1];
+    }
+
+    /** The torque available at a speed. */
+    double at(double speed) {
+        int line = lineAt(speed);
+        if (line < 0) {
+            return torques[0];
+        }
+        return line >= speeds.length - 1 ? beyond(speed) : torques[line] + slope(line) * (speed - speeds[line]);
+    }
+
+    /** The least torque available between two speeds. */
+    double lowest(double from, double to) {
+        double least = Math.min(at(from), at(to));
+        for (int k = 0; k < speeds.length; k++) {
+            if (speeds[k] > from && speeds[k] < to) {
+                least = Math.min(least, torques[k]);
+            }
+        }
+        return least;
+    }
+
+    /** The speeds strictly between two others at which the curve has a corner. */
+    double[] corners(double from, double to) {
+        return Arrays.stream(speeds).filter(s -> s > from && s < to).toArray();
+    }
+
+    /** The torque available along a course of speed that stays on the line on which one of its speeds lies. */
+    Polynomial along(Polynomial speed, double speedOnLine) {
+        int line = lineAt(speedOnLine);
+        if (line < 0) {
+            return Polynomial.of(torques[0]);
+        }
+        if (line >= speeds.length - 1) {
+            return Polynomial.of(beyond(speedOnLine));
+        }
+        return speed.times(slope(line)).plus(torques[line] - slope(line) * speeds[line]);
+    }
+
+    /** The highest power on the curve with a loss that goes with the square of torque, W. */
+    double highestPower(double lossPerTorqueSquared) {
+        double highest = 0;
+        for (int k = 0; k < speeds.length; k++) {
+            highest = Math.max(highest, torques[k] * speeds[k] + lossPerTorqueSquared * torques[k] * torques[k]);
+        }
+        return highest;
+    }
+
+    /** A speed that is over the last point by no more than rounding still has its torque. */
+    private double beyond(double speed) {
+        return speed <= topSpeed() * (1 + DutyLimit.ROUNDING) ? torques[torques.length - 1] : 0;
+    }
+
+    private double slope(int line) {
+        return (torques[line + 1] - torques[line]) / (speeds[line + 1] - speeds[line]);
+    }
+
+    /** The number of the point at which the line begins; −1 below the first point. */
+    private int lineAt(double speed) {
+        int line = speeds.length - 1;
+        while (line >= 0 && speeds[line] > speed) {
+            line--;
+        }
+        return line;
+    }
+}

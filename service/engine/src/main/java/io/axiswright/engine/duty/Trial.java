@@ -1,0 +1,144 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.catalogue.VentilationKit;
+import io.axiswright.engine.design.DriveSelection;
+import org.jspecify.annotations.Nullable;
+
+/** One drive unit tried on one axis; each limit is worked out once, and only if somebody asks. */
+final class Trial {
+
+    private final AxisLoad load;
+    private final LoadSums sums;
+    private final Offer offer;
+    private final DriveSelection selection;
+    private final double brakeTorque;
+    private final double strongestBrake;
+    private final @Nullable HoldingBrake brake;
+    private final double inertia;
+    private final double rmsTorque;
+    private @Nullable Envelope envelope;
+    private @Nullable WindingHeat heat;
+
+    Trial(AxisLoad load, LoadSums sums, Offer offer, DriveSelection selection, BrakeStock brakes) {
+        this.load = load;
+        this.sums = sums;
+        this.offer = offer;
+        this.selection = selection;
+        DriveUnit unit = offer.unit();
+        brakeTorque = selection.holdingBrake() ? BrakeStock.MARGIN * load.holdingTorque() : 0;
+        brake = selection.holdingBrake() ? brakes.cheapest(unit.frameSize(), brakeTorque) : null;
+        strongestBrake = brake != null ? brake.torque().si() : brakes.strongest(unit.frameSize());
+        inertia = load.addedInertia()
+                + unit.rotorInertia().si()
+                + (brake == null ? 0 : brake.inertia().si());
+        rmsTorque = sums.rmsTorque(inertia);
+    }
+
+    Offer offer() {
+        return offer;
+    }
+
+    @Nullable
+    HoldingBrake brake() {
+        return brake;
+    }
+
+    /** What turns with the motor: rotor, brake, coupling and the gear's input, kg·m². */
+    double inertia() {
+        return inertia;
+    }
+
+    double rmsTorque() {
+        return rmsTorque;
+    }
+
+    boolean brakeAsked() {
+        return selection.holdingBrake();
+    }
+
+    /** Torque the holding brake must have, margin included, N·m. */
+    double brakeTorque() {
+        return brakeTorque;
+    }
+
+    /** Torque of the brake chosen, or of the strongest that fits the frame if none is strong enough, N·m. */
+    double strongestBrake() {
+        return strongestBrake;
+    }
+
+    /** How much of a limit the axis uses. */
+    double use(DutyLimit limit, @Nullable VentilationKit kit) {
+        return switch (limit) {
+            case FEED -> canBeFed() ? DutyLimit.use(offer.voltage(), offer.highestVoltage()) : DutyLimit.HIGHEST_USE;
+            case SPEED -> DutyLimit.use(sums.peakSpeed(), offer.intermittent().topSpeed());
+            case BRAKE -> brakeUse();
+            case CONTINUOUS -> DutyLimit.use(rmsTorque, continuousTorque(kit));
+            case INTERMITTENT -> envelope().use();
+            case WINDING -> DutyLimit.use(heat(kit).rise(), permittedRise());
+        };
+    }
+
+    /** An upper bound of the use of the winding, at no cost. */
+    double windingBound(@Nullable VentilationKit kit) {
+        double mean = risePerTorqueSquared(kit) * rmsTorque * rmsTorque;
+        double tau = offer.unit().windingTimeConstant().si();
+        return DutyLimit.use(WindingHeat.bound(mean, load.period(), tau), permittedRise());
+    }
+
+    /** Whether mains and wish allow its feed at all. */
+    boolean canBeFed() {
+        return offer.voltage() > 0
+                && (selection.feed() == null || selection.feed() == offer.unit().feed());
+    }
+
+    /** The continuous curve at the rms speed, at this site, with that kit, N·m. */
+    double continuousTorque(@Nullable VentilationKit kit) {
+        return ratedTorque(kit) * Math.sqrt(offer.permittedShare());
+    }
+
+    /** The continuous curve at the rms speed, at the rated conditions, with that kit, N·m. */
+    double ratedTorque(@Nullable VentilationKit kit) {
+        return offer.continuous().at(sums.rmsSpeed()) * (kit == null ? 1 : kit.continuousTorqueFactor());
+    }
+
+    /** The temperature rise the winding may have, K. */
+    double permittedRise() {
+        return offer.unit().ratedRise().si() * offer.permittedShare();
+    }
+
+    Envelope envelope() {
+        if (envelope == null) {
+            envelope = Envelope.worst(load.pieces(), inertia, offer.intermittent());
+        }
+        return envelope;
+    }
+
+    /** The hottest instant of the winding with that kit. A rise goes with its cause, so one run serves all kits. */
+    WindingHeat heat(@Nullable VentilationKit kit) {
+        if (heat == null) {
+            double tau = offer.unit().windingTimeConstant().si();
+            heat = WindingHeat.highest(load.pieces(), inertia, 1, tau);
+        }
+        return new WindingHeat(heat.rise() * risePerTorqueSquared(kit), heat.instant());
+    }
+
+    /**
+     * The steady rise of the winding per torque squared, K/(N·m)²: the continuous curve at the rms speed is what heats it
+     * to its rated rise, so loss (T/Km)² and thermal resistance ratedRise/(Tc/Km)² need no Km. Held to the largest finite
+     * use where the curve has no torque left.
+     */
+    private double risePerTorqueSquared(@Nullable VentilationKit kit) {
+        double least = rmsTorque / DutyLimit.HIGHEST_USE;
+        double rated = Math.max(ratedTorque(kit), least);
+        return rated == 0 ? 0 : offer.unit().ratedRise().si() / (rated * rated);
+    }
+
+    private double brakeUse() {
+        if (!selection.holdingBrake()) {
+            return 0;
+        }
+        return strongestBrake == 0 ? DutyLimit.HIGHEST_USE : DutyLimit.use(brakeTorque, strongestBrake);
+    }
+}
