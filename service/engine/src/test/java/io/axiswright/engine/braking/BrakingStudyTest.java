@@ -126,11 +126,11 @@ class BrakingStudyTest {
         // whenever it conducts the resistor takes V_on²/R, at the lower end of its tolerance
         assertThat(group.cases().getFirst().peakResistorPower().si())
                 .isGreaterThanOrEqualTo(780 * 780 / 36.0 * (1 - 1e-12));
-        // the stop comes on top of the hottest instant of the cycle: 500 J/K, cooling for 0.2 s with 450 s
+        // the stop comes on top of the hottest instant of the cycle: 500 J/K, less what cools in at most 0.2 s at 450 s
         double hottest = kelvins(group.cases().getFirst());
         double pulse = group.cases().get(1).resistorEnergy().si();
         assertThat(kelvins(group.cases().get(1)) - hottest)
-                .isCloseTo(pulse / 500 - (hottest - 313.15) * 0.2 / 450, withPercentage(0.5));
+                .isBetween(pulse / 500 - (hottest - 313.15) * 0.2 / 450, pulse / 500);
         assertThat(codes(result))
                 .contains(FindingCode.BRAKING_RESISTOR_HOT, FindingCode.BRAKING_BUS_STORED_ENERGY)
                 .doesNotContain(FindingCode.BRAKING_BUS_OVERVOLTAGE, FindingCode.BRAKING_BUS_SHARED);
