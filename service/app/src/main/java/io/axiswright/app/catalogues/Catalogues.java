@@ -5,9 +5,12 @@ import io.axiswright.app.store.Documents;
 import io.axiswright.app.store.Identifiers;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.CatalogueCheck;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
@@ -44,11 +47,26 @@ public class Catalogues {
     }
 
     /**
+     * The stored catalogue a request names.
+     *
+     * @param pointer where the request names it
+     * @throws InvalidDesign if there is no such version
+     */
+    public Catalogue require(CatalogueReference reference, String pointer) {
+        return find(reference.name(), reference.version())
+                .orElseThrow(() -> new InvalidDesign(List.of(new Fault(
+                        pointer,
+                        FaultCode.DANGLING_REFERENCE,
+                        "Catalogue \"" + reference.name() + "\" has no version " + reference.version() + ".",
+                        "the name and version of a stored catalogue"))));
+    }
+
+    /**
      * Stores a catalogue as the next version of its name, unless the latest version says the same.
      *
      * @throws InvalidDesign with all its faults if it contradicts itself
      */
-    StoredVersion store(Catalogue catalogue) {
+    public StoredVersion store(Catalogue catalogue) {
         var faults = Stream.concat(
                         CatalogueName.faults(catalogue.name()).stream(), CatalogueCheck.faults(catalogue, "").stream())
                 .toList();

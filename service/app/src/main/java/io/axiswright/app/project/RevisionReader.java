@@ -1,5 +1,6 @@
 package io.axiswright.app.project;
 
+import io.axiswright.app.catalogues.CatalogueReference;
 import io.axiswright.app.problem.NotFound;
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.web.EntityTag;

@@ -8,10 +8,8 @@ import io.axiswright.app.store.Attempts;
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.store.Identifiers;
 import io.axiswright.app.web.EntityTag;
-import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.design.DesignCheck;
 import io.axiswright.engine.finding.Fault;
-import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
@@ -65,7 +63,8 @@ class RevisionWriter {
         Project project = projects.findById(id).orElseThrow(() -> ProjectController.noProject(id));
         project.tag().requireMatch(ifMatch);
         requireMeaning(request);
-        StudyOutcome outcome = study.study(request.codeBasis(), catalogue(request.catalogue()), request.design());
+        StudyOutcome outcome = study.study(
+                request.codeBasis(), catalogues.require(request.catalogue(), "/catalogue"), request.design());
         RevisionDocument content = content(project, request, outcome);
         byte[] document = Documents.write(content);
         String digest = Documents.digest(document);
@@ -102,15 +101,5 @@ class RevisionWriter {
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }
-    }
-
-    private Catalogue catalogue(CatalogueReference reference) {
-        return catalogues
-                .find(reference.name(), reference.version())
-                .orElseThrow(() -> new InvalidDesign(List.of(new Fault(
-                        "/catalogue",
-                        FaultCode.DANGLING_REFERENCE,
-                        "Catalogue \"" + reference.name() + "\" has no version " + reference.version() + ".",
-                        "the name and version of a stored catalogue"))));
     }
 }

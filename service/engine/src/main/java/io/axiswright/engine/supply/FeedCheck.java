@@ -7,6 +7,7 @@ import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
+import io.axiswright.engine.standard.Limits;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -68,7 +69,7 @@ final class FeedCheck {
             unfed.add(load);
             findings.add(FindingCode.SUPPLY_PHASES_MISSING.at(
                     load.id(), load.pointer(), window.clause(), new Ratio(3), new Ratio(1)));
-        } else if (off(mains.voltage(nearest.get()), load) > window.value()) {
+        } else if (!Limits.within(off(mains.voltage(nearest.get()), load), window.value())) {
             unfed.add(load);
             misfits.add(load);
             findings.add(FindingCode.SUPPLY_VOLTAGE_MISFIT.at(

@@ -4,6 +4,7 @@ import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.standard.Limits;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +26,7 @@ final class LeakageCheck {
         var rating = Rule.RESIDUAL_CURRENT_RATING.under(basis);
         var share = Rule.RESIDUAL_CURRENT_SHARE.under(basis);
         var room = new Current(rating.value() * share.value());
-        if (feeder.leakageCurrent().si() > room.si()) {
+        if (!Limits.within(feeder.leakageCurrent().si(), room.si())) {
             findings.add(FindingCode.SUPPLY_RESIDUAL_DEVICE_TRIPS.at(
                     "the machine", "/feeder", share.clause(), feeder.leakageCurrent(), room));
         }
@@ -35,7 +36,7 @@ final class LeakageCheck {
     private static void conductor(
             CodeBasis basis, String subject, String pointer, Current leakage, List<Finding> findings) {
         var limit = Rule.PROTECTIVE_CONDUCTOR_CURRENT.under(basis);
-        if (leakage.si() > limit.value()) {
+        if (!Limits.within(leakage.si(), limit.value())) {
             findings.add(FindingCode.SUPPLY_LEAKAGE_HIGH.at(
                     subject, pointer, limit.clause(), leakage, new Current(limit.value())));
         }

@@ -143,7 +143,9 @@ class SupplySizingTest {
         "THREE_PHASE_THREE_WIRE,230, ONE_PHASE,   230, LINE_TO_LINE,    230",
         "ONE_PHASE_THREE_WIRE,  240, ONE_PHASE,   120, LINE_TO_NEUTRAL, 120",
         "ONE_PHASE_THREE_WIRE,  240, ONE_PHASE,   230, LINE_TO_LINE,    240",
-        "ONE_PHASE_TWO_WIRE,    230, ONE_PHASE,   230, LINE_TO_NEUTRAL, 230"
+        "ONE_PHASE_TWO_WIRE,    230, ONE_PHASE,   230, LINE_TO_NEUTRAL, 230",
+        "ONE_PHASE_TWO_WIRE,    253, ONE_PHASE,   230, LINE_TO_NEUTRAL, 253",
+        "THREE_PHASE_THREE_WIRE,440, THREE_PHASE, 400, THREE_PHASE,     440"
     })
     void findsTheConnection(
             SupplySystem system, double volts, Feed feed, double rated, Connection connection, double across) {
@@ -158,6 +160,7 @@ class SupplySizingTest {
     @CsvSource({
         "THREE_PHASE_THREE_WIRE, 400, ONE_PHASE,   230, SUPPLY_VOLTAGE_MISFIT",
         "THREE_PHASE_FOUR_WIRE,  480, THREE_PHASE, 400, SUPPLY_VOLTAGE_MISFIT",
+        "THREE_PHASE_FOUR_WIRE,  441, THREE_PHASE, 400, SUPPLY_VOLTAGE_MISFIT",
         "ONE_PHASE_TWO_WIRE,     230, THREE_PHASE, 400, SUPPLY_PHASES_MISSING",
         "ONE_PHASE_THREE_WIRE,   240, THREE_PHASE, 230, SUPPLY_PHASES_MISSING",
         "THREE_PHASE_FOUR_WIRE,  400, DC_BUS,      560, SUPPLY_DC_FED_LOAD"
@@ -273,7 +276,13 @@ class SupplySizingTest {
 
     /** 10 mA in the protective conductor: IEC 60204-1 8.2.6 (from memory); 30 % of 30 mA: IEC 60364-5-53 (from memory). */
     @ParameterizedTest
-    @CsvSource({"4,0.0022,false,false", "4,0.0024,false,true", "4,0.003,true,true"})
+    @CsvSource({
+        "4,0.0022,false,false",
+        "4,0.0024,false,true",
+        "4,0.003,true,true",
+        "5,0.002,false,true",
+        "3,0.003,false,false"
+    })
     void leakageSumsUp(int drives, double each, boolean high, boolean trips) {
         var loads = IntStream.range(0, drives)
                 .mapToObj(k -> load("d" + k, LoadUse.DRIVE, Feed.THREE_PHASE, 400, 2, 1, 16, 4, 1e4, each, null))
