@@ -70,7 +70,7 @@ class CatalogueController {
             @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
         VersionEntry latest = heads.find(name)
                 .flatMap(head -> versions.entry(name, head.latest()))
-                .orElseThrow(() -> new NotFound("There is no catalogue \"" + name + "\"."));
+                .orElseThrow(() -> new NotFound("catalogue", name));
         var rows = versions.before(name, cursor == null ? Integer.MAX_VALUE : cursor.number(), limit.plusOne());
         var page = Page.of(rows, limit, entry -> Cursor.at(entry.version()), VersionSummary::of);
         return new CatalogueOverview(VersionSummary.of(latest), page);
@@ -81,7 +81,7 @@ class CatalogueController {
     @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = Catalogue.class)))
     ResponseEntity<byte[]> version(@PathVariable String name, @PathVariable int version) {
         CatalogueVersion found = versions.find(name, version)
-                .orElseThrow(() -> new NotFound("Catalogue \"" + name + "\" has no version " + version + "."));
+                .orElseThrow(() -> new NotFound("version", version + " of catalogue " + name));
         return ResponseEntity.ok()
                 .eTag(new EntityTag(found.digest()).quoted())
                 .cacheControl(

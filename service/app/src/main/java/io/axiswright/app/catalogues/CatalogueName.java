@@ -19,7 +19,7 @@ final class CatalogueName {
                 : List.of(new Fault(
                         "/name",
                         FaultCode.UNKNOWN_VALUE,
-                        "\"" + name + "\" cannot stand in an address",
+                        "\"" + name + "\" cannot stand in an address.",
                         "1 to 100 letters, digits, spaces, dots, hyphens and underscores, a letter or digit first"));
     }
 }

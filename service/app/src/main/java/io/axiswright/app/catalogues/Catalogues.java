@@ -5,9 +5,12 @@ import io.axiswright.app.store.Documents;
 import io.axiswright.app.store.Identifiers;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.CatalogueCheck;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
@@ -20,7 +23,6 @@ public class Catalogues {
     private final CatalogueVersions versions;
     private final EntityManager entities;
     private final Attempts attempts;
-    private final Documents documents;
     private final Identifiers identifiers;
     private final Clock clock;
 
@@ -29,21 +31,34 @@ public class Catalogues {
             CatalogueVersions versions,
             EntityManager entities,
             Attempts attempts,
-            Documents documents,
             Identifiers identifiers,
             Clock clock) {
         this.heads = heads;
         this.versions = versions;
         this.entities = entities;
         this.attempts = attempts;
-        this.documents = documents;
         this.identifiers = identifiers;
         this.clock = clock;
     }
 
     /** The catalogue stored under a name and version number. */
     public Optional<Catalogue> find(String name, int version) {
-        return versions.find(name, version).map(found -> documents.read(found.document(), Catalogue.class));
+        return versions.find(name, version).map(found -> Documents.read(found.document(), Catalogue.class));
+    }
+
+    /**
+     * The stored catalogue a request names.
+     *
+     * @param pointer where the request names it
+     * @throws InvalidDesign if there is no such version
+     */
+    public Catalogue require(CatalogueReference reference, String pointer) {
+        return find(reference.name(), reference.version())
+                .orElseThrow(() -> new InvalidDesign(List.of(new Fault(
+                        pointer,
+                        FaultCode.DANGLING_REFERENCE,
+                        "Catalogue \"" + reference.name() + "\" has no version " + reference.version() + ".",
+                        "the name and version of a stored catalogue"))));
     }
 
     /**
@@ -51,14 +66,14 @@ public class Catalogues {
      *
      * @throws InvalidDesign with all its faults if it contradicts itself
      */
-    StoredVersion store(Catalogue catalogue) {
+    public StoredVersion store(Catalogue catalogue) {
         var faults = Stream.concat(
                         CatalogueName.faults(catalogue.name()).stream(), CatalogueCheck.faults(catalogue, "").stream())
                 .toList();
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }
-        byte[] document = documents.write(catalogue);
+        byte[] document = Documents.write(catalogue);
         return attempts.write(() -> store(catalogue.name(), document, Documents.digest(document)));
     }
 

@@ -6,4 +6,4 @@ package io.axiswright.app.catalogues;
  * @param entry the version that now holds it
  * @param created whether it is new; false if the latest version held the same already
  */
-record StoredVersion(VersionEntry entry, boolean created) {}
+public record StoredVersion(VersionEntry entry, boolean created) {}

@@ -10,4 +10,4 @@ import java.time.Instant;
  * @param createdAt when it was stored
  * @param digest SHA-256 of its document
  */
-record VersionEntry(String name, int version, Instant createdAt, String digest) {}
+public record VersionEntry(String name, int version, Instant createdAt, String digest) {}

@@ -10,11 +10,14 @@ import java.util.UUID;
 import org.springframework.util.FileSystemUtils;
 
 /**
- * The files under a data directory: {@code binaries} (the server's programs), {@code cluster} (its data) and
- * {@code server.log}. Programs and data appear under these names only once complete, so a process killed while it
- * prepares them leaves nothing that the next one could mistake for good.
+ * The server's files: its programs, unpacked once, and under the data directory {@code cluster} (its data) and
+ * {@code server.log}. Data appear under that name only once complete, and programs are used only with the mark that
+ * they are, so a process killed while it prepares them leaves nothing that the next one could mistake for good.
+ *
+ * @param directory the data directory
+ * @param binaries where the programs are unpacked to
  */
-record Cluster(Path directory) {
+record Cluster(Path directory, Path binaries) {
 
     private static final String COMPLETE = ".complete";
     private static final String UNFINISHED = "unfinished-";
@@ -34,8 +37,8 @@ record Cluster(Path directory) {
             create();
         }
         EmbeddedPostgres server = start(data());
-        Path mark = binaries().resolve(COMPLETE);
-        if (Files.exists(binaries()) && !Files.exists(mark)) {
+        Path mark = binaries.resolve(COMPLETE);
+        if (Files.exists(binaries) && !Files.exists(mark)) {
             Files.createFile(mark);
         }
         return server;
@@ -57,19 +60,15 @@ record Cluster(Path directory) {
     }
 
     private void discardHalfUnpackedBinaries() throws IOException {
-        if (Files.exists(binaries()) && !Files.exists(binaries().resolve(COMPLETE))) {
-            FileSystemUtils.deleteRecursively(binaries());
+        if (Files.exists(binaries) && !Files.exists(binaries.resolve(COMPLETE))) {
+            FileSystemUtils.deleteRecursively(binaries);
         }
-    }
-
-    private Path binaries() {
-        return directory.resolve("binaries");
     }
 
     private EmbeddedPostgres start(Path data) throws IOException {
         Redirect log = Redirect.appendTo(directory.resolve("server.log").toFile());
         return EmbeddedPostgres.builder()
-                .setOverrideWorkingDirectory(binaries().toFile())
+                .setOverrideWorkingDirectory(binaries.toFile())
                 .setDataDirectory(data)
                 .setCleanDataDirectory(false)
                 // Spring stops the server after the pool; a hook of its own would pull it from under open requests

@@ -16,8 +16,10 @@ import org.springframework.context.annotation.Configuration;
 class EmbeddedDatabaseConfiguration {
 
     @Bean(destroyMethod = "close")
-    EmbeddedServer embeddedServer(@Value("${axiswright.data-directory:.axiswright/postgres}") Path directory) {
-        return EmbeddedServer.start(directory);
+    EmbeddedServer embeddedServer(
+            @Value("${axiswright.data-directory}") Path directory,
+            @Value("${axiswright.binaries-directory}") Path binaries) {
+        return EmbeddedServer.start(directory, binaries);
     }
 
     @Bean

@@ -29,10 +29,12 @@ final class EmbeddedServer implements AutoCloseable {
     /**
      * Starts the server on a data directory, which is made if it does not exist.
      *
+     * @param directory the data directory
+     * @param binaries where the server's programs are, or are to be, unpacked
      * @throws DataDirectoryInUse if another running service works on it
      * @throws UncheckedIOException if the server does not start; the directory's {@code server.log} says why
      */
-    static EmbeddedServer start(Path directory) {
+    static EmbeddedServer start(Path directory, Path binaries) {
         Path absolute = directory.toAbsolutePath().normalize();
         try {
             Files.createDirectories(absolute);
@@ -41,7 +43,7 @@ final class EmbeddedServer implements AutoCloseable {
         }
         DataDirectoryLock lock = DataDirectoryLock.take(absolute);
         try {
-            var started = new EmbeddedServer(lock, new Cluster(absolute).start());
+            var started = new EmbeddedServer(lock, new Cluster(absolute, binaries.toAbsolutePath()).start());
             started.requireDurability();
             LOG.info("Embedded PostgreSQL on port {} keeps its data in {}", started.server.getPort(), absolute);
             return started;

@@ -1,20 +1,13 @@
 package io.axiswright.app.problem;
 
-/** The caller's If-Match names a state that is no longer the present one. Answered with 412 and the present ETag. */
-public final class PreconditionFailed extends RuntimeException {
+/** The version the caller starts from is not the present one (412). */
+public final class PreconditionFailed extends Failure {
 
     private static final long serialVersionUID = 1L;
 
-    private final String currentTag;
-
-    /** Carries the present entity tag, with its quotes. */
-    public PreconditionFailed(String currentTag) {
-        super("It has changed since; its present ETag is " + currentTag + ".");
-        this.currentTag = currentTag;
-    }
-
-    /** The present entity tag, with its quotes. */
-    public String currentTag() {
-        return currentTag;
+    /** The answer carries the present ETag, quotation marks included. */
+    public PreconditionFailed(String presentEtag) {
+        super(ProblemKind.PRECONDITION_FAILED, "The present version is " + presentEtag + ".");
+        headers().setETag(presentEtag);
     }
 }

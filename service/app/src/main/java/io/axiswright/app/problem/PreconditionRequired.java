@@ -1,12 +1,21 @@
 package io.axiswright.app.problem;
 
-/** The request changes something and must say which state it builds on, by If-Match. Answered with 428. */
-public final class PreconditionRequired extends RuntimeException {
+import java.util.List;
+
+/** A change without naming the version it starts from (428). */
+public final class PreconditionRequired extends Failure {
 
     private static final long serialVersionUID = 1L;
 
-    /** Says which ETag to send. */
-    public PreconditionRequired(String message) {
-        super(message);
+    /** Asks for If-Match. */
+    public PreconditionRequired() {
+        super(
+                ProblemKind.PRECONDITION_REQUIRED,
+                "A change needs the header If-Match.",
+                List.of(ProblemError.ofHeader(
+                        "If-Match",
+                        "MISSING",
+                        "There is no If-Match.",
+                        "the ETag of the version the change starts from")));
     }
 }

@@ -58,6 +58,6 @@ class ProjectController {
     }
 
     static NotFound noProject(UUID id) {
-        return new NotFound("There is no project " + id + ".");
+        return new NotFound("project", id);
     }
 }

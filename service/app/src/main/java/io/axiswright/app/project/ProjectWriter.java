@@ -3,7 +3,6 @@ package io.axiswright.app.project;
 import io.axiswright.app.store.Attempts;
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.store.Identifiers;
-import io.axiswright.app.web.Texts;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
@@ -17,24 +16,18 @@ import org.springframework.stereotype.Service;
 @Service
 class ProjectWriter {
 
+    private static final int LONGEST_KEY = 200;
+
     private final Projects projects;
     private final EntityManager entities;
     private final Attempts attempts;
-    private final Documents documents;
     private final Identifiers identifiers;
     private final Clock clock;
 
-    ProjectWriter(
-            Projects projects,
-            EntityManager entities,
-            Attempts attempts,
-            Documents documents,
-            Identifiers identifiers,
-            Clock clock) {
+    ProjectWriter(Projects projects, EntityManager entities, Attempts attempts, Identifiers identifiers, Clock clock) {
         this.projects = projects;
         this.entities = entities;
         this.attempts = attempts;
-        this.documents = documents;
         this.identifiers = identifiers;
         this.clock = clock;
     }
@@ -43,15 +36,13 @@ class ProjectWriter {
      * Opens a project; a request sent again under the same key finds the one it opened the first time.
      *
      * @param key the request's Idempotency-Key, if it has one
-     * @throws InvalidDesign if a text cannot be accepted, or the key stands for another request
+     * @throws InvalidDesign if the key stands for another request or is too long
      */
     Project open(NewProject request, @Nullable String key) {
-        new Texts()
-                .required("/name", request.name(), 200)
-                .optional("/description", request.description(), 2000)
-                .optional("", key, 200)
-                .check();
-        String digest = Documents.digest(documents.write(request));
+        if (key != null && key.length() > LONGEST_KEY) {
+            throw refused("The Idempotency-Key has " + key.length() + " characters.", "at most " + LONGEST_KEY);
+        }
+        String digest = Documents.digest(Documents.write(request));
         return attempts.write(() -> {
             Project project = key == null
                     ? create(request, null, digest)
@@ -69,11 +60,12 @@ class ProjectWriter {
 
     private static void requireSameRequest(Project project, String digest) {
         if (!project.requestDigest().equals(digest)) {
-            throw new InvalidDesign(List.of(new Fault(
-                    "",
-                    FaultCode.INCONSISTENT,
-                    "this Idempotency-Key opened another project before",
-                    "the same request again, or a new key")));
+            throw refused(
+                    "This Idempotency-Key opened another project before.", "the same request again, or a new key");
         }
+    }
+
+    private static InvalidDesign refused(String detail, String accepted) {
+        return new InvalidDesign(List.of(new Fault("", FaultCode.INCONSISTENT, detail, accepted)));
     }
 }

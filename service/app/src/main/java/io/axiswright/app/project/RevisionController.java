@@ -1,6 +1,5 @@
 package io.axiswright.app.project;
 
-import io.axiswright.app.problem.NotFound;
 import io.axiswright.app.web.Cursor;
 import io.axiswright.app.web.EntityTag;
 import io.axiswright.app.web.Limit;
@@ -32,9 +31,11 @@ class RevisionController {
     private final RevisionWriter writer;
     private final Projects projects;
     private final Revisions revisions;
+    private final RevisionReader reader;
 
-    RevisionController(RevisionWriter writer, Projects projects, Revisions revisions) {
+    RevisionController(RevisionWriter writer, RevisionReader reader, Projects projects, Revisions revisions) {
         this.writer = writer;
+        this.reader = reader;
         this.projects = projects;
         this.revisions = revisions;
     }
@@ -67,9 +68,7 @@ class RevisionController {
     @GetMapping(path = "/{number}", produces = MediaType.APPLICATION_JSON_VALUE)
     @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = RevisionDocument.class)))
     ResponseEntity<byte[]> one(@PathVariable UUID id, @PathVariable int number) {
-        Revision found = revisions
-                .find(id, number)
-                .orElseThrow(() -> new NotFound("Project " + id + " has no revision " + number + "."));
+        Revision found = reader.find(id, number);
         return ResponseEntity.ok()
                 .eTag(new EntityTag(found.digest()).quoted())
                 .cacheControl(

@@ -1,5 +1,6 @@
 package io.axiswright.app.project;
 
+import io.axiswright.app.catalogues.CatalogueReference;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
 import java.time.Instant;

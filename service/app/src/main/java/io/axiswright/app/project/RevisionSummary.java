@@ -1,5 +1,6 @@
 package io.axiswright.app.project;
 
+import io.axiswright.app.catalogues.CatalogueReference;
 import io.axiswright.app.web.EntityTag;
 import io.axiswright.app.web.Links;
 import io.axiswright.engine.design.CodeBasis;

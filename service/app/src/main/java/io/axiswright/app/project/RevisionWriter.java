@@ -8,11 +8,8 @@ import io.axiswright.app.store.Attempts;
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.store.Identifiers;
 import io.axiswright.app.web.EntityTag;
-import io.axiswright.app.web.Texts;
-import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.design.DesignCheck;
 import io.axiswright.engine.finding.Fault;
-import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
@@ -33,7 +30,6 @@ class RevisionWriter {
     private final RevisionStudy study;
     private final EntityManager entities;
     private final Attempts attempts;
-    private final Documents documents;
     private final Identifiers identifiers;
     private final Clock clock;
 
@@ -43,7 +39,6 @@ class RevisionWriter {
             RevisionStudy study,
             EntityManager entities,
             Attempts attempts,
-            Documents documents,
             Identifiers identifiers,
             Clock clock) {
         this.projects = projects;
@@ -51,7 +46,6 @@ class RevisionWriter {
         this.study = study;
         this.entities = entities;
         this.attempts = attempts;
-        this.documents = documents;
         this.identifiers = identifiers;
         this.clock = clock;
     }
@@ -69,9 +63,10 @@ class RevisionWriter {
         Project project = projects.findById(id).orElseThrow(() -> ProjectController.noProject(id));
         project.tag().requireMatch(ifMatch);
         requireMeaning(request);
-        StudyOutcome outcome = study.study(request.codeBasis(), catalogue(request.catalogue()), request.design());
+        StudyOutcome outcome = study.study(
+                request.codeBasis(), catalogues.require(request.catalogue(), "/catalogue"), request.design());
         RevisionDocument content = content(project, request, outcome);
-        byte[] document = documents.write(content);
+        byte[] document = Documents.write(content);
         String digest = Documents.digest(document);
         attempts.write(() -> store(project.tag(), content, digest, document));
         return RevisionEntry.of(content, digest);
@@ -102,23 +97,9 @@ class RevisionWriter {
     }
 
     private static void requireMeaning(NewRevision request) {
-        new Texts()
-                .required("/message", request.message(), 2000)
-                .required("/author", request.author(), 200)
-                .check();
         List<Fault> faults = DesignCheck.faults(request.design(), "/design");
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }
-    }
-
-    private Catalogue catalogue(CatalogueReference reference) {
-        return catalogues
-                .find(reference.name(), reference.version())
-                .orElseThrow(() -> new InvalidDesign(List.of(new Fault(
-                        "/catalogue",
-                        FaultCode.DANGLING_REFERENCE,
-                        "catalogue \"" + reference.name() + "\" has no version " + reference.version(),
-                        "the name and version of a stored catalogue"))));
     }
 }

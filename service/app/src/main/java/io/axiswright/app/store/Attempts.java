@@ -34,7 +34,7 @@ public final class Attempts {
                 return transaction.execute(_ -> write.get());
             } catch (ConcurrencyFailureException | DataIntegrityViolationException e) {
                 if (attempt == MOST) {
-                    throw new Conflict("Others kept writing to the same place; try again.", e);
+                    throw new Conflict("Others kept writing to the same place; try again.");
                 }
             }
         }

@@ -29,7 +29,7 @@ public record EntityTag(String value) {
      */
     public void requireMatch(@Nullable String ifMatch) {
         if (ifMatch == null) {
-            throw new PreconditionRequired("Send If-Match with the project's ETag, so that no other change gets lost.");
+            throw new PreconditionRequired();
         }
         if (!ifMatch.strip().equals("*") && !isAmong(ifMatch)) {
             throw new PreconditionFailed(quoted());

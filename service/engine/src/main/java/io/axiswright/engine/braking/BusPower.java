@@ -23,7 +23,7 @@ record BusPower(List<PowerSegment> segments, double duration) {
         return sum(courses, duration, false, 0);
     }
 
-    /** Axes that repeat their cycles, over a duration that holds a whole number of each. */
+    /** Axes that repeat their cycles, from the start of each, over a duration. */
     static BusPower repeating(List<PowerCourse> courses, double duration) {
         return sum(courses, duration, true, 0);
     }

@@ -7,6 +7,9 @@ import java.util.stream.DoubleStream;
 /** Walks through one axis's power, forwards only, repeating it if it is a cycle. */
 final class CourseCursor {
 
+    /** A cycle short of its end by less than this share is whole. */
+    private static final double SAME = 1e-9;
+
     private final PowerCourse course;
     private final boolean repeat;
     private int piece;
@@ -19,7 +22,7 @@ final class CourseCursor {
 
     /** Every instant in [0, duration] at which a piece starts or the course ends, in s. */
     static DoubleStream breakpoints(PowerCourse course, double duration) {
-        long turns = course.duration() > 0 ? Math.round(duration / course.duration()) : 0;
+        long turns = course.duration() > 0 ? (long) Math.ceil(duration / course.duration() * (1 - SAME)) : 0;
         return DoubleStream.iterate(0, turn -> turn < turns, turn -> turn + 1)
                 .flatMap(turn -> DoubleStream.concat(
                         course.pieces().stream().mapToDouble(p -> turn * course.duration() + p.start()),

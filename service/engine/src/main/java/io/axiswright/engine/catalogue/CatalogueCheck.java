@@ -70,7 +70,7 @@ public final class CatalogueCheck {
             fault(
                     prefix + "/currency",
                     FaultCode.UNKNOWN_VALUE,
-                    "\"" + catalogue.currency() + "\" is no currency",
+                    "\"" + catalogue.currency() + "\" is no currency.",
                     "an ISO 4217 code such as EUR or USD");
         }
     }
@@ -80,14 +80,14 @@ public final class CatalogueCheck {
             fault(
                     pointer + "/id",
                     FaultCode.DUPLICATE_ID,
-                    "\"" + item.id() + "\" is the id of " + pointerById.get(item.id()) + " already",
+                    "\"" + item.id() + "\" is the id of " + pointerById.get(item.id()) + " already.",
                     "an id no other item of the catalogue has");
         }
         if (item.price() != null && !item.price().currency().equals(catalogue.currency())) {
             fault(
                     pointer + "/price/currency",
                     FaultCode.INCONSISTENT,
-                    "the price is in " + item.price().currency() + ", the catalogue in " + catalogue.currency(),
+                    "The price is in " + item.price().currency() + ", the catalogue in " + catalogue.currency() + ".",
                     catalogue.currency());
         }
         for (int k = 0; k < item.needs().size(); k++) {
@@ -101,7 +101,7 @@ public final class CatalogueCheck {
             fault(
                     pointer + "/item",
                     FaultCode.DANGLING_REFERENCE,
-                    "no item has the id \"" + need.item() + "\"",
+                    "No item has the id \"" + need.item() + "\".",
                     "the id of an item of this catalogue");
         }
         if ((need.kind() == NeedKind.CONDITIONAL) != (need.when() != null)) {
@@ -109,8 +109,8 @@ public final class CatalogueCheck {
                     pointer + "/when",
                     need.when() == null ? FaultCode.MISSING : FaultCode.INCONSISTENT,
                     need.when() == null
-                            ? "a conditional need has no condition"
-                            : "only conditional needs have a condition",
+                            ? "A conditional need has no condition."
+                            : "Only conditional needs have a condition.",
                     "a condition if, and only if, the kind is CONDITIONAL");
         }
     }

@@ -23,23 +23,15 @@ final class ItemCheck {
                 unless(
                         unit.chopperOff().si() < unit.chopperOn().si(),
                         pointer + "/chopperOff",
-                        "the chopper would switch off at or above the voltage that switches it on",
+                        "The chopper would switch off at or above the voltage that switches it on.",
                         "less than chopperOn");
             case FasteningPart part ->
                 unless(
                         part.shaftAbove().si() < part.shaftUpTo().si(),
                         pointer + "/shaftUpTo",
-                        "no shaft is thicker than shaftAbove and not thicker than this",
+                        "No shaft is thicker than shaftAbove and not thicker than this.",
                         "more than shaftAbove");
-            case HoldingBrake _,
-                    GatewayType _,
-                    ControlSupply _,
-                    CableAssembly _,
-                    BulkCable _,
-                    ProtectiveDevice _,
-                    VentilationKit _,
-                    FootKit _,
-                    Accessory _ -> List.of();
+            default -> List.of();
         };
     }
 
@@ -50,7 +42,7 @@ final class ItemCheck {
                 .mapToObj(k -> new Fault(
                         pointer + "/" + k + "/speed",
                         FaultCode.INCONSISTENT,
-                        "the speed is not above that of the point before",
+                        "The speed is not above that of the point before.",
                         "points in order of rising speed"));
     }
 

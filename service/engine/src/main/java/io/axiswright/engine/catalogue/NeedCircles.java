@@ -74,7 +74,7 @@ final class NeedCircles {
         return new Fault(
                 pointers.get(last.item.id()) + "/needs/" + (last.taken - 1) + "/item",
                 FaultCode.CYCLIC_NEEDS,
-                ids,
+                ids + ".",
                 "needs that end somewhere");
     }
 

@@ -3,6 +3,7 @@ package io.axiswright.engine.conductor;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Voltage;
+import io.axiswright.engine.standard.ProtectiveConductors;
 import io.axiswright.engine.standard.Source;
 import io.axiswright.engine.standard.Sourced;
 import java.util.ArrayList;
@@ -81,7 +82,12 @@ final class CircuitSizing {
                 sources(circuit, judge, k, protective));
         Gap gap = protective.isPresent()
                 ? null
-                : new Gap("deviceRating", judge.device().rating(), null, Limit.DEVICE_COORDINATION, "NFPA 70 250.122");
+                : new Gap(
+                        "deviceRating",
+                        judge.device().rating(),
+                        ProtectiveConductors.largestDevice(),
+                        Limit.DEVICE_COORDINATION,
+                        "NFPA 70:2023 Table 250.122");
         return new Sized(circuit, conductors, judge.device(), null, gap, ConductorDerivations.of(circuit, judge, k));
     }
 

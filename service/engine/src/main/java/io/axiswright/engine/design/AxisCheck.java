@@ -94,8 +94,8 @@ final class AxisCheck {
                     pointer,
                     FaultCode.WRONG_UNIT,
                     linear()
-                            ? "the mechanism moves its load in a line, but " + ofRotary + " is given"
-                            : "the mechanism turns its load, but " + ofLinear + " is given",
+                            ? "The mechanism moves its load in a line, but " + ofRotary + " is given."
+                            : "The mechanism turns its load, but " + ofLinear + " is given.",
                     linear() ? ofLinear : ofRotary));
         }
     }
@@ -106,8 +106,8 @@ final class AxisCheck {
             faults.add(new Fault(
                     pointer,
                     FaultCode.INCONSISTENT,
-                    "accelerating and decelerating take more than the whole move: " + acceleration + " + "
-                            + deceleration,
+                    "Accelerating and decelerating take more than the whole move: " + acceleration + " + "
+                            + deceleration + ".",
                     "shares that add up to at most 1"));
         }
     }
@@ -117,7 +117,7 @@ final class AxisCheck {
             faults.add(new Fault(
                     pointer,
                     FaultCode.INCONSISTENT,
-                    "the holding brake is to hold the load, but the drive has none",
+                    "The holding brake is to hold the load, but the drive has none.",
                     "false, or drive.holdingBrake true"));
         }
     }
@@ -127,7 +127,7 @@ final class AxisCheck {
             faults.add(new Fault(
                     pointer + "/shaftHeight",
                     FaultCode.MISSING,
-                    "foot mounting needs the height of the driven shaft",
+                    "Foot mounting needs the height of the driven shaft.",
                     "the height of the driven shaft above the seat of the feet"));
         }
     }

@@ -50,7 +50,7 @@ public final class DesignCheck {
                 fault(
                         list + "/" + k + "/id",
                         FaultCode.DUPLICATE_ID,
-                        "\"" + ids.get(k) + "\" is the id of " + prefix + list + "/" + before + " already",
+                        "\"" + ids.get(k) + "\" is the id of " + prefix + list + "/" + before + " already.",
                         "an id no other element of the list has");
             }
         }
@@ -75,7 +75,7 @@ public final class DesignCheck {
                 fault(
                         pointer + "/stopZone",
                         FaultCode.DANGLING_REFERENCE,
-                        "no stop zone has the id \"" + axis.stopZone() + "\"",
+                        "No stop zone has the id \"" + axis.stopZone() + "\".",
                         "the id of an element of stopZones");
             }
             faults.addAll(AxisCheck.faults(axis, prefix + pointer));
@@ -92,7 +92,7 @@ public final class DesignCheck {
             fault(
                     "/controlPower/place",
                     FaultCode.DANGLING_REFERENCE,
-                    "no place of the network has the id \"" + controlPower.place() + "\"",
+                    "No place of the network has the id \"" + controlPower.place() + "\".",
                     "the id of an element of network.places");
         }
     }

@@ -82,7 +82,11 @@ public enum FindingCode {
     TOPOLOGY_TRUNK_TOO_LONG(
             Severity.VIOLATION,
             "No trunk leads to a place from which axis {subject} can be reached: the last hop is {value} of cable, the longest trunk cable {limit}.",
-            "Add a place in between for a relaying gateway, a longer trunk cable, or a gateway type that allows deeper trunks."),
+            "Add a place in between for a relaying gateway, or a trunk cable at least that long to the catalogue."),
+    TOPOLOGY_TRUNK_TOO_DEEP(
+            Severity.VIOLATION,
+            "The nearest place from which axis {subject} can be reached takes a trunk of {value} gateways; trunks hold {limit}.",
+            "Add longer host or trunk cables, or a gateway type that allows deeper trunks."),
     TOPOLOGY_PORTS_SHORT(
             Severity.VIOLATION,
             "{value} axes need a drive port each, but all gateways that {subject} can hold have {limit} together.",
@@ -234,6 +238,39 @@ public enum FindingCode {
             "{subject} is rated for a fault current of {limit}, but {value} is available there.",
             "Use a device or drive with a higher short-circuit rating, or limit the fault current upstream."),
 
+    SUPPLY_VOLTAGE_MISFIT(
+            Severity.VIOLATION,
+            "{subject} is made for {limit}; the nearest voltage the mains have for it is {value}.",
+            "Put a transformer ahead of it, the rating of which the result states, or choose a unit for the mains voltage."),
+    SUPPLY_PHASES_MISSING(
+            Severity.VIOLATION,
+            "{subject} needs {value} phases; the mains have {limit}.",
+            "Choose a unit for one phase, or bring a three-phase supply to the machine."),
+    SUPPLY_DC_FED_LOAD(
+            Severity.CAUTION,
+            "{subject} takes {value} from a DC bus; the AC supply does not count it.",
+            "State what feeds that DC bus as a load of its own."),
+    SUPPLY_DEVICE_WINDOW_EMPTY(
+            Severity.VIOLATION,
+            "The protective device of {subject} must carry {value} and be rated at most {limit}; no standard rating does both.",
+            "Choose a unit that allows a larger protective device or takes less current."),
+    SUPPLY_DEVICE_MISSING(
+            Severity.VIOLATION,
+            "The catalogue lacks a {subject}: rated {value} or more, at most {limit}.",
+            "Add such a device to the catalogue."),
+    SUPPLY_LEAKAGE_HIGH(
+            Severity.CAUTION,
+            "The protective conductor of {subject} carries {value} in normal operation, above {limit}.",
+            "Connect it permanently and make its protective conductor at least 10 mm2 copper (16 mm2 aluminium) throughout, or run a second one."),
+    SUPPLY_RESIDUAL_DEVICE_TRIPS(
+            Severity.CAUTION,
+            "The standing leakage of {subject} is {value}; a residual-current device for the protection of people leaves room for {limit}.",
+            "Choose a residual-current device rated well above the leakage (type B behind three-phase rectifiers), or other fault protection that the local code allows."),
+    SUPPLY_MAINS_DANGER(
+            Severity.CAUTION,
+            "{subject} is fed from mains of {value}, with fault currents up to {limit}; contact or an arc can kill.",
+            "Before work: switch off, lock, wait until DC buses have discharged, prove dead. Let a qualified person do and check the work by the local code."),
+
     // conductor
     CONDUCTOR_NONE_FITS(
             Severity.VIOLATION,
@@ -329,6 +366,14 @@ public enum FindingCode {
             Severity.NOTE,
             "These results advise on {subject}; they do not replace the judgement of a qualified person.",
             "Have the design checked against the local code and by the authority having jurisdiction before it is built."),
+    STUDY_NO_POWER_CABLE(
+            Severity.VIOLATION,
+            "Circuit {subject} needs conductors of {value}; the largest fitting power cable of the catalogue has {limit}.",
+            "Add a larger power cable with the right number of cores to the catalogue, or split the circuit."),
+    STUDY_DC_BUS_UNFED(
+            Severity.VIOLATION,
+            "Axis {subject} runs from a DC bus of {value}, and nothing in the design feeds that bus.",
+            "Join the axis to a bus group with a mains-fed drive unit, or take a mains-fed drive unit."),
     ;
 
     private final Severity severity;

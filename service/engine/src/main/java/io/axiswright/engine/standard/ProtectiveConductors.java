@@ -25,6 +25,11 @@ public final class ProtectiveConductors {
         return NFPA_79.at(deviceRating.si()).or(() -> NFPA_70.at(deviceRating.si()));
     }
 
+    /** The largest device {@link #northAmerican} has a row for. */
+    public static Current largestDevice() {
+        return new Current(NFPA_70.end());
+    }
+
     /** By the line conductor: IEC 60364-5-54 Table 54.2, rounded up to the next size of IEC 60228. */
     public static Optional<Sourced<ConductorSize>> iec(ConductorSize line) {
         double section = line.area().si() * MM2;

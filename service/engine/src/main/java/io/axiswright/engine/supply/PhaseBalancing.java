@@ -41,13 +41,13 @@ final class PhaseBalancing {
     private final int[] order;
     private final long total;
     private final long bound;
-    private int steps;
-
+    private final LineLoads loads;
     private final int[] trial;
-    private final long[] load;
-    private final int[] best;
+
+    private int[] best = {};
     private long bestHeaviest;
     private long bestSpread;
+    private int steps;
 
     private PhaseBalancing(int lines, List<Ask> asks) {
         this.lines = lines;
@@ -62,9 +62,8 @@ final class PhaseBalancing {
         this.total = asks.stream().mapToLong(a -> a.microamperes() * a.lines()).sum();
         long largest = asks.stream().mapToLong(Ask::microamperes).max().orElse(0);
         this.bound = Math.max(largest, Math.ceilDiv(total, lines));
+        this.loads = new LineLoads(lines);
         this.trial = new int[asks.size()];
-        this.load = new long[lines];
-        this.best = new int[asks.size()];
     }
 
     /** The best way found to put these circuits on so many lines (1, 2 or 3). */
@@ -75,30 +74,29 @@ final class PhaseBalancing {
     private Answer answer() {
         largestFirst();
         better();
-        System.arraycopy(trial, 0, best, 0, best.length);
-        bestHeaviest = heaviest();
-        bestSpread = bestHeaviest - lightest();
-        Arrays.fill(load, 0);
+        keep();
+        loads.clear();
+        steps = 0;
         search(0, total);
         boolean proven = steps < STEPS;
-        long atLeast = proven ? bestHeaviest : bound;
-        return new Answer(Arrays.stream(best).boxed().toList(), bestHeaviest, bestSpread, atLeast, proven);
+        return new Answer(
+                Arrays.stream(best).boxed().toList(), bestHeaviest, bestSpread, proven ? bestHeaviest : bound, proven);
     }
 
     private void largestFirst() {
         for (int k : order) {
-            trial[k] = masks(k).getFirst();
+            trial[k] = loads.masks(asks.get(k).lines())[0];
             put(k, trial[k], 1);
         }
     }
 
-    /** Moves one circuit, or exchanges the lines of two, as long as that helps. */
+    /** Moves one circuit, or exchanges the lines of two, as long as that helps and steps are left. */
     private void better() {
         boolean helped = true;
         while (helped) {
             helped = false;
             for (int a : order) {
-                for (int mask : masks(a)) {
+                for (int mask : loads.masks(asks.get(a).lines())) {
                     helped |= helps(a, mask, a, mask);
                 }
                 for (int b : order) {
@@ -111,14 +109,16 @@ final class PhaseBalancing {
     }
 
     private boolean helps(int a, int maskA, int b, int maskB) {
-        long heaviest = heaviest();
-        long spread = heaviest - lightest();
+        if (steps++ >= STEPS) {
+            return false;
+        }
+        long heaviest = loads.heaviest();
+        long spread = loads.spread();
         int oldA = trial[a];
         int oldB = trial[b];
         change(a, maskA);
         change(b, maskB);
-        long now = heaviest();
-        if (now < heaviest || (now == heaviest && now - lightest() < spread)) {
+        if (isBetter(heaviest, spread)) {
             return true;
         }
         change(b, oldB);
@@ -132,26 +132,27 @@ final class PhaseBalancing {
         put(k, mask, 1);
     }
 
-    /** Whether the search may stop altogether: nothing better is possible, or the steps are used up. */
-    private boolean done() {
-        return steps >= STEPS || (bestHeaviest == bound && bestSpread == leastSpread(bound));
+    private void put(int k, int mask, int sign) {
+        loads.put(mask, sign * asks.get(k).microamperes());
     }
 
     private void search(int depth, long left) {
         if (depth == order.length) {
-            keepIfBetter();
+            if (isBetter(bestHeaviest, bestSpread)) {
+                keep();
+            }
             return;
         }
         int k = order[depth];
+        long rest = left - asks.get(k).microamperes() * asks.get(k).lines();
         var seen = new ArrayList<long[]>(lines);
-        for (int mask : masks(k)) {
+        for (int mask : loads.masks(asks.get(k).lines())) {
             if (done()) {
                 return;
             }
             steps++;
             put(k, mask, 1);
             trial[k] = mask;
-            long rest = left - asks.get(k).microamperes() * asks.get(k).lines();
             if (isNew(seen) && mayBeBetter(rest)) {
                 search(depth + 1, rest);
             }
@@ -159,73 +160,44 @@ final class PhaseBalancing {
         }
     }
 
+    /** Whether the search may stop altogether: nothing better is possible, or the steps are used up. */
+    private boolean done() {
+        return steps >= STEPS || (bestHeaviest == bound && bestSpread == leastSpread(bound));
+    }
+
     /** Lines are interchangeable: loads that differ only in the names of the lines lead to the same answers. */
     private boolean isNew(List<long[]> seen) {
-        var sorted = load.clone();
-        Arrays.sort(sorted);
-        if (seen.stream().anyMatch(other -> Arrays.equals(other, sorted))) {
-            return false;
+        var sorted = loads.sorted();
+        for (var other : seen) {
+            if (Arrays.equals(other, sorted)) {
+                return false;
+            }
         }
         seen.add(sorted);
         return true;
     }
 
     private boolean mayBeBetter(long left) {
-        long heaviest = heaviest();
+        long heaviest = loads.heaviest();
         if (heaviest != bestHeaviest) {
             return heaviest < bestHeaviest;
         }
         // as heavy at best: every line must still come up to where the spread is smaller
-        long level = bestHeaviest - bestSpread + 1;
-        long lacking = Arrays.stream(load).map(l -> Math.max(0, level - l)).sum();
-        return lacking <= left && leastSpread(heaviest) < bestSpread;
+        return leastSpread(heaviest) < bestSpread && loads.lacking(bestHeaviest - bestSpread + 1) <= left;
     }
 
-    private void keepIfBetter() {
-        long heaviest = heaviest();
-        long spread = heaviest - lightest();
-        if (heaviest < bestHeaviest || (heaviest == bestHeaviest && spread < bestSpread)) {
-            bestHeaviest = heaviest;
-            bestSpread = spread;
-            System.arraycopy(trial, 0, best, 0, best.length);
-        }
+    private boolean isBetter(long heaviest, long spread) {
+        return loads.heaviest() < heaviest || (loads.heaviest() == heaviest && loads.spread() < spread);
     }
 
+    private void keep() {
+        best = trial.clone();
+        bestHeaviest = loads.heaviest();
+        bestSpread = loads.spread();
+    }
+
+    /** With so much on the heaviest line, the others share the rest; the lightest of them has at most its mean. */
     private long leastSpread(long heaviest) {
         return lines == 1 ? 0 : heaviest - Math.floorDiv(total - heaviest, lines - 1L);
-    }
-
-    /** The ways to connect a circuit, the lightest lines first. */
-    private List<Integer> masks(int k) {
-        int wanted = asks.get(k).lines();
-        return IntStream.range(1, 1 << lines)
-                .filter(mask -> Integer.bitCount(mask) == wanted)
-                .boxed()
-                .sorted(Comparator.comparingLong(this::heaviestOf).thenComparing(Comparator.naturalOrder()))
-                .toList();
-    }
-
-    private long heaviestOf(int mask) {
-        return IntStream.range(0, lines)
-                .filter(l -> (mask & 1 << l) != 0)
-                .mapToLong(l -> load[l])
-                .max()
-                .orElse(0);
-    }
-
-    private void put(int k, int mask, int sign) {
-        for (int l = 0; l < lines; l++) {
-            if ((mask & 1 << l) != 0) {
-                load[l] += sign * asks.get(k).microamperes();
-            }
-        }
-    }
-
-    private long heaviest() {
-        return Arrays.stream(load).max().orElse(0);
-    }
-
-    private long lightest() {
-        return Arrays.stream(load).min().orElse(0);
     }
 }

@@ -36,6 +36,9 @@ enum Rule {
      */
     record Entry(double value, String clause) {}
 
+    /** Where it stands that everything must bear the fault current at its place. */
+    static final String FAULT_RATING = "NFPA 70 110.9, 110.10; IEC 60364-4-43 434.5.1 (from memory)";
+
     private static final List<NamedCsvRecord> ROWS = read();
 
     /** The number under a code basis. */
@@ -51,7 +54,7 @@ enum Rule {
 
     private static String clause(NamedCsvRecord row) {
         String clause = row.getField("clause");
-        return row.getField("confidence").equals("from-memory") ? clause + " (from memory)" : clause;
+        return row.getField("confidence").equals("FROM_MEMORY") ? clause + " (from memory)" : clause;
     }
 
     private static List<NamedCsvRecord> read() {

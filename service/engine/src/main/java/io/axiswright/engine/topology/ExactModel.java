@@ -128,15 +128,38 @@ final class ExactModel {
                     cp.addImplication(here, zones[zone]);
                 }
             }
+            for (int zone = 0; zone < zones.length; zone++) {
+                cp.addImplication(zones[zone], used.get(slot));
+                // Implied, but it makes the relaxation see that a zone's axes fill gateways of their own.
+                cp.addLessOrEqual(axesOn(slot, zone).addTerm(zones[zone], -model.mostDrivePorts()), 0);
+            }
             for (int type = 0; type < model.types().size(); type++) {
                 if (model.types().get(type).scope() != StopScope.NONE) {
                     cp.addLessOrEqual(LinearExpr.sum(zones), 1).onlyEnforceIf(typed(slot, type));
                 }
             }
             if (model.everyGatewayInOneZone()) {
-                cp.addAtMostOne(zones);
+                cp.addLessOrEqual(LinearExpr.sum(zones), used.get(slot));
             }
         }
+        for (int zone = 0; zone < model.zones(); zone++) {
+            LinearExprBuilder gateways = LinearExpr.newBuilder();
+            for (int slot = 0; slot < slots.count(); slot++) {
+                gateways.add(zoned(slot, zone));
+            }
+            cp.addGreaterOrEqual(gateways, Math.ceilDiv(model.zoneSize(zone), model.mostDrivePorts()));
+        }
+    }
+
+    private LinearExprBuilder axesOn(int slot, int zone) {
+        LinearExprBuilder count = LinearExpr.newBuilder();
+        for (int axis = 0; axis < model.axes().size(); axis++) {
+            BoolVar here = hung.get(new Cell(axis, slot));
+            if (here != null && model.axes().get(axis).zone() == zone) {
+                count.add(here);
+            }
+        }
+        return count;
     }
 
     BoolVar typed(int slot, int type) {

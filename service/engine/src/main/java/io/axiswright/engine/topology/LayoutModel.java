@@ -109,6 +109,12 @@ record LayoutModel(
 
     /** Whether the command rate can bind at all: else every port is as good as any other. */
     boolean ratesMatter() {
-        return totalRate() > Arrays.stream(portRate).min().orElse(0);
+        long heaviest = axes.stream()
+                .map(Axis::rate)
+                .sorted(java.util.Comparator.reverseOrder())
+                .limit((long) mostDrivePorts() * deepestChain())
+                .mapToLong(Long::longValue)
+                .sum();
+        return heaviest > Arrays.stream(portRate).min().orElse(0);
     }
 }

@@ -55,13 +55,4 @@ final class Relays {
         }
         return way;
     }
-
-    /** Which places a chain from the host can reach at all. */
-    boolean[] reachable() {
-        var reachable = new boolean[cost.length];
-        for (int place = 0; place < cost.length; place++) {
-            reachable[place] = exists(place);
-        }
-        return reachable;
-    }
 }

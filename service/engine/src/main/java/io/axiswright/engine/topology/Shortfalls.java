@@ -40,7 +40,11 @@ final class Shortfalls {
     }
 
     private void lengths() {
-        boolean[] linked = new Relays(model).reachable();
+        int[] hops = Hops.fewest(model);
+        var linked = new boolean[hops.length];
+        for (int place = 0; place < hops.length; place++) {
+            linked[place] = hops[place] <= model.deepestChain();
+        }
         List<Integer> places = IntStream.range(0, model.places()).boxed().toList();
         if (places.stream().noneMatch(place -> model.host().reaches(0, place))) {
             double nearest = places.stream()
@@ -55,11 +59,11 @@ final class Shortfalls {
                     routes.hostCables.longest()));
         }
         for (int axis = 0; axis < model.axes().size(); axis++) {
-            length(axis, places, linked);
+            length(axis, places, linked, hops);
         }
     }
 
-    private void length(int axis, List<Integer> places, boolean[] linked) {
+    private void length(int axis, List<Integer> places, boolean[] linked, int[] hops) {
         int index = axis;
         NetworkAxis named = request.axes().get(axis);
         List<Integer> near = places.stream()
@@ -74,6 +78,12 @@ final class Shortfalls {
             findings.add(FindingCode.TOPOLOGY_SPUR_TOO_LONG.at(
                     named.id(), pointer, Clauses.ROUTE, new Length(nearest), routes.spurCables.longest()));
         } else if (near.stream().noneMatch(place -> linked[place])) {
+            int depth = near.stream().mapToInt(place -> hops[place]).min().orElse(Integer.MAX_VALUE);
+            if (depth < Integer.MAX_VALUE) {
+                findings.add(FindingCode.TOPOLOGY_TRUNK_TOO_DEEP.at(
+                        named.id(), pointer, Clauses.COUNT, new Ratio(depth), new Ratio(model.deepestChain())));
+                return;
+            }
             // The shortest hop that would bring one of its places into the network.
             double hop = near.stream()
                     .mapToDouble(place -> places.stream()

@@ -1,4 +1,4 @@
-package io.axiswright.app.project;
+package io.axiswright.app.catalogues;
 
 import io.axiswright.engine.quantity.Bounds;
 
