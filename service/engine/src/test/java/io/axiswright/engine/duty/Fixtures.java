@@ -168,6 +168,39 @@ final class Fixtures {
                 10);
     }
 
+    /** The same drive unit with another rated temperature rise. */
+    static DriveUnit withRise(DriveUnit u, double rise) {
+        return new DriveUnit(
+                u.id(),
+                u.description(),
+                u.price(),
+                u.needs(),
+                u.frameSize(),
+                u.feed(),
+                u.ratedVoltage(),
+                u.ratedInputCurrent(),
+                u.maxProtectiveDevice(),
+                u.maxUnitsPerCircuit(),
+                u.shortCircuitRating(),
+                u.leakageCurrent(),
+                u.rotorInertia(),
+                u.motorConstant(),
+                u.continuousCurve(),
+                u.intermittentCurve(),
+                u.ratedAmbient(),
+                new TemperatureRise(rise),
+                u.windingTimeConstant(),
+                u.standbyLoss(),
+                u.busCapacitance(),
+                u.busTripVoltage(),
+                u.logicPower(),
+                u.logicMinimumVoltage(),
+                u.keepAliveInput(),
+                u.shaftDiameter(),
+                u.shaftLength(),
+                u.inertiaRatioLimit());
+    }
+
     static HoldingBrake brake(String id, String frame, double torque, double inertia, @Nullable Integer price) {
         return new HoldingBrake(
                 id,

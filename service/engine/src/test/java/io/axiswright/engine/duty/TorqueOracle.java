@@ -31,13 +31,21 @@ import org.jspecify.annotations.Nullable;
 final class TorqueOracle {
 
     private static final double G = 9.80665;
+    private static final double EDGE = 1e-6;
     private static final GaussIntegrator COARSE = new GaussIntegratorFactory().legendre(10);
 
     private final Axis axis;
     private final double inertia;
 
     /** What holds at one instant; powers in W. */
-    record State(double speed, double torque, double friction, double process, double lifting, double loss) {}
+    record State(
+            double speed,
+            double torque,
+            double friction,
+            double process,
+            double lifting,
+            double loss,
+            double[] switches) {}
 
     TorqueOracle(Axis axis, double inertia) {
         this.axis = axis;
@@ -52,7 +60,7 @@ final class TorqueOracle {
         }
         double sum = 0;
         for (Segment segment : axis.cycle().segments()) {
-            List<Double> cuts = cuts(segment);
+            List<Double> cuts = withKinks(segment, cuts(segment));
             for (int k = 1; k < cuts.size(); k++) {
                 double from = cuts.get(k - 1);
                 double to = cuts.get(k);
@@ -82,7 +90,13 @@ final class TorqueOracle {
 
     /** Halves an interval until both halves agree with the whole; only around a kink it goes deep. */
     private double adaptive(
-            Segment segment, ToDoubleFunction<State> integrand, double from, double to, double whole, double tolerance, int depth) {
+            Segment segment,
+            ToDoubleFunction<State> integrand,
+            double from,
+            double to,
+            double whole,
+            double tolerance,
+            int depth) {
         double middle = (from + to) / 2;
         double left = gauss(segment, integrand, from, middle);
         double right = gauss(segment, integrand, middle, to);
@@ -96,6 +110,45 @@ final class TorqueOracle {
     private double gauss(Segment segment, ToDoubleFunction<State> integrand, double from, double to) {
         double half = (to - from) / 2;
         return half * COARSE.integrate(x -> integrand.applyAsDouble(state(segment, from + half * (x + 1))));
+    }
+
+    /** Adds the instants at which a power changes sign, where the integrand has a kink: sampled, then bisected. */
+    private List<Double> withKinks(Segment segment, List<Double> cuts) {
+        List<Double> all = new ArrayList<>(cuts);
+        int steps = 60;
+        for (int k = 1; k < cuts.size(); k++) {
+            double from = cuts.get(k - 1);
+            double step = (cuts.get(k) - from) / steps;
+            double[] grid = new double[steps + 1];
+            for (int j = 0; j <= steps; j++) {
+                grid[j] = from + step * Math.max(EDGE, Math.min(steps - EDGE, j));
+            }
+            for (int j = 0; j < steps; j++) {
+                for (int which = 0; which < 3; which++) {
+                    kink(segment, which, grid[j], grid[j + 1], all);
+                }
+            }
+        }
+        all.sort(null);
+        return all;
+    }
+
+    private void kink(Segment segment, int which, double from, double to, List<Double> all) {
+        double left = from;
+        double right = to;
+        double sign = state(segment, left).switches()[which];
+        if (sign * state(segment, right).switches()[which] >= 0) {
+            return;
+        }
+        for (int k = 0; k < 60; k++) {
+            double middle = (left + right) / 2;
+            if (state(segment, middle).switches()[which] * sign > 0) {
+                left = middle;
+            } else {
+                right = middle;
+            }
+        }
+        all.add((left + right) / 2);
     }
 
     private static List<Double> cuts(Segment segment) {
@@ -129,8 +182,8 @@ final class TorqueOracle {
             case Dwell dwell -> {
                 boolean held = dwell.brakeHolds() && axis.drive().holdingBrake();
                 yield held
-                        ? new State(0, 0, 0, 0, 0, 0)
-                        : new State(0, holding(dwell.payload(), dwell.processEffort()), 0, 0, 0, 0);
+                        ? new State(0, 0, 0, 0, 0, 0, new double[3])
+                        : new State(0, holding(dwell.payload(), dwell.processEffort()), 0, 0, 0, 0, new double[3]);
             }
         };
     }
@@ -169,7 +222,14 @@ final class TorqueOracle {
         double motor = throughElement(shaft, direction, gearEfficiency, gearBack);
         double loss = (after - before) * shaftSpeed + (motor - shaft) * shaftSpeed;
         double torque = motor / ratio() + inertia * a / lever() * ratio();
-        return new State(shaftSpeed * ratio(), torque, resisting * v, si(process) * v, weight(si(payload)) * v, loss);
+        return new State(
+                shaftSpeed * ratio(),
+                torque,
+                resisting * v,
+                si(process) * v,
+                weight(si(payload)) * v,
+                loss,
+                new double[] {before, shaft, torque});
     }
 
     private static double throughElement(double torque, double direction, double driving, @Nullable Double back) {
