@@ -8,15 +8,27 @@ public final class InvalidDesign extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     private final transient List<Fault> faults;
+    private final int omitted;
 
     /** An invalid input with all its faults; at least one. */
     public InvalidDesign(List<Fault> faults) {
+        this(faults, 0);
+    }
+
+    /** An invalid input with the first of its faults, at least one, and how many more there are. */
+    public InvalidDesign(List<Fault> faults, int omitted) {
         super(faults.getFirst().pointer() + ": " + faults.getFirst().detail());
         this.faults = List.copyOf(faults);
+        this.omitted = omitted;
     }
 
     /** The faults, in document order. */
     public List<Fault> faults() {
         return faults;
+    }
+
+    /** How many more faults there are than {@link #faults} lists. */
+    public int omitted() {
+        return omitted;
     }
 }

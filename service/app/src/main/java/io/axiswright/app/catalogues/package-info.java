@@ -1,0 +1,3 @@
+/** Stored catalogues and their immutable versions. */
+@org.jspecify.annotations.NullMarked
+package io.axiswright.app.catalogues;

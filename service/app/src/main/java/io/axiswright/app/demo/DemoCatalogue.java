@@ -1,0 +1,33 @@
+package io.axiswright.app.demo;
+
+import io.axiswright.app.catalogues.CatalogueReference;
+import io.axiswright.app.catalogues.Catalogues;
+import org.springframework.boot.ApplicationArguments;
+import org.springframework.boot.ApplicationRunner;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
+import org.springframework.core.annotation.Order;
+import org.springframework.stereotype.Component;
+
+/** Stores the demo catalogue at start, unless told not to; a catalogue already there is left as it is. */
+@Component
+@Order(1)
+@ConditionalOnProperty(name = "axiswright.demo.enabled", matchIfMissing = true)
+class DemoCatalogue implements ApplicationRunner {
+
+    private final Catalogues catalogues;
+    private volatile int version;
+
+    DemoCatalogue(Catalogues catalogues) {
+        this.catalogues = catalogues;
+    }
+
+    @Override
+    public void run(ApplicationArguments arguments) {
+        version = catalogues.store(Demo.catalogue()).entry().version();
+    }
+
+    /** How to name it in a request. */
+    CatalogueReference reference() {
+        return new CatalogueReference("demo", version);
+    }
+}

@@ -1,0 +1,100 @@
+package io.axiswright.app.openapi;
+
+import io.axiswright.app.wire.Shapes;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Quantity;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.core.io.Resource;
+import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+import org.springframework.stereotype.Component;
+
+/**
+ * What our types are called in the document: by their simple names, with the names of package and
+ * enclosing types before it where two types have the same. Knows all of them from the start, so that no name depends on which type is met first.
+ */
+@Component
+class SchemaNames {
+
+    static final String REFERENCE = "#/components/schemas/";
+
+    private static final String CLASSES = "classpath*:io/axiswright/**/*.class";
+
+    private final Map<Class<?>, String> names = new HashMap<>();
+    private final Map<String, Class<?>> types = new HashMap<>();
+
+    SchemaNames() {
+        Map<String, Long> uses = types().collect(Collectors.groupingBy(SchemaNames::simple, Collectors.counting()));
+        types().forEach(type -> {
+            String simple = simple(type);
+            String name = uses.getOrDefault(simple, 1L) > 1 ? qualified(type) : simple;
+            names.put(type, name);
+            types.put(name, type);
+        });
+    }
+
+    /** Whether the type has a schema of its own. */
+    boolean has(Class<?> type) {
+        return names.containsKey(type);
+    }
+
+    /** The name of a type that has a schema of its own. */
+    String name(Class<?> type) {
+        String name = names.get(type);
+        if (name == null) {
+            throw new IllegalArgumentException(type + " has no schema of its own");
+        }
+        return name;
+    }
+
+    /** The type a reference to a schema stands for; null if it is none of ours. */
+    @Nullable
+    Class<?> type(String reference) {
+        return reference.startsWith(REFERENCE) ? types.get(reference.substring(REFERENCE.length())) : null;
+    }
+
+    private static Stream<Class<?>> types() {
+        try {
+            Resource[] found = new PathMatchingResourcePatternResolver().getResources(CLASSES);
+            return Stream.of(found)
+                    .map(SchemaNames::load)
+                    .filter(SchemaNames::isNamed)
+                    .distinct();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static boolean isNamed(Class<?> type) {
+        return type.isEnum() || type == Money.class || Quantity.class.isAssignableFrom(type) || Shapes.isComposite(type);
+    }
+
+    private static Class<?> load(Resource resource) {
+        try {
+            String url = resource.getURL().toString();
+            String path = url.substring(url.lastIndexOf("io/axiswright/"), url.length() - ".class".length());
+            return Class.forName(path.replace('/', '.'), false, SchemaNames.class.getClassLoader());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (ClassNotFoundException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static String simple(Class<?> type) {
+        return type.getSimpleName();
+    }
+
+    /** The last part of the package, and the names of the enclosing types, before the simple name. */
+    private static String qualified(Class<?> type) {
+        String last = type.getPackageName().substring(type.getPackageName().lastIndexOf('.') + 1);
+        String own = type.getName().substring(type.getPackageName().length() + 1).replace("$", "");
+        return last.substring(0, 1).toUpperCase(Locale.ROOT) + last.substring(1) + own;
+    }
+}

@@ -1,0 +1,106 @@
+package io.axiswright.app.problem;
+
+import io.axiswright.app.wire.BodyTooLarge;
+import io.axiswright.app.wire.MalformedJson;
+import io.axiswright.engine.finding.InvalidDesign;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatusCode;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.RestControllerAdvice;
+import org.springframework.web.context.request.ServletWebRequest;
+import org.springframework.web.context.request.WebRequest;
+import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
+
+/** Turns whatever a request ends in into a {@link Problem}. */
+@RestControllerAdvice
+class ProblemAdvice extends ResponseEntityExceptionHandler {
+
+    private static final Logger LOG = LoggerFactory.getLogger(ProblemAdvice.class);
+
+    @ExceptionHandler
+    ResponseEntity<Problem> invalidDesign(InvalidDesign e, ServletWebRequest request) {
+        int count = e.faults().size() + e.omitted();
+        String detail = count == 1 ? "The document has one fault." : "The document has " + count + " faults";
+        if (count > 1) {
+            detail += e.omitted() == 0
+                    ? "."
+                    : "; the first " + e.faults().size() + " are listed, " + e.omitted() + " more are not.";
+        }
+        List<ProblemError> errors = e.faults().stream().map(ProblemError::of).toList();
+        return answer(ProblemKind.INVALID_DESIGN, detail, errors, HttpHeaders.EMPTY, request);
+    }
+
+    @ExceptionHandler
+    ResponseEntity<Problem> malformed(MalformedJson e, ServletWebRequest request) {
+        return answer(ProblemKind.MALFORMED_JSON, e.inWords(), List.of(), HttpHeaders.EMPTY, request);
+    }
+
+    @ExceptionHandler
+    ResponseEntity<Problem> tooLarge(BodyTooLarge e, ServletWebRequest request) {
+        String detail = "A body may have at most " + e.limit() + " bytes.";
+        return answer(ProblemKind.BODY_TOO_LARGE, detail, List.of(), HttpHeaders.EMPTY, request);
+    }
+
+    @ExceptionHandler
+    ResponseEntity<Problem> failure(Failure e, ServletWebRequest request) {
+        return answer(e.kind(), String.valueOf(e.getMessage()), e.errors(), e.headers(), request);
+    }
+
+    @ExceptionHandler
+    ResponseEntity<Problem> unforeseen(Exception e, ServletWebRequest request) {
+        return internal(e, request);
+    }
+
+    /** Spring's own failures come through here, with status and headers already chosen. */
+    @Override
+    protected @Nullable ResponseEntity<Object> handleExceptionInternal(
+            Exception e, @Nullable Object body, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        var web = (ServletWebRequest) request;
+        if (web.getResponse() != null && web.getResponse().isCommitted()) {
+            return null;
+        }
+        if (status.value() == 500) {
+            return untyped(internal(e, web));
+        }
+        SpringFailure failure = SpringFailure.of(e, status);
+        return untyped(answer(failure.kind(), failure.detail(), failure.errors(), headers, web));
+    }
+
+    private static ResponseEntity<Problem> internal(Exception e, ServletWebRequest request) {
+        String id = UUID.randomUUID().toString();
+        LOG.error("{} {} failed, trace {}", request.getHttpMethod(), path(request), id, e);
+        Problem problem = Problem.of(
+                        ProblemKind.INTERNAL, 500, "The request failed for a reason of ours.", path(request), List.of())
+                .traced(id);
+        return ResponseEntity.internalServerError()
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .body(problem);
+    }
+
+    private static ResponseEntity<Problem> answer(
+            ProblemKind kind,
+            String detail,
+            List<ProblemError> errors,
+            HttpHeaders headers,
+            ServletWebRequest request) {
+        return ResponseEntity.status(kind.status())
+                .headers(headers)
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .body(Problem.of(kind, kind.status(), detail, path(request), errors));
+    }
+
+    private static String path(ServletWebRequest request) {
+        return request.getRequest().getRequestURI();
+    }
+
+    private static ResponseEntity<Object> untyped(ResponseEntity<Problem> answer) {
+        return new ResponseEntity<>(answer.getBody(), answer.getHeaders(), answer.getStatusCode());
+    }
+}

@@ -1,0 +1,42 @@
+package io.axiswright.app.problem;
+
+import io.axiswright.engine.finding.Fault;
+import java.nio.charset.StandardCharsets;
+import org.jspecify.annotations.Nullable;
+import org.springframework.web.util.UriUtils;
+
+/**
+ * One fault of a request. It names its place by exactly one of pointer, parameter and header.
+ *
+ * @param pointer place in the body: a JSON Pointer in its form as a URI fragment (RFC 6901, section 6)
+ * @param parameter name of the query parameter or path variable
+ * @param header name of the header
+ * @param code what kind of fault, as a word that never changes
+ * @param detail the offending value and what is wrong with it
+ * @param accepted what would be accepted there
+ */
+public record ProblemError(
+        @Nullable String pointer,
+        @Nullable String parameter,
+        @Nullable String header,
+        String code,
+        String detail,
+        @Nullable String accepted) {
+
+    /** A fault in the body. */
+    static ProblemError of(Fault fault) {
+        // encode() leaves the letters of a path alone, so the slashes between the tokens stay
+        String fragment = "#" + UriUtils.encodePath(fault.pointer(), StandardCharsets.UTF_8);
+        return new ProblemError(fragment, null, null, fault.code().name(), fault.detail(), fault.accepted());
+    }
+
+    /** A fault of a query parameter or path variable. */
+    public static ProblemError ofParameter(String name, String code, String detail, @Nullable String accepted) {
+        return new ProblemError(null, name, null, code, detail, accepted);
+    }
+
+    /** A fault of a header. */
+    public static ProblemError ofHeader(String name, String code, String detail, @Nullable String accepted) {
+        return new ProblemError(null, null, name, code, detail, accepted);
+    }
+}

@@ -1,0 +1,48 @@
+package io.axiswright.app.project;
+
+import io.axiswright.app.catalogues.Catalogues;
+import io.axiswright.engine.comparison.Comparison;
+import io.axiswright.engine.comparison.ComparisonRequest;
+import io.axiswright.engine.study.EngineVersion;
+import io.axiswright.engine.study.StudyRequest;
+import java.util.UUID;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Compares revisions over HTTP. */
+@RestController
+class ComparisonController {
+
+    /** Enough for 60 changes; what is beyond it the answer names. */
+    private static final int STUDY_BUDGET = 120;
+
+    private final RevisionReader reader;
+    private final Catalogues catalogues;
+    private final Comparison comparison = new Comparison();
+
+    ComparisonController(RevisionReader reader, Catalogues catalogues) {
+        this.reader = reader;
+        this.catalogues = catalogues;
+    }
+
+    @GetMapping("/v1/projects/{id}/comparisons")
+    RevisionComparison compare(@PathVariable UUID id, @RequestParam int from, @RequestParam int to) {
+        StoredRevision first = reader.read(id, from);
+        StoredRevision second = reader.read(id, to);
+        var request = new ComparisonRequest(request(first), request(second), STUDY_BUDGET);
+        boolean same = current(first) && current(second);
+        return new RevisionComparison(id, from, to, EngineVersion.CURRENT, same, comparison.compare(request));
+    }
+
+    private StudyRequest request(StoredRevision revision) {
+        return new StudyRequest(
+                revision.codeBasis(), catalogues.require(revision.catalogue(), "/catalogue"), revision.design());
+    }
+
+    private static boolean current(StoredRevision revision) {
+        return EngineVersion.CURRENT.equals(
+                revision.result().path("engineVersion").asString());
+    }
+}

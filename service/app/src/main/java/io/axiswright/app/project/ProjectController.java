@@ -1,0 +1,63 @@
+package io.axiswright.app.project;
+
+import io.axiswright.app.problem.NotFound;
+import io.axiswright.app.web.Cursor;
+import io.axiswright.app.web.Limit;
+import io.axiswright.app.web.Page;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Projects over HTTP. */
+@RestController
+@RequestMapping("/v1/projects")
+class ProjectController {
+
+    private static final UUID START = new UUID(0, 0);
+
+    private final ProjectWriter writer;
+    private final Projects projects;
+
+    ProjectController(ProjectWriter writer, Projects projects) {
+        this.writer = writer;
+        this.projects = projects;
+    }
+
+    /** Opens a project; with an Idempotency-Key, sending the request again opens no second one. */
+    @PostMapping
+    ResponseEntity<ProjectSummary> open(
+            @RequestBody NewProject request,
+            @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key) {
+        ProjectSummary opened = ProjectSummary.of(writer.open(request, key));
+        return ResponseEntity.created(opened.self()).eTag(opened.etag()).body(opened);
+    }
+
+    /** All projects, in the order they were opened. */
+    @GetMapping
+    ResponseEntity<Page<ProjectSummary>> list(
+            @RequestParam(required = false) @Nullable Cursor cursor,
+            @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
+        var rows = projects.after(cursor == null ? START : cursor.position(), limit.plusOne());
+        return Page.of(rows, limit, project -> new Cursor(project.id()), ProjectSummary::of)
+                .answer();
+    }
+
+    /** A project; its ETag is what the next revision names in If-Match. */
+    @GetMapping("/{id}")
+    ResponseEntity<ProjectSummary> one(@PathVariable UUID id) {
+        ProjectSummary found = projects.findById(id).map(ProjectSummary::of).orElseThrow(() -> noProject(id));
+        return ResponseEntity.ok().eTag(found.etag()).body(found);
+    }
+
+    static NotFound noProject(UUID id) {
+        return new NotFound("project", id);
+    }
+}

@@ -1,0 +1,79 @@
+package io.axiswright.app.project;
+
+import io.axiswright.app.web.Cursor;
+import io.axiswright.app.web.EntityTag;
+import io.axiswright.app.web.Limit;
+import io.axiswright.app.web.Page;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import java.time.Duration;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.CacheControl;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** A project's revisions over HTTP. */
+@RestController
+@RequestMapping("/v1/projects/{id}/revisions")
+class RevisionController {
+
+    private final RevisionWriter writer;
+    private final Projects projects;
+    private final Revisions revisions;
+    private final RevisionReader reader;
+
+    RevisionController(RevisionWriter writer, RevisionReader reader, Projects projects, Revisions revisions) {
+        this.writer = writer;
+        this.reader = reader;
+        this.projects = projects;
+        this.revisions = revisions;
+    }
+
+    /** Studies the design and adds it as the next revision, if If-Match names the project's present ETag. */
+    @PostMapping
+    ResponseEntity<RevisionSummary> add(
+            @PathVariable UUID id,
+            @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
+            @RequestBody NewRevision request) {
+        RevisionSummary added = RevisionSummary.of(writer.add(id, ifMatch, request));
+        return ResponseEntity.created(added.self()).eTag(added.etag()).body(added);
+    }
+
+    /** The revisions, newest first. */
+    @GetMapping
+    ResponseEntity<Page<RevisionSummary>> list(
+            @PathVariable UUID id,
+            @RequestParam(required = false) @Nullable Cursor cursor,
+            @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
+        if (!projects.existsById(id)) {
+            throw ProjectController.noProject(id);
+        }
+        var rows = revisions.before(id, cursor == null ? Integer.MAX_VALUE : cursor.number(), limit.plusOne());
+        return Page.of(rows, limit, entry -> Cursor.at(entry.number()), RevisionSummary::of)
+                .answer();
+    }
+
+    /** A revision with its design and result, byte for byte as stored. */
+    @GetMapping(path = "/{number}", produces = MediaType.APPLICATION_JSON_VALUE)
+    @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = RevisionDocument.class)))
+    ResponseEntity<byte[]> one(@PathVariable UUID id, @PathVariable int number) {
+        Revision found = reader.find(id, number);
+        return ResponseEntity.ok()
+                .eTag(new EntityTag(found.digest()).quoted())
+                .cacheControl(
+                        CacheControl.maxAge(Duration.ofDays(365)).cachePrivate().immutable())
+                .contentType(MediaType.APPLICATION_JSON)
+                .body(found.document());
+    }
+}

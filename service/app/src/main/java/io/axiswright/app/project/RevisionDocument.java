@@ -1,0 +1,35 @@
+package io.axiswright.app.project;
+
+import io.axiswright.app.catalogues.CatalogueReference;
+import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.Design;
+import java.time.Instant;
+import java.util.UUID;
+
+/**
+ * Everything a revision is: what was asked and what came of it, together and for ever.
+ *
+ * @param project its project
+ * @param number its number in the project, from 1, without gaps
+ * @param createdAt when it was made
+ * @param message what changed and why
+ * @param author who changed it
+ * @param codeBasis the code it is to be built to
+ * @param catalogue what it is bought from
+ * @param engineVersion version of the engine that studied it
+ * @param buildable whether the system may be built
+ * @param design the machine
+ * @param result what the study worked out
+ */
+public record RevisionDocument(
+        UUID project,
+        int number,
+        Instant createdAt,
+        String message,
+        String author,
+        CodeBasis codeBasis,
+        CatalogueReference catalogue,
+        String engineVersion,
+        boolean buildable,
+        Design design,
+        Object result) {}

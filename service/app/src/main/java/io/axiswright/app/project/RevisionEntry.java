@@ -1,0 +1,35 @@
+package io.axiswright.app.project;
+
+import io.axiswright.engine.design.CodeBasis;
+import java.time.Instant;
+import java.util.UUID;
+
+/** A revision without its document; components as in {@link RevisionDocument}. */
+record RevisionEntry(
+        UUID project,
+        int number,
+        Instant createdAt,
+        String message,
+        String author,
+        CodeBasis codeBasis,
+        String catalogueName,
+        int catalogueVersion,
+        String engineVersion,
+        boolean buildable,
+        String digest) {
+
+    static RevisionEntry of(RevisionDocument content, String digest) {
+        return new RevisionEntry(
+                content.project(),
+                content.number(),
+                content.createdAt(),
+                content.message(),
+                content.author(),
+                content.codeBasis(),
+                content.catalogue().name(),
+                content.catalogue().version(),
+                content.engineVersion(),
+                content.buildable(),
+                digest);
+    }
+}

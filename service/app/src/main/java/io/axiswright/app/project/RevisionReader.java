@@ -1,0 +1,46 @@
+package io.axiswright.app.project;
+
+import io.axiswright.app.catalogues.CatalogueReference;
+import io.axiswright.app.problem.NotFound;
+import io.axiswright.app.store.Documents;
+import io.axiswright.app.web.EntityTag;
+import io.axiswright.app.wire.RecordReader;
+import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.Design;
+import java.util.UUID;
+import org.springframework.stereotype.Service;
+import tools.jackson.databind.JsonNode;
+
+/** Reads stored revisions back for whoever works on with them, such as a comparison. */
+@Service
+public class RevisionReader {
+
+    private final Revisions revisions;
+
+    RevisionReader(Revisions revisions) {
+        this.revisions = revisions;
+    }
+
+    /**
+     * A project's revision.
+     *
+     * @throws NotFound if there is no such project or revision
+     */
+    public StoredRevision read(UUID project, int number) {
+        Revision found = find(project, number);
+        JsonNode document = Documents.tree(found.document());
+        return new StoredRevision(
+                number,
+                new EntityTag(found.digest()).quoted(),
+                CodeBasis.valueOf(document.required("codeBasis").asString()),
+                RecordReader.read(document.required("catalogue"), CatalogueReference.class),
+                RecordReader.read(document.required("design"), Design.class),
+                document.required("result"));
+    }
+
+    Revision find(UUID project, int number) {
+        return revisions
+                .find(project, number)
+                .orElseThrow(() -> new NotFound("revision", number + " of project " + project));
+    }
+}

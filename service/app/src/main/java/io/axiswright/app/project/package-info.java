@@ -1,0 +1,3 @@
+/** Projects and their immutable, numbered revisions. */
+@org.jspecify.annotations.NullMarked
+package io.axiswright.app.project;

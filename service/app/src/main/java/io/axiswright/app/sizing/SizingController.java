@@ -1,0 +1,77 @@
+package io.axiswright.app.sizing;
+
+import io.axiswright.engine.bill.BillResult;
+import io.axiswright.engine.braking.BrakingResult;
+import io.axiswright.engine.conductor.ConductorRequest;
+import io.axiswright.engine.conductor.ConductorResult;
+import io.axiswright.engine.conductor.ConductorSizing;
+import io.axiswright.engine.controlpower.ControlPowerResult;
+import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.mounting.MountingResult;
+import io.axiswright.engine.study.StudyResult;
+import io.axiswright.engine.study.SystemStudy;
+import io.axiswright.engine.supply.SupplyResult;
+import io.axiswright.engine.topology.TopologyResult;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Sizes a design, or circuits, and keeps nothing. */
+@RestController
+@RequestMapping("/v1/sizing")
+class SizingController {
+
+    private final StudyRequests requests;
+    private final SystemStudy study = SystemStudy.proving();
+    private final ConductorSizing conductorSizing = new ConductorSizing();
+
+    SizingController(StudyRequests requests) {
+        this.requests = requests;
+    }
+
+    @PostMapping("/duty")
+    DutyResult duty(@RequestBody SizingRequest request) {
+        return study.duty(requests.of(request));
+    }
+
+    @PostMapping("/topology")
+    TopologyResult topology(@RequestBody SizingRequest request) {
+        return study.topology(requests.of(request));
+    }
+
+    @PostMapping("/control-power")
+    ControlPowerResult controlPower(@RequestBody SizingRequest request) {
+        return study.controlPower(requests.of(request));
+    }
+
+    @PostMapping("/braking")
+    BrakingResult braking(@RequestBody SizingRequest request) {
+        return study.braking(requests.of(request));
+    }
+
+    @PostMapping("/supply")
+    SupplyResult supply(@RequestBody SizingRequest request) {
+        return study.supply(requests.of(request));
+    }
+
+    @PostMapping("/conductors")
+    ConductorResult conductors(@RequestBody ConductorRequest request) {
+        return conductorSizing.size(request);
+    }
+
+    @PostMapping("/mounting")
+    MountingResult mounting(@RequestBody SizingRequest request) {
+        return study.mounting(requests.of(request));
+    }
+
+    @PostMapping("/bill-of-materials")
+    BillResult billOfMaterials(@RequestBody SizingRequest request) {
+        return study.billOfMaterials(requests.of(request));
+    }
+
+    @PostMapping("/system")
+    StudyResult system(@RequestBody SizingRequest request) {
+        return study.system(requests.of(request));
+    }
+}

@@ -1,0 +1,95 @@
+package io.axiswright.app.wire;
+
+import io.axiswright.app.wire.Json.JsonArray;
+import io.axiswright.app.wire.Json.JsonNull;
+import io.axiswright.app.wire.Json.JsonNumber;
+import io.axiswright.app.wire.Json.JsonObject;
+import io.axiswright.app.wire.Json.JsonText;
+import io.axiswright.app.wire.Json.JsonTruth;
+import io.axiswright.app.wire.Json.Member;
+import java.util.ArrayList;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.databind.JsonNode;
+
+/** Turns the bytes of a body into a {@link Json} tree; judges syntax only. */
+final class JsonDocument {
+
+    /** How deep objects and arrays may nest. */
+    static final int MAX_DEPTH = 64;
+
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .streamReadConstraints(
+                    StreamReadConstraints.builder().maxNestingDepth(MAX_DEPTH).build())
+            .build();
+
+    private JsonDocument() {}
+
+    /**
+     * Parses a whole document.
+     *
+     * @throws MalformedJson if the bytes are not one JSON value, or nest deeper than {@value #MAX_DEPTH}
+     */
+    static Json parse(byte[] bytes) {
+        try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), bytes)) {
+            return document(parser);
+        } catch (JacksonException e) {
+            throw MalformedJson.of(e);
+        }
+    }
+
+    /** The same tree from one that has already been parsed. */
+    static Json of(JsonNode node) {
+        try (JsonParser parser = node.traverse(ObjectReadContext.empty())) {
+            return document(parser);
+        }
+    }
+
+    private static Json document(JsonParser parser) {
+        if (parser.nextToken() == null) {
+            throw new MalformedJson("the document is empty", 1, 1);
+        }
+        Json root = value(parser);
+        if (parser.nextToken() != null) {
+            var at = parser.currentTokenLocation();
+            throw new MalformedJson("something follows the end of the document", at.getLineNr(), at.getColumnNr());
+        }
+        return root;
+    }
+
+    private static Json value(JsonParser parser) {
+        return switch (parser.currentToken()) {
+            case START_OBJECT -> object(parser);
+            case START_ARRAY -> array(parser);
+            case VALUE_STRING -> new JsonText(parser.getString());
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new JsonNumber(parser.getString());
+            case VALUE_TRUE -> new JsonTruth(true);
+            case VALUE_FALSE -> new JsonTruth(false);
+            case VALUE_NULL -> new JsonNull();
+            case END_OBJECT, END_ARRAY, PROPERTY_NAME, VALUE_EMBEDDED_OBJECT, NOT_AVAILABLE ->
+                throw new IllegalStateException("no JSON value starts here");
+        };
+    }
+
+    private static JsonObject object(JsonParser parser) {
+        var members = new ArrayList<Member>();
+        while (parser.nextToken() != JsonToken.END_OBJECT) {
+            String name = parser.currentName();
+            parser.nextToken();
+            members.add(new Member(name, value(parser)));
+        }
+        return new JsonObject(members);
+    }
+
+    private static JsonArray array(JsonParser parser) {
+        var elements = new ArrayList<Json>();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            elements.add(value(parser));
+        }
+        return new JsonArray(elements);
+    }
+}

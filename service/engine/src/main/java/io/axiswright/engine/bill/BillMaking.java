@@ -1,0 +1,112 @@
+package io.axiswright.engine.bill;
+
+import io.axiswright.engine.catalogue.NeedKind;
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.quantity.Ratio;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Makes the bill of materials: what the design asks for, all that goes with it, and why. */
+public final class BillMaking {
+
+    private static final String PRACTICE = "common practice, no source";
+
+    private static final Comparator<Explosion.Key> LINE_ORDER = Comparator.comparingInt(
+                    (Explosion.Key key) -> key.offer().kindOrder())
+            .thenComparing(key -> key.offer().item().id())
+            .thenComparing(Explosion.Key::kind);
+
+    /**
+     * Follows every demand's needs to the end, joins them to lines and prices them.
+     *
+     * @throws InvalidDesign if a demand or need names an unknown item, needs lead in a circle, an id is used twice, a
+     *     price is in another currency than the catalogue's, or a quantity is not positive
+     */
+    public BillResult make(BillRequest request) {
+        var faults = new ArrayList<Fault>();
+        var offers = NeedGraph.read(request.catalogue(), faults);
+        checkDemands(request.demands(), offers, faults);
+        if (!faults.isEmpty()) {
+            throw new InvalidDesign(faults);
+        }
+        var pricing = new Pricing(request.catalogue().currency());
+        var lines = new Explosion(offers)
+                .of(request.demands()).entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey(LINE_ORDER))
+                        .map(entry -> pricing.line(entry.getKey(), entry.getValue()))
+                        .toList();
+        var unpriced = lines.stream().filter(line -> line.linePrice() == null).toList();
+        return new BillResult(
+                request.catalogue().currency(),
+                pricing.section(of(lines, EnumSet.of(NeedKind.REQUIRED, NeedKind.CONDITIONAL))),
+                pricing.section(of(lines, EnumSet.of(NeedKind.OPTIONAL))),
+                pricing.section(of(lines, EnumSet.of(NeedKind.CUSTOMER_SUPPLIED))),
+                pricing.section(of(lines, EnumSet.of(NeedKind.NO_CHARGE))),
+                unpriced.stream().map(BillLine::item).distinct().toList(),
+                ClosingAudit.of(request, lines),
+                withoutPrice(unpriced, lines.size(), offers),
+                roundings(lines));
+    }
+
+    private static void checkDemands(List<Demand> demands, Map<String, Offer> offers, List<Fault> faults) {
+        for (int k = 0; k < demands.size(); k++) {
+            var demand = demands.get(k);
+            if (!offers.containsKey(demand.item())) {
+                faults.add(new Fault(
+                        "/demands/" + k + "/item",
+                        FaultCode.DANGLING_REFERENCE,
+                        "there is no item " + demand.item(),
+                        "the id of an item of the catalogue"));
+            }
+            if (demand.quantity().signum() <= 0) {
+                faults.add(new Fault(
+                        "/demands/" + k + "/quantity",
+                        FaultCode.OUT_OF_RANGE,
+                        demand.quantity().toPlainString(),
+                        "a quantity above zero"));
+            }
+        }
+    }
+
+    private static List<BillLine> of(List<BillLine> lines, Set<NeedKind> kinds) {
+        return lines.stream().filter(line -> kinds.contains(line.kind())).toList();
+    }
+
+    private static List<Finding> withoutPrice(List<BillLine> unpriced, int lines, Map<String, Offer> offers) {
+        var findings = new ArrayList<Finding>();
+        var counts = unpriced.stream()
+                .collect(Collectors.groupingBy(BillLine::item, LinkedHashMap::new, Collectors.counting()));
+        counts.forEach((item, count) -> findings.add(FindingCode.BILL_ITEM_WITHOUT_PRICE.at(
+                item,
+                Objects.requireNonNull(offers.get(item)).pointer(),
+                PRACTICE,
+                new Ratio(count),
+                new Ratio(lines))));
+        return List.copyOf(findings);
+    }
+
+    private static List<Derivation> roundings(List<BillLine> lines) {
+        return lines.stream()
+                .filter(line -> line.quantity().compareTo(line.demanded()) != 0)
+                .map(line -> new Derivation(
+                        line.id(),
+                        "n",
+                        "whole pieces >= sum of demands",
+                        Derivation.inputs("sum", new Ratio(line.demanded().doubleValue())),
+                        PRACTICE,
+                        new Ratio(line.quantity().doubleValue())))
+                .toList();
+    }
+}

@@ -1,0 +1,14 @@
+package io.axiswright.engine.bill;
+
+import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.quantity.Count;
+import java.util.List;
+
+/**
+ * What a bill is made from.
+ *
+ * @param catalogue what can be bought, and what each item needs beside it
+ * @param demands what the other disciplines ask for, before any item's own needs
+ */
+public record BillRequest(
+        Catalogue catalogue, @Count(max = 100000) List<Demand> demands) {}

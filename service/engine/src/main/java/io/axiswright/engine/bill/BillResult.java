@@ -1,0 +1,30 @@
+package io.axiswright.engine.bill;
+
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.Finding;
+import java.util.List;
+
+/**
+ * The bill of materials.
+ *
+ * @param currency ISO 4217 code of all its prices
+ * @param required what must be bought, the conditional lines that hold among it
+ * @param optional what may be bought beside it; not part of the required total. What an optional item needs is
+ *     optional with it, at its price, so that the total is never too low
+ * @param customerSupplied what the customer brings; priced at nothing
+ * @param noCharge what comes along without charge; priced at nothing
+ * @param withoutPrice ids of the items whose price has to be asked for
+ * @param closing the proof that every demand is met by a line and every line by a demand
+ * @param findings remarks
+ * @param derivations how the rounded quantities came about
+ */
+public record BillResult(
+        String currency,
+        BillSection required,
+        BillSection optional,
+        BillSection customerSupplied,
+        BillSection noCharge,
+        List<String> withoutPrice,
+        ClosingCheck closing,
+        List<Finding> findings,
+        List<Derivation> derivations) {}

@@ -1,0 +1,152 @@
+package io.axiswright.engine.bill;
+
+import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.catalogue.Need;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Proves a finished bill from its lines alone. It explodes nothing: it writes down every reason a line says it has, then
+ * strikes out one for each demand of the request and one for each need of an item that stands on a line, and sees whether
+ * any is lacking or left over.
+ */
+final class ClosingAudit {
+
+    /** A reason as it must be found on a line. */
+    private record Reason(
+            int number,
+            String line,
+            @Nullable String via,
+            String asker,
+            String pointer,
+            String reason,
+            BigDecimal quantity) {}
+
+    /** What one demand of the request asks of one line. */
+    private record Share(int number, String line) {}
+
+    private final List<Demand> demands;
+    private final Map<String, Item> items = new HashMap<>();
+    private final Map<String, BillLine> byId = new HashMap<>();
+    private final Map<Reason, Integer> open = new LinkedHashMap<>();
+    private final List<String> gaps = new ArrayList<>();
+
+    private ClosingAudit(BillRequest request) {
+        this.demands = request.demands();
+        request.catalogue().items().forEach(item -> items.put(item.id(), item));
+    }
+
+    /** Checks the lines of all sections against the request. */
+    static ClosingCheck of(BillRequest request, List<BillLine> lines) {
+        return new ClosingAudit(request).check(lines);
+    }
+
+    private ClosingCheck check(List<BillLine> lines) {
+        var shares = new LinkedHashMap<Share, BigDecimal>();
+        int balanced = 0;
+        for (var line : lines) {
+            byId.put(line.id(), line);
+            for (var d : line.demands()) {
+                open.merge(
+                        new Reason(d.number(), line.id(), d.via(), d.asker(), d.pointer(), d.reason(), d.quantity()),
+                        1,
+                        Integer::sum);
+                shares.merge(new Share(d.number(), line.id()), d.quantity(), BigDecimal::add);
+            }
+            balanced += balances(line) ? 1 : 0;
+        }
+        int demandsMet = strikeDemands();
+        var needs = strikeNeeds(shares);
+        int demanded = countDemanded(lines);
+        return new ClosingCheck(
+                demands.size(), demandsMet, needs[0], needs[1], lines.size(), demanded, balanced, List.copyOf(gaps));
+    }
+
+    private Item item(BillLine line) {
+        return Objects.requireNonNull(items.get(line.item()));
+    }
+
+    private boolean balances(BillLine line) {
+        var sum = line.demands().stream().map(LineDemand::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+        var ordered = line.unit() == SaleUnit.PIECE ? Pricing.wholePieces(sum) : sum;
+        if (sum.compareTo(line.demanded()) == 0 && ordered.compareTo(line.quantity()) == 0) {
+            return true;
+        }
+        gaps.add("line " + line.id() + " has " + line.quantity() + ", its demands sum to " + sum);
+        return false;
+    }
+
+    private int strikeDemands() {
+        int met = 0;
+        for (int k = 0; k < demands.size(); k++) {
+            var d = demands.get(k);
+            var id = BillLine.id(d.kind(), d.item());
+            met += strike(new Reason(k, id, null, d.asker(), d.pointer(), d.reason(), Rules.plain(d.quantity())))
+                    ? 1
+                    : 0;
+        }
+        return met;
+    }
+
+    /** How many needs hold, and how many of them are met. */
+    private int[] strikeNeeds(Map<Share, BigDecimal> shares) {
+        var counts = new int[2];
+        shares.forEach((share, quantity) -> {
+            var demand = demands.get(share.number());
+            var line = Objects.requireNonNull(byId.get(share.line()));
+            for (Need need : item(line).needs()) {
+                if (Rules.holds(need, demand)) {
+                    counts[0]++;
+                    var id = BillLine.id(Rules.kind(line.kind(), need.kind()), need.item());
+                    counts[1] += strike(new Reason(
+                                    share.number(),
+                                    id,
+                                    line.id(),
+                                    demand.asker(),
+                                    demand.pointer(),
+                                    need.reason(),
+                                    Rules.times(quantity, need)))
+                            ? 1
+                            : 0;
+                }
+            }
+        });
+        return counts;
+    }
+
+    private boolean strike(Reason reason) {
+        @Nullable Integer left = open.get(reason);
+        if (left == null) {
+            gaps.add("nothing meets the demand of " + reason.asker() + " for " + reason.quantity() + " of line "
+                    + reason.line());
+            return false;
+        }
+        if (left == 1) {
+            open.remove(reason);
+        } else {
+            open.put(reason, left - 1);
+        }
+        return true;
+    }
+
+    private int countDemanded(List<BillLine> lines) {
+        open.keySet().forEach(r -> gaps.add("line " + r.line() + " gives a reason nobody has: " + r.reason()));
+        var unfounded = open.keySet().stream().map(Reason::line).collect(Collectors.toSet());
+        int demanded = 0;
+        for (var line : lines) {
+            if (line.demands().isEmpty()) {
+                gaps.add("nobody asks for line " + line.id());
+            } else if (!unfounded.contains(line.id())) {
+                demanded++;
+            }
+        }
+        return demanded;
+    }
+}

@@ -1,0 +1,31 @@
+package io.axiswright.engine.bill;
+
+import java.util.List;
+
+/**
+ * The proof that nothing is forgotten and nothing is there without a reason, taken from the finished lines.
+ *
+ * @param demands demands of the request
+ * @param demandsMet how many of them stand on a line with their whole quantity
+ * @param needs needs that hold for the items on the lines, counted per demand they go back to
+ * @param needsMet how many of them stand on a line with their whole quantity
+ * @param lines lines of the bill
+ * @param linesDemanded how many of them have demands, every one of which goes back to the request or to a need
+ * @param linesBalanced how many of them have a quantity equal to the sum of their demands, whole pieces rounded up
+ * @param gaps what does not close, in words; empty for a bill that closes
+ */
+public record ClosingCheck(
+        int demands,
+        int demandsMet,
+        int needs,
+        int needsMet,
+        int lines,
+        int linesDemanded,
+        int linesBalanced,
+        List<String> gaps) {
+
+    /** Whether every demand is met by a line and every line by a demand. */
+    public boolean closes() {
+        return gaps.isEmpty();
+    }
+}

@@ -1,0 +1,28 @@
+package io.axiswright.engine.bill;
+
+import io.axiswright.engine.catalogue.DemandCondition;
+import io.axiswright.engine.catalogue.NeedKind;
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Count;
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * One item asked for by a part of the design.
+ *
+ * @param item id of the item in the catalogue
+ * @param quantity how many pieces, or metres of bulk cable; decimal, so that sums are exact
+ * @param kind how binding it is; CONDITIONAL says that the asker's condition holds
+ * @param asker who asks, in the caller's words ("axis lift-1", "gateway G2")
+ * @param reason why, in words a buyer understands
+ * @param pointer JSON Pointer to what asks, in the design
+ * @param conditions the conditions that hold for the asker; they decide the CONDITIONAL needs of all that follows
+ */
+public record Demand(
+        String item,
+        @Bounds(above = 0, max = 1000000) BigDecimal quantity,
+        NeedKind kind,
+        String asker,
+        String reason,
+        String pointer,
+        @Count(max = 16) List<DemandCondition> conditions) {}

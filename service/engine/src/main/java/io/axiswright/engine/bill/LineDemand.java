@@ -1,0 +1,23 @@
+package io.axiswright.engine.bill;
+
+import io.axiswright.engine.quantity.Bounds;
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One reason why a line is on the bill.
+ *
+ * @param number which of the request's demands it goes back to, counted from 0
+ * @param asker who asks, as that demand says
+ * @param quantity how much of the line it accounts for, before rounding to whole pieces
+ * @param reason why: the demand's own reason, or that of the need it came through
+ * @param pointer JSON Pointer to what asks, in the design
+ * @param via id of the line whose item needs this one; absent if the design asks for it directly
+ */
+public record LineDemand(
+        @Bounds(min = 0) int number,
+        String asker,
+        BigDecimal quantity,
+        String reason,
+        String pointer,
+        @Nullable String via) {}

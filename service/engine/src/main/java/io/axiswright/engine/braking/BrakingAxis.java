@@ -1,0 +1,42 @@
+package io.axiswright.engine.braking;
+
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.duty.Course;
+import io.axiswright.engine.duty.StopCourse;
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Time;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One axis as the braking study sees it.
+ *
+ * @param index its place in the design's list of axes, for the findings' pointers
+ * @param id its id in the design
+ * @param busGroup name of the DC bus it shares; its own bus if absent
+ * @param stopZone id of its stop zone; none if absent
+ * @param driveUnit its drive unit
+ * @param course speed and torque of its motor shaft over one cycle; empty if it stands still
+ * @param stops its controlled stops from the instants of the cycle that may be worst; empty if it has none
+ * @param brakeEngageDelay how long its holding brake takes to hold; no holding brake if absent
+ */
+public record BrakingAxis(
+        @Bounds(min = 0) int index,
+        String id,
+        @Nullable String busGroup,
+        @Nullable String stopZone,
+        DriveUnit driveUnit,
+        Course course,
+        List<StopCourse> stops,
+        @Bounds(min = 0) @Nullable Time brakeEngageDelay) {
+
+    /** Keeps the stops from being changed. */
+    public BrakingAxis {
+        stops = List.copyOf(stops);
+    }
+
+    /** JSON Pointer to the axis in the design. */
+    String pointer() {
+        return "/design/axes/" + index;
+    }
+}

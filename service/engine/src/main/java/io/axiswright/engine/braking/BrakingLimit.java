@@ -1,0 +1,19 @@
+package io.axiswright.engine.braking;
+
+/** The limits a braking unit is held to, in the order they are checked. */
+public enum BrakingLimit {
+    /** The chopper must switch on below the trip voltage. */
+    SWITCH_ON_ABOVE_TRIP,
+    /** The chopper must switch off above the rectified voltage at high line, or it would burn mains energy for ever. */
+    SWITCH_OFF_BELOW_LINE,
+    /** Current through the lowest resistance of the tolerance band against the chopper's highest. */
+    CHOPPER_CURRENT,
+    /** Highest bus voltage with the unit at work against the trip voltage. */
+    BUS_VOLTAGE,
+    /** Energy of one stop against the resistor's pulse energy. */
+    PULSE_ENERGY,
+    /** Mean power over the cycle against the resistor's continuous power. */
+    CONTINUOUS_POWER,
+    /** Resistor temperature, a stop on top of the hottest instant of the cycle included. */
+    RESISTOR_TEMPERATURE
+}

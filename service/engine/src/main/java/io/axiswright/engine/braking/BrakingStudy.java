@@ -1,0 +1,38 @@
+package io.axiswright.engine.braking;
+
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.InvalidDesign;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Works out what the axes return to their DC buses, how far the bus voltages rise, which braking unit each bus needs, and how
+ * fast every stop zone comes to rest. Stateless.
+ */
+public final class BrakingStudy {
+
+    /**
+     * Studies every DC bus and stop zone.
+     *
+     * @throws InvalidDesign if an id is used twice, a stop zone is named that is not there, or a chopper would switch off above
+     *     the voltage at which it switches on
+     */
+    public BrakingResult study(BrakingRequest request) {
+        RequestCheck.pass(request);
+        List<GroupBraking> groups = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        List<Derivation> derivations = new ArrayList<>();
+        for (BusGroup group : BusGroup.of(request.axes())) {
+            GroupStudy study = GroupStudy.of(group, request);
+            groups.add(new GroupAnswer(study, request).braking());
+            findings.addAll(new GroupFindings(study, request).all());
+            derivations.addAll(new GroupDerivations(study, request).all());
+        }
+        findings.addAll(ZoneFindings.of(request));
+        List<ZoneStopping> zones = request.zones().stream()
+                .map(zone -> ZoneStudy.of(zone, request.axes()))
+                .toList();
+        return new BrakingResult(groups, zones, findings, derivations);
+    }
+}

@@ -1,0 +1,138 @@
+package io.axiswright.engine.braking;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Power returned to one DC bus by all its axes together, cut at every breakpoint of every axis and wherever it or its slope
+ * changes sign.
+ *
+ * @param segments the stretches, end to end
+ * @param duration how long it lasts, s
+ */
+record BusPower(List<PowerSegment> segments, double duration) {
+
+    /** Breakpoints nearer to each other than this share of the whole duration are one. */
+    private static final double COINCIDENT = 1e-12;
+
+    /** Axes that stop together; each returns nothing once it has come to rest. */
+    static BusPower once(List<PowerCourse> courses) {
+        double duration =
+                courses.stream().mapToDouble(PowerCourse::duration).max().orElse(0);
+        return sum(courses, duration, false, 0);
+    }
+
+    /** Axes that repeat their cycles, from the start of each, over a duration. */
+    static BusPower repeating(List<PowerCourse> courses, double duration) {
+        return sum(courses, duration, true, 0);
+    }
+
+    /** One axis that repeats its cycle while a constant power in W is taken away. */
+    static BusPower drained(PowerCourse course, double drain) {
+        return sum(List.of(course), course.duration(), true, drain);
+    }
+
+    private static BusPower sum(List<PowerCourse> courses, double duration, boolean repeat, double drain) {
+        List<CourseCursor> cursors =
+                courses.stream().map(c -> new CourseCursor(c, repeat)).toList();
+        double[] breaks = breakpoints(courses, duration, repeat);
+        List<PowerSegment> segments = new ArrayList<>(2 * breaks.length);
+        for (int k = 0; k + 1 < breaks.length; k++) {
+            double[] power = {-drain};
+            for (CourseCursor cursor : cursors) {
+                power = cursor.addTo(power, breaks[k], (breaks[k] + breaks[k + 1]) / 2);
+            }
+            cut(breaks[k], breaks[k + 1] - breaks[k], trimmed(power), segments);
+        }
+        return new BusPower(segments, duration);
+    }
+
+    private static double[] breakpoints(List<PowerCourse> courses, double duration, boolean repeat) {
+        double[] all = courses.stream()
+                .flatMapToDouble(c -> CourseCursor.breakpoints(c, repeat ? duration : c.duration()))
+                .sorted()
+                .toArray();
+        double[] kept = new double[all.length + 2];
+        int count = 1; // the first breakpoint is 0
+        double nearest = COINCIDENT * duration;
+        for (double instant : all) {
+            if (instant - kept[count - 1] > nearest && instant < duration - nearest) {
+                kept[count++] = instant;
+            }
+        }
+        kept[count++] = duration;
+        return duration > 0 ? Arrays.copyOf(kept, count) : new double[0];
+    }
+
+    private static void cut(double origin, double length, double[] power, List<PowerSegment> segments) {
+        double[] energy = Horner.antiderivative(power);
+        double from = 0;
+        for (double to : SignChanges.ofValueAndSlope(power, length)) {
+            if (to > from) {
+                segments.add(new PowerSegment(origin, from, to, power, energy));
+                from = to;
+            }
+        }
+        segments.add(new PowerSegment(origin, from, length, power, energy));
+    }
+
+    private static double[] trimmed(double[] power) {
+        int length = power.length;
+        while (length > 1 && power[length - 1] == 0) {
+            length--;
+        }
+        return length == power.length ? power : Arrays.copyOf(power, length);
+    }
+
+    /** Energy returned, the energy taken at other times not deducted, J. */
+    double returned() {
+        double sum = 0;
+        for (PowerSegment segment : segments) {
+            sum += Math.max(0, segment.energy());
+        }
+        return sum;
+    }
+
+    /** Energy taken from the bus, J; not negative. */
+    double drawn() {
+        double sum = 0;
+        for (PowerSegment segment : segments) {
+            sum += Math.max(0, -segment.energy());
+        }
+        return sum;
+    }
+
+    /** Highest power returned at any instant, W; 0 if none. */
+    double peak() {
+        double peak = 0;
+        for (PowerSegment segment : segments) {
+            peak = Math.max(peak, Math.max(segment.slope(segment.from()), segment.slope(segment.to())));
+        }
+        return peak;
+    }
+
+    /**
+     * The most energy returned, net, in any window of the endlessly repeated course, J. Infinite if a whole cycle returns
+     * more than it takes. Energy is monotone within a segment, so the best window begins and ends at segment ends, and if no
+     * cycle gains it is shorter than one cycle: one pass over two cycles finds it.
+     */
+    double largestWindow() {
+        double net = 0;
+        for (PowerSegment segment : segments) {
+            net += segment.energy();
+        }
+        if (net > 1e-12 * (returned() + drawn())) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double best = 0;
+        double running = 0;
+        for (int pass = 0; pass < 2; pass++) {
+            for (PowerSegment segment : segments) {
+                running = Math.max(0, running + segment.energy());
+                best = Math.max(best, running);
+            }
+        }
+        return best;
+    }
+}

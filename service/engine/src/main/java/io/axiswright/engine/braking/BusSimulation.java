@@ -1,0 +1,215 @@
+package io.axiswright.engine.braking;
+
+/**
+ * The bus over time, from event to event: held up by the rectifier, drifting freely, or emptied by the chopper (closed forms
+ * of the bus capacitor and of chopper and resistor; constant and linear power are their special cases). Tripping is noted but
+ * does not end a run: how far the voltage would rise is what the designer needs to know.
+ *
+ * <p>Heat of the resistor enters at the end of each step, and no step is longer than R·C/2: the temperature is on the high
+ * side by at most that against the thermal time constant.
+ */
+final class BusSimulation {
+
+    private final Bus bus;
+    private final Chopper chopper;
+    private final ChopperSolution solution;
+
+    private double energy;
+    private boolean chopping;
+    private double rise;
+
+    private double peakEnergy;
+    private double peakInstant;
+    private double tripInstant;
+    private double supplied;
+    private double burned;
+    private double peakRise;
+    private long switchings;
+
+    private double lastOn;
+    private double burnedAtLastOn;
+    private double riseAtLastOn;
+
+    BusSimulation(Bus bus, Chopper chopper) {
+        this.bus = bus;
+        this.chopper = chopper;
+        this.solution = new ChopperSolution(chopper.decay());
+    }
+
+    /** Runs through a course of power from a state. */
+    BusTrace run(BusPower power, BusState start) {
+        energy = start.energy();
+        chopping = start.chopping();
+        rise = start.rise();
+        peakEnergy = energy;
+        peakInstant = 0;
+        tripInstant = energy >= bus.tripEnergy() ? 0 : Double.NaN;
+        supplied = 0;
+        burned = 0;
+        peakRise = rise;
+        switchings = 0;
+        for (PowerSegment segment : power.segments()) {
+            advance(segment);
+        }
+        return new BusTrace(
+                start,
+                new BusState(energy, chopping, rise),
+                peakEnergy,
+                peakInstant,
+                tripInstant,
+                supplied,
+                burned,
+                peakRise,
+                switchings);
+    }
+
+    private void advance(PowerSegment segment) {
+        lastOn = Double.NaN;
+        double local = segment.from();
+        while (local < segment.to()) {
+            if (chopping) {
+                local = chop(segment, local);
+            } else if (energy <= bus.floorEnergy() && segment.sign() <= 0) {
+                local = holdFloor(segment, local);
+            } else {
+                local = drift(segment, local);
+            }
+        }
+    }
+
+    private double holdFloor(PowerSegment segment, double local) {
+        energy = bus.floorEnergy();
+        supplied -= segment.energy(local, segment.to());
+        cool(segment.to() - local);
+        return segment.to();
+    }
+
+    private double drift(PowerSegment segment, double local) {
+        double offset = energy - segment.value(local);
+        double end = offset + segment.value(segment.to());
+        if (segment.sign() > 0) {
+            if (untripped(Math.min(end, chopper.onEnergy()))) {
+                tripInstant = segment.instant(Curve.reach(segment, bus.tripEnergy() - offset, local, segment.to()));
+            }
+            if (end > chopper.onEnergy()) {
+                return switchOn(segment, local, Curve.reach(segment, chopper.onEnergy() - offset, local, segment.to()));
+            }
+        } else if (end < bus.floorEnergy()) {
+            double landing = Curve.reach(segment, bus.floorEnergy() - offset, local, segment.to());
+            cool(landing - local);
+            energy = bus.floorEnergy();
+            return landing;
+        }
+        cool(segment.to() - local);
+        energy = end;
+        notePeak(segment.instant(segment.to()));
+        return segment.to();
+    }
+
+    private double switchOn(PowerSegment segment, double local, double instant) {
+        cool(instant - local);
+        energy = chopper.onEnergy();
+        notePeak(segment.instant(instant));
+        chopping = true;
+        switchings++;
+        return segment.constant() ? skipAlikeCycles(segment, instant) : instant;
+    }
+
+    /**
+     * Under constant power one switching is like the last: all but the final one of those that still fit are taken at once,
+     * so that a long descent costs no more than a short one.
+     */
+    private double skipAlikeCycles(PowerSegment segment, double local) {
+        double instant = local;
+        if (!Double.isNaN(lastOn)) {
+            double period = local - lastOn;
+            double cycles = Math.floor((segment.to() - local) / period) - 1;
+            if (cycles > 0) {
+                burned += cycles * (burned - burnedAtLastOn);
+                double kept = Math.exp(-period / chopper.coolingTime());
+                double settled = (rise - kept * riseAtLastOn) / -Math.expm1(-period / chopper.coolingTime());
+                rise = settled + (rise - settled) * Math.exp(-cycles * period / chopper.coolingTime());
+                switchings += (long) cycles;
+                instant += cycles * period;
+            }
+        }
+        lastOn = instant;
+        burnedAtLastOn = burned;
+        riseAtLastOn = rise;
+        return instant;
+    }
+
+    private double chop(PowerSegment segment, double local) {
+        double[] power = segment.powerFrom(local);
+        double step = Math.min(segment.to() - local, promisingStep(power[0]));
+        solution.begin(power, energy, step);
+        double from = 0;
+        double to = 1;
+        double rateAtStart = solution.slope(0);
+        double rateAtEnd = solution.slope(1);
+        if (rateAtStart * rateAtEnd < 0) {
+            double turn = Curve.reach(solution.rate(), 0, 0, 1);
+            if (rateAtStart > 0) {
+                from = turn;
+            } else {
+                to = turn;
+            }
+        }
+        double highest = rateAtStart > 0 ? (rateAtEnd > 0 ? 1 : from) : 0;
+        noteTop(segment, local, highest);
+        boolean off = solution.value(to) < chopper.offEnergy();
+        double end = off ? Curve.reach(solution, chopper.offEnergy(), from, to) : 1;
+        heat(solution.burned(end), end * step);
+        energy = off ? chopper.offEnergy() : solution.value(1);
+        chopping = !off;
+        if (end == 1) {
+            notePeak(segment.instant(local + step));
+            return step == segment.to() - local ? segment.to() : local + step;
+        }
+        return local + end * step;
+    }
+
+    /** Falling as it does now, the energy reaches the switch-off within this step; a short step needs a short series. */
+    private double promisingStep(double power) {
+        double fall = chopper.decay() * energy - power;
+        double straight = 1.25 * (energy - chopper.offEnergy()) / fall;
+        return straight > 0 ? Math.min(straight, solution.longestStep()) : solution.longestStep();
+    }
+
+    private void cool(double time) {
+        if (rise > 0) {
+            rise *= Math.exp(-time / chopper.coolingTime());
+        }
+    }
+
+    private void heat(double joules, double time) {
+        cool(time);
+        burned += joules;
+        rise += joules / chopper.heatCapacity();
+        peakRise = Math.max(peakRise, rise);
+    }
+
+    private void notePeak(double instant) {
+        if (energy > peakEnergy) {
+            peakEnergy = energy;
+            peakInstant = instant;
+        }
+    }
+
+    /** The highest point of a step with the chopper on. */
+    private void noteTop(PowerSegment segment, double local, double x) {
+        double top = solution.value(x);
+        if (untripped(top)) {
+            double crossing = Curve.reach(solution, bus.tripEnergy(), 0, x);
+            tripInstant = segment.instant(local + crossing * solution.length());
+        }
+        if (top > peakEnergy) {
+            peakEnergy = top;
+            peakInstant = segment.instant(local + x * solution.length());
+        }
+    }
+
+    private boolean untripped(double reached) {
+        return Double.isNaN(tripInstant) && reached >= bus.tripEnergy();
+    }
+}

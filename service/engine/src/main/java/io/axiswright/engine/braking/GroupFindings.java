@@ -1,0 +1,67 @@
+package io.axiswright.engine.braking;
+
+import io.axiswright.engine.catalogue.BrakingUnit;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Energy;
+import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Temperature;
+import io.axiswright.engine.quantity.Voltage;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The remarks on one DC bus. */
+final class GroupFindings {
+
+    private static final String DERIVED = "derived: energy balance of the DC bus, E = ½·C·V²";
+
+    private final GroupStudy study;
+    private final BrakingRequest request;
+    private final List<Finding> findings = new ArrayList<>();
+
+    GroupFindings(GroupStudy study, BrakingRequest request) {
+        this.study = study;
+        this.request = request;
+    }
+
+    List<Finding> all() {
+        Bus bus = study.bus();
+        Voltage floor = new Voltage(bus.voltage(bus.floorEnergy()));
+        Voltage trip = new Voltage(bus.voltage(bus.tripEnergy()));
+        if (bus.floorEnergy() >= bus.tripEnergy()) {
+            add(FindingCode.BRAKING_LINE_ABOVE_TRIP, "derived: rectified voltage √2·V at high line", floor, trip);
+        } else if (study.verdict() == BrakingVerdict.NONE_FITS) {
+            add(
+                    FindingCode.BRAKING_BUS_OVERVOLTAGE,
+                    DERIVED,
+                    new Voltage(bus.voltage(study.run().peakEnergy())),
+                    trip);
+        }
+        BrakingUnit unit = study.unit();
+        if (unit != null) {
+            Temperature hottest =
+                    new Temperature(request.ambient().si() + study.run().peakRise());
+            add(FindingCode.BRAKING_RESISTOR_HOT, "IEC 60204-1:2016 16.2.2", hottest, unit.resistorLimit());
+        }
+        switch (study.run().basis()) {
+            case BOUND -> add(FindingCode.BRAKING_CYCLES_UNRELATED, DERIVED, null, null);
+            case UNSETTLED -> add(FindingCode.BRAKING_CYCLE_UNSETTLED, DERIVED, null, null);
+            case PERIODIC, COMMON_MULTIPLE -> {}
+        }
+        if (study.group().axes().size() > 1) {
+            add(FindingCode.BRAKING_BUS_SHARED, "common practice, no source", null, null);
+        }
+        add(FindingCode.BRAKING_BUS_STORED_ENERGY, "IEC 60204-1:2016 6.2.4", stored(), null);
+        return findings;
+    }
+
+    private Energy stored() {
+        double most = Math.min(study.run().peakEnergy(), study.bus().tripEnergy());
+        return new Energy(Math.max(most, study.bus().floorEnergy()));
+    }
+
+    private void add(FindingCode code, String clause, @Nullable Quantity value, @Nullable Quantity limit) {
+        findings.add(code.at(study.group().id(), study.group().pointer(), clause, value, limit));
+    }
+}

@@ -1,0 +1,49 @@
+package io.axiswright.engine.braking;
+
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.design.Mains;
+import io.axiswright.engine.design.SupplySystem;
+import java.util.List;
+
+/**
+ * The voltage the rectifiers keep a bus at: the peak of the line, √2·V. Of several rectifiers on one bus the highest counts;
+ * drive units fed from a DC bus have none, so they count only where no other unit is on the bus, and then something else
+ * keeps them at their rated voltage and follows the line's tolerance.
+ */
+final class RectifiedVoltage {
+
+    private RectifiedVoltage() {}
+
+    /** Rectified voltage of a bus at nominal line, V. */
+    static double nominal(List<BrakingAxis> axes, Mains mains) {
+        List<DriveUnit> units = axes.stream().map(BrakingAxis::driveUnit).toList();
+        return units.stream()
+                .filter(unit -> unit.feed() != Feed.DC_BUS)
+                .mapToDouble(unit -> Math.sqrt(2) * lineVoltage(unit, mains))
+                .max()
+                .orElseGet(() -> units.stream()
+                        .mapToDouble(unit -> unit.ratedVoltage().si())
+                        .max()
+                        .orElse(0));
+    }
+
+    /** One-phase units may stand between line and neutral or between lines: whichever is nearer to their rated voltage. */
+    private static double lineVoltage(DriveUnit unit, Mains mains) {
+        double line = mains.voltage().si();
+        if (unit.feed() == Feed.THREE_PHASE) {
+            return line;
+        }
+        double neutral = lineToNeutral(mains.system(), line);
+        double rated = unit.ratedVoltage().si();
+        return Math.abs(Math.log(neutral / rated)) < Math.abs(Math.log(line / rated)) ? neutral : line;
+    }
+
+    private static double lineToNeutral(SupplySystem system, double line) {
+        return switch (system) {
+            case ONE_PHASE_TWO_WIRE, THREE_PHASE_THREE_WIRE -> line;
+            case ONE_PHASE_THREE_WIRE -> line / 2;
+            case THREE_PHASE_FOUR_WIRE -> line / Math.sqrt(3);
+        };
+    }
+}

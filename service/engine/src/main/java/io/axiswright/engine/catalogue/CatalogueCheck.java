@@ -1,0 +1,121 @@
+package io.axiswright.engine.catalogue;
+
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What a catalogue must not contradict itself in: ids are unique, prices are in its currency, curves rise in speed,
+ * switching points and ranges are the right way round, and needs lead to items and never in a circle.
+ */
+public final class CatalogueCheck {
+
+    private final Catalogue catalogue;
+    private final String prefix;
+    private final Map<String, Item> byPointer = new LinkedHashMap<>();
+    private final Map<String, String> pointerById = new HashMap<>();
+    private final List<Fault> faults = new ArrayList<>();
+
+    private CatalogueCheck(Catalogue catalogue, String prefix) {
+        this.catalogue = catalogue;
+        this.prefix = prefix;
+    }
+
+    /**
+     * All faults, in document order, circles of needs last; none if the catalogue can be used.
+     *
+     * @param catalogue the catalogue
+     * @param pointerPrefix JSON Pointer to it in the document it came in; empty if it is the whole document
+     */
+    public static List<Fault> faults(Catalogue catalogue, String pointerPrefix) {
+        return new CatalogueCheck(catalogue, pointerPrefix).run();
+    }
+
+    private List<Fault> run() {
+        checkCurrency();
+        number("driveUnits", catalogue.driveUnits());
+        number("holdingBrakes", catalogue.holdingBrakes());
+        number("gateways", catalogue.gateways());
+        number("controlSupplies", catalogue.controlSupplies());
+        number("cableAssemblies", catalogue.cableAssemblies());
+        number("bulkCables", catalogue.bulkCables());
+        number("protectiveDevices", catalogue.protectiveDevices());
+        number("brakingUnits", catalogue.brakingUnits());
+        number("ventilationKits", catalogue.ventilationKits());
+        number("footKits", catalogue.footKits());
+        number("fasteningParts", catalogue.fasteningParts());
+        number("accessories", catalogue.accessories());
+        byPointer.forEach(this::check);
+        faults.addAll(NeedCircles.faults(byPointer));
+        return List.copyOf(faults);
+    }
+
+    private void number(String member, List<? extends Item> items) {
+        for (int k = 0; k < items.size(); k++) {
+            String pointer = prefix + "/" + member + "/" + k;
+            byPointer.put(pointer, items.get(k));
+            pointerById.putIfAbsent(items.get(k).id(), pointer);
+        }
+    }
+
+    private void checkCurrency() {
+        boolean known = Currency.getAvailableCurrencies().stream()
+                .anyMatch(currency -> currency.getCurrencyCode().equals(catalogue.currency()));
+        if (!known) {
+            fault(
+                    prefix + "/currency",
+                    FaultCode.UNKNOWN_VALUE,
+                    "\"" + catalogue.currency() + "\" is no currency.",
+                    "an ISO 4217 code such as EUR or USD");
+        }
+    }
+
+    private void check(String pointer, Item item) {
+        if (!pointer.equals(pointerById.get(item.id()))) {
+            fault(
+                    pointer + "/id",
+                    FaultCode.DUPLICATE_ID,
+                    "\"" + item.id() + "\" is the id of " + pointerById.get(item.id()) + " already.",
+                    "an id no other item of the catalogue has");
+        }
+        if (item.price() != null && !item.price().currency().equals(catalogue.currency())) {
+            fault(
+                    pointer + "/price/currency",
+                    FaultCode.INCONSISTENT,
+                    "The price is in " + item.price().currency() + ", the catalogue in " + catalogue.currency() + ".",
+                    catalogue.currency());
+        }
+        for (int k = 0; k < item.needs().size(); k++) {
+            check(pointer + "/needs/" + k, item.needs().get(k));
+        }
+        faults.addAll(ItemCheck.faults(item, pointer));
+    }
+
+    private void check(String pointer, Need need) {
+        if (!pointerById.containsKey(need.item())) {
+            fault(
+                    pointer + "/item",
+                    FaultCode.DANGLING_REFERENCE,
+                    "No item has the id \"" + need.item() + "\".",
+                    "the id of an item of this catalogue");
+        }
+        if ((need.kind() == NeedKind.CONDITIONAL) != (need.when() != null)) {
+            fault(
+                    pointer + "/when",
+                    need.when() == null ? FaultCode.MISSING : FaultCode.INCONSISTENT,
+                    need.when() == null
+                            ? "A conditional need has no condition."
+                            : "Only conditional needs have a condition.",
+                    "a condition if, and only if, the kind is CONDITIONAL");
+        }
+    }
+
+    private void fault(String pointer, FaultCode code, String detail, String accepted) {
+        faults.add(new Fault(pointer, code, detail, accepted));
+    }
+}

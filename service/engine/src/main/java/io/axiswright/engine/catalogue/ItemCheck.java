@@ -1,0 +1,52 @@
+package io.axiswright.engine.catalogue;
+
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** What the data of a single item must not contradict each other in. */
+final class ItemCheck {
+
+    private ItemCheck() {}
+
+    /** The faults of an item that stands at the given JSON Pointer. */
+    static List<Fault> faults(Item item, String pointer) {
+        return switch (item) {
+            case DriveUnit unit ->
+                Stream.concat(
+                                notRising(unit.continuousCurve(), pointer + "/continuousCurve"),
+                                notRising(unit.intermittentCurve(), pointer + "/intermittentCurve"))
+                        .toList();
+            case BrakingUnit unit ->
+                unless(
+                        unit.chopperOff().si() < unit.chopperOn().si(),
+                        pointer + "/chopperOff",
+                        "The chopper would switch off at or above the voltage that switches it on.",
+                        "less than chopperOn");
+            case FasteningPart part ->
+                unless(
+                        part.shaftAbove().si() < part.shaftUpTo().si(),
+                        pointer + "/shaftUpTo",
+                        "No shaft is thicker than shaftAbove and not thicker than this.",
+                        "more than shaftAbove");
+            default -> List.of();
+        };
+    }
+
+    private static Stream<Fault> notRising(List<CurvePoint> curve, String pointer) {
+        return IntStream.range(1, curve.size())
+                .filter(k ->
+                        curve.get(k).speed().si() <= curve.get(k - 1).speed().si())
+                .mapToObj(k -> new Fault(
+                        pointer + "/" + k + "/speed",
+                        FaultCode.INCONSISTENT,
+                        "The speed is not above that of the point before.",
+                        "points in order of rising speed"));
+    }
+
+    private static List<Fault> unless(boolean holds, String pointer, String detail, String accepted) {
+        return holds ? List.of() : List.of(new Fault(pointer, FaultCode.INCONSISTENT, detail, accepted));
+    }
+}

@@ -1,0 +1,81 @@
+package io.axiswright.engine.comparison;
+
+import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.study.StudyResult;
+import io.axiswright.engine.study.SystemStudy;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Compares two studies and finds the causes of every consequence by counterfactual study: each input change is taken back
+ * alone from the second design, and put alone into the first, and what the result does then tells its role.
+ */
+public final class Comparison {
+
+    /** Explanations and the long tails of candidates follow from the rest; listing them again would drown it. */
+    private static final Set<String> NOT_CONSEQUENCES =
+            Set.of("derivations", "findings", "candidates", "tried", "rejected", "engineVersion", "codeBasis");
+
+    /** Makes the comparison; the same two requests always give the same answer. */
+    public ComparisonResult compare(ComparisonRequest request) {
+        // trials share what their change does not touch, above all the layout
+        SystemStudy study = SystemStudy.remembering();
+        StudyResult before = study.system(request.before());
+        StudyResult after = study.system(request.after());
+        List<Difference> changes = Differences.between(request.before(), request.after(), Set.of());
+        List<Difference> consequences = consequences(before, after);
+        var trials = new Trials(request, study, before, after, consequences.isEmpty() ? List.of() : changes);
+        List<Consequence> explained = consequences.stream()
+                .map(difference -> explain(difference, changes, trials))
+                .toList();
+        return new ComparisonResult(
+                named(changes), counts(explained), explained, trials.notExamined(), trials.studies());
+    }
+
+    private static List<Difference> consequences(StudyResult before, StudyResult after) {
+        List<Difference> all = new ArrayList<>(Differences.between(before, after, NOT_CONSEQUENCES));
+        all.addAll(FindingDifferences.between(before.findings(), after.findings()));
+        return all;
+    }
+
+    private static Consequence explain(Difference difference, List<Difference> changes, Trials trials) {
+        String pointer = difference.pointer();
+        List<Cause> causes = trials.causes(pointer);
+        boolean alone =
+                causes.stream().anyMatch(c -> c.role() == Role.SUFFICIENT || c.role() == Role.NECESSARY_AND_SUFFICIENT);
+        return new Consequence(
+                difference.path().getFirst().text(),
+                pointer,
+                difference.kind(),
+                difference.before(),
+                difference.after(),
+                delta(difference.before(), difference.after()),
+                causes,
+                !alone && changes.size() > 1,
+                Telling.of(difference, causes, changes));
+    }
+
+    private static @Nullable Quantity delta(@Nullable Object before, @Nullable Object after) {
+        return before instanceof Quantity a && after instanceof Quantity b && a.dimension() == b.dimension()
+                ? a.dimension().of(b.si() - a.si())
+                : null;
+    }
+
+    private static List<InputChange> named(List<Difference> changes) {
+        List<InputChange> result = new ArrayList<>();
+        for (Difference change : changes) {
+            result.add(new InputChange(
+                    Trials.id(result.size()), change.pointer(), change.kind(), change.before(), change.after()));
+        }
+        return List.copyOf(result);
+    }
+
+    private static LinkedHashMap<String, Integer> counts(List<Consequence> consequences) {
+        var counts = new LinkedHashMap<String, Integer>();
+        consequences.forEach(c -> counts.merge(c.discipline(), 1, Integer::sum));
+        return counts;
+    }
+}

@@ -1,0 +1,21 @@
+package io.axiswright.engine.comparison;
+
+import java.util.List;
+import java.util.SequencedMap;
+
+/**
+ * Two studies side by side; every difference is second minus first.
+ *
+ * @param changes what the caller changed
+ * @param counts how many consequences each discipline has
+ * @param consequences what followed, by discipline
+ * @param notExamined ids of changes whose part could not be told by themselves, because the design without or with only
+ *     them has no meaning, or because the budget of studies was used up
+ * @param studies how many studies were made to find the causes
+ */
+public record ComparisonResult(
+        List<InputChange> changes,
+        SequencedMap<String, Integer> counts,
+        List<Consequence> consequences,
+        List<String> notExamined,
+        int studies) {}

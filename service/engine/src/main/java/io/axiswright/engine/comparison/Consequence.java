@@ -1,0 +1,29 @@
+package io.axiswright.engine.comparison;
+
+import io.axiswright.engine.quantity.Quantity;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something in the result that is not as it was.
+ *
+ * @param discipline the part of the result it belongs to
+ * @param pointer where in the result, as a JSON Pointer in which list elements are named by their id
+ * @param kind whether it came, went or changed
+ * @param before how it was; absent if it came
+ * @param after how it is; absent if it went
+ * @param difference after minus before, for quantities of one dimension
+ * @param causes the input changes that matter for it, found by studies with single changes taken back and put in
+ * @param onlyTogether whether no single change brings or undoes it, only several together
+ * @param text the same in a sentence
+ */
+public record Consequence(
+        String discipline,
+        String pointer,
+        ChangeKind kind,
+        @Nullable Object before,
+        @Nullable Object after,
+        @Nullable Quantity difference,
+        List<Cause> causes,
+        boolean onlyTogether,
+        String text) {}

@@ -1,0 +1,20 @@
+package io.axiswright.engine.comparison;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** A value that is not the same in two record graphs, with the way to it. */
+record Difference(
+        List<Step> path,
+        ChangeKind kind,
+        @Nullable Object before,
+        @Nullable Object after) {
+
+    /** The way as a JSON Pointer (RFC 6901) in which list elements are named by their id. */
+    String pointer() {
+        return path.stream()
+                .map(step -> "/" + step.text().replace("~", "~0").replace("/", "~1"))
+                .collect(Collectors.joining());
+    }
+}

@@ -1,0 +1,49 @@
+package io.axiswright.engine.comparison;
+
+import io.axiswright.engine.finding.Finding;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Findings that came, went or changed; a finding is the same one if its code and its subject's pointer are. */
+final class FindingDifferences {
+
+    private FindingDifferences() {}
+
+    static List<Difference> between(List<Finding> before, List<Finding> after) {
+        Map<String, Finding> first = keyed(before);
+        Map<String, Finding> second = keyed(after);
+        List<Difference> differences = new ArrayList<>();
+        first.forEach((key, finding) -> {
+            Finding other = second.get(key);
+            if (other == null) {
+                differences.add(new Difference(path(key), ChangeKind.REMOVED, finding, null));
+            } else if (!Differences.same(finding.value(), other.value())
+                    || !Differences.same(finding.limit(), other.limit())) {
+                differences.add(new Difference(path(key), ChangeKind.CHANGED, finding, other));
+            }
+        });
+        second.forEach((key, finding) -> {
+            if (!first.containsKey(key)) {
+                differences.add(new Difference(path(key), ChangeKind.ADDED, null, finding));
+            }
+        });
+        return differences;
+    }
+
+    private static Map<String, Finding> keyed(List<Finding> findings) {
+        Map<String, Finding> result = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            String key = finding.code().code() + " " + finding.pointer();
+            for (int n = 2; result.putIfAbsent(key, finding) != null; n++) {
+                key = finding.code().code() + " " + finding.pointer() + " #" + n;
+            }
+        }
+        return result;
+    }
+
+    private static List<Step> path(String key) {
+        return List.of(new Step.Member("findings"), new Step.Element(key, 0));
+    }
+}

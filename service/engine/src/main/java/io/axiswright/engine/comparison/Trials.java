@@ -1,0 +1,104 @@
+package io.axiswright.engine.comparison;
+
+import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.study.StudyRequest;
+import io.axiswright.engine.study.StudyResult;
+import io.axiswright.engine.study.SystemStudy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** The counterfactual studies of a comparison: for each input change, the second design without it and the first with it. */
+final class Trials {
+
+    private final SystemStudy study;
+    private final StudyResult before;
+    private final StudyResult after;
+    private final List<Trial> trials = new ArrayList<>();
+    private final List<String> notExamined = new ArrayList<>();
+    private final int changes;
+    private int studies;
+
+    /** What one change does: where taking it back leaves the first or the second result, where putting it in brings the second. */
+    private record Trial(String change, Unlike takenBackToBefore, Unlike takenBackToAfter, Unlike putInToAfter) {
+
+        @Nullable
+        Role role(String pointer) {
+            boolean undone = !takenBackToBefore.at(pointer);
+            boolean brought = !putInToAfter.at(pointer);
+            if (undone) {
+                return brought ? Role.NECESSARY_AND_SUFFICIENT : Role.NECESSARY;
+            }
+            if (brought) {
+                return Role.SUFFICIENT;
+            }
+            return takenBackToAfter.at(pointer) ? Role.CONTRIBUTING : null;
+        }
+    }
+
+    Trials(
+            ComparisonRequest request,
+            SystemStudy study,
+            StudyResult before,
+            StudyResult after,
+            List<Difference> differences) {
+        this.study = study;
+        this.before = before;
+        this.after = after;
+        this.changes = differences.size();
+        for (int k = 0; k < differences.size(); k++) {
+            examine(id(k), differences.get(k), request);
+        }
+    }
+
+    static String id(int index) {
+        return "change-" + (index + 1);
+    }
+
+    private void examine(String id, Difference change, ComparisonRequest request) {
+        if (changes > 1 && studies + 2 > request.budget()) {
+            notExamined.add(id);
+            return;
+        }
+        try {
+            // the only change taken back is the first design, put in it is the second: nothing to study
+            StudyResult without = changes == 1 ? before : study(Patch.takeBack(request.after(), change));
+            StudyResult only = changes == 1 ? after : study(Patch.putIn(request.before(), change));
+            trials.add(new Trial(id, unlike(before, without), unlike(after, without), unlike(after, only)));
+        } catch (InvalidDesign meaningless) {
+            notExamined.add(id);
+        }
+    }
+
+    private StudyResult study(StudyRequest request) {
+        studies++;
+        return study.system(request);
+    }
+
+    private static Unlike unlike(StudyResult one, StudyResult other) {
+        List<Difference> all = new ArrayList<>(Differences.between(one, other, Set.of("derivations", "findings")));
+        all.addAll(FindingDifferences.between(one.findings(), other.findings()));
+        return new Unlike(all);
+    }
+
+    /** The changes that matter for a consequence, in the order of the changes. */
+    List<Cause> causes(String pointer) {
+        List<Cause> causes = new ArrayList<>();
+        for (Trial trial : trials) {
+            Role role = trial.role(pointer);
+            if (role != null) {
+                causes.add(new Cause(trial.change(), role));
+            }
+        }
+        return List.copyOf(causes);
+    }
+
+    List<String> notExamined() {
+        return List.copyOf(notExamined);
+    }
+
+    int studies() {
+        return studies;
+    }
+}

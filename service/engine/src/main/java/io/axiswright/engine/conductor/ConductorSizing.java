@@ -1,0 +1,26 @@
+package io.axiswright.engine.conductor;
+
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.InvalidDesign;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds the smallest conductor of each circuit that meets every limit of the code. */
+public final class ConductorSizing {
+
+    /**
+     * Sizes the conductors of every circuit.
+     *
+     * @throws InvalidDesign if ids repeat or members contradict each other
+     */
+    public ConductorResult size(ConductorRequest request) {
+        CircuitChecks.check(request);
+        List<Sized> sized = request.circuits().stream()
+                .map(circuit -> CircuitSizing.size(circuit, request.codeBasis()))
+                .toList();
+        var derivations = new ArrayList<Derivation>();
+        sized.forEach(s -> derivations.addAll(s.derivations()));
+        return new ConductorResult(
+                sized.stream().map(Sized::conductors).toList(), ConductorFindings.of(sized), derivations);
+    }
+}

@@ -1,0 +1,21 @@
+package io.axiswright.engine.controlpower;
+
+import io.axiswright.engine.quantity.Current;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One chain as its control supply sees it.
+ *
+ * @param chain the chain
+ * @param supply the control supply that feeds it, by its name in this result; absent if none could be placed
+ * @param steadyCurrent current it takes with released brakes held
+ * @param worstCurrent largest current it takes
+ * @param collapseMultiplier by what all its loads could be multiplied before the voltage collapses, in the worst load case;
+ *     absent if it cannot collapse or has no cables
+ */
+public record ChainFeed(
+        String chain,
+        @Nullable String supply,
+        Current steadyCurrent,
+        Current worstCurrent,
+        @Nullable Double collapseMultiplier) {}

@@ -1,0 +1,56 @@
+package io.axiswright.engine.controlpower;
+
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What this discipline takes as given, read from its table; the table says where each value comes from. */
+final class ControlConstants {
+
+    private static final Map<String, Double> TABLE = read();
+
+    /** Resistivity of annealed copper at 20 °C, Ω·m. */
+    static final double COPPER_RESISTIVITY = value("copperResistivity") * 1e-6;
+    /** Resistance of a stranded conductor of nominal size over that of solid copper. */
+    static final double STRANDING = value("strandingAllowance");
+    /** How much hotter than the air a conductor is taken to be, K. */
+    static final double CONDUCTOR_RISE = value("conductorRise");
+    /** Voltage at which brakes state their power, V. */
+    static final double NOMINAL = value("nominalVoltage");
+    /** Lower end of the band for programmable equipment, V. */
+    static final double BAND_LOW = value("bandLow");
+    /** Upper end of that band, V. */
+    static final double BAND_HIGH = value("bandHigh");
+    /** Interruption to ride through, s. */
+    static final double DROP_OUT = value("dropOut");
+    /** How far the mains may lie from a supply's rated voltage, as a fraction of it. */
+    static final double MAINS_MATCH = value("mainsMatch");
+
+    private ControlConstants() {}
+
+    private static double value(String name) {
+        return Objects.requireNonNull(TABLE.get(name), name);
+    }
+
+    private static Map<String, Double> read() {
+        try (var in = Objects.requireNonNull(
+                        ControlConstants.class.getResourceAsStream("/controlpower/constants.csv"));
+                var csv = CsvReader.builder()
+                        .commentStrategy(CommentStrategy.SKIP)
+                        .ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8));
+                Stream<NamedCsvRecord> rows = csv.stream()) {
+            return rows.collect(Collectors.toUnmodifiableMap(
+                    row -> row.getField("name"), row -> Double.valueOf(row.getField("value"))));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package io.axiswright.engine.controlpower;
+
+import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.quantity.Bounds;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What one axis takes from the control supply at the far end of its spur: its drive's logic at constant power, its brake at
+ * constant resistance.
+ *
+ * @param axis id of the axis
+ * @param axisIndex its place in the design's list of axes
+ * @param driveUnit its drive unit
+ * @param brake its holding brake; none if absent
+ * @param spur the cable from the gateway to it
+ * @param keepAlive whether its position must survive a loss of mains
+ */
+public record ControlLoad(
+        String axis,
+        @Bounds(min = 0, max = 1023) int axisIndex,
+        DriveUnit driveUnit,
+        @Nullable HoldingBrake brake,
+        CableAssembly spur,
+        boolean keepAlive) {}

@@ -1,0 +1,34 @@
+package io.axiswright.engine.controlpower;
+
+import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Count;
+import io.axiswright.engine.quantity.Length;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A gateway as a point of the 24 V network.
+ *
+ * @param id its name, unique among the nodes
+ * @param gateway its type
+ * @param chain its chain: the host port its trunk starts at
+ * @param depth its place on the chain, 1 next to the host
+ * @param upstream id of the gateway of the same chain it is fed from; fed from the control supply if absent
+ * @param feedLength length of cable the way from there needs
+ * @param loads the axes on its spurs
+ */
+public record ControlNode(
+        String id,
+        GatewayType gateway,
+        String chain,
+        @Bounds(min = 1, max = 64) int depth,
+        @Nullable String upstream,
+        @Bounds(min = 0, max = 1000) Length feedLength,
+        @Count(max = 256) List<ControlLoad> loads) {
+
+    /** Keeps the list from being changed. */
+    public ControlNode {
+        loads = List.copyOf(loads);
+    }
+}

@@ -1,0 +1,35 @@
+package io.axiswright.engine.controlpower;
+
+import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.ControlSupply;
+import io.axiswright.engine.design.ControlPower;
+import io.axiswright.engine.design.Mains;
+import io.axiswright.engine.design.Site;
+import io.axiswright.engine.quantity.Count;
+import java.util.List;
+
+/**
+ * What the control supply has to feed, and what may be used to do so.
+ *
+ * @param spec what it must meet
+ * @param site where the machine stands
+ * @param mains what the control supplies are fed from
+ * @param nodes the gateways with the axes on them
+ * @param supplies control supplies to choose among
+ * @param cables cables to choose among; those of use CONTROL_SUPPLY with 24 V conductors count
+ */
+public record ControlPowerRequest(
+        ControlPower spec,
+        Site site,
+        Mains mains,
+        @Count(max = 4096) List<ControlNode> nodes,
+        List<ControlSupply> supplies,
+        List<CableAssembly> cables) {
+
+    /** Keeps the lists from being changed. */
+    public ControlPowerRequest {
+        nodes = List.copyOf(nodes);
+        supplies = List.copyOf(supplies);
+        cables = List.copyOf(cables);
+    }
+}

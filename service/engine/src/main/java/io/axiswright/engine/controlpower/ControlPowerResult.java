@@ -1,0 +1,37 @@
+package io.axiswright.engine.controlpower;
+
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.Finding;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The control supply as worked out.
+ *
+ * @param supplies the control supplies placed
+ * @param chains each chain's current and how far it is from collapse
+ * @param links the cable of every feed link
+ * @param voltages the voltage at every gateway and drive unit that could be worked out
+ * @param worst the terminal with the least margin; absent if no voltage could be worked out
+ * @param findings remarks
+ * @param derivations how the important numbers came about
+ */
+public record ControlPowerResult(
+        List<PlacedControlSupply> supplies,
+        List<ChainFeed> chains,
+        List<FeedLink> links,
+        List<ControlVoltage> voltages,
+        @Nullable ControlVoltage worst,
+        List<Finding> findings,
+        List<Derivation> derivations) {
+
+    /** Keeps the lists from being changed. */
+    public ControlPowerResult {
+        supplies = List.copyOf(supplies);
+        chains = List.copyOf(chains);
+        links = List.copyOf(links);
+        voltages = List.copyOf(voltages);
+        findings = List.copyOf(findings);
+        derivations = List.copyOf(derivations);
+    }
+}

@@ -1,0 +1,34 @@
+package io.axiswright.engine.controlpower;
+
+import java.util.Comparator;
+
+/**
+ * How good a choice of supplies and cables is; less is better, what stands first counts first.
+ *
+ * @param overloaded supplies that give too little current
+ * @param failing chains some terminal of which has too little voltage
+ * @param mismatched supplies rated for another voltage than the mains offers
+ * @param price price of supplies and cables
+ */
+record SupplyCost(int overloaded, int failing, int mismatched, Price price) implements Comparable<SupplyCost> {
+
+    static final SupplyCost NOTHING = new SupplyCost(0, 0, 0, Price.NOTHING);
+
+    private static final Comparator<SupplyCost> ORDER = Comparator.comparingInt(SupplyCost::overloaded)
+            .thenComparingInt(SupplyCost::failing)
+            .thenComparingInt(SupplyCost::mismatched)
+            .thenComparing(SupplyCost::price);
+
+    SupplyCost plus(SupplyCost other) {
+        return new SupplyCost(
+                overloaded + other.overloaded,
+                failing + other.failing,
+                mismatched + other.mismatched,
+                price.plus(other.price));
+    }
+
+    @Override
+    public int compareTo(SupplyCost other) {
+        return ORDER.compare(this, other);
+    }
+}

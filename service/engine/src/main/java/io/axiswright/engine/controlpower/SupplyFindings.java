@@ -1,0 +1,96 @@
+package io.axiswright.engine.controlpower;
+
+import static io.axiswright.engine.finding.FindingCode.CONTROL_BRAKE_RELEASE;
+import static io.axiswright.engine.finding.FindingCode.CONTROL_HOLD_UP_SHORT;
+import static io.axiswright.engine.finding.FindingCode.CONTROL_KEEP_ALIVE_HOLD_UP;
+import static io.axiswright.engine.finding.FindingCode.CONTROL_START_LOCK;
+import static io.axiswright.engine.finding.FindingCode.CONTROL_SUPPLY_MAINS_VOLTAGE;
+import static io.axiswright.engine.finding.FindingCode.CONTROL_SUPPLY_OVERLOADED;
+import static io.axiswright.engine.finding.FindingCode.CONTROL_VOLTAGE_ABOVE_BAND;
+
+import io.axiswright.engine.design.Mains;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Voltage;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What there is to remark about one control supply. */
+final class SupplyFindings {
+
+    private static final String DROP_OUT = "IEC 60204-1 4.3.3, from memory";
+
+    private final String subject;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private SupplyFindings(String subject) {
+        this.subject = subject;
+    }
+
+    static List<Finding> of(SupplyGroup group, PlacedControlSupply placed, Mains mains) {
+        SupplyFindings notes = new SupplyFindings(placed.id());
+        notes.load(group);
+        notes.voltages(group, mains);
+        notes.care(group, placed.holdUp());
+        return notes.findings;
+    }
+
+    private void load(SupplyGroup group) {
+        Current available = new Current(group.availableCurrent());
+        if (!group.suffices()) {
+            add(CONTROL_SUPPLY_OVERLOADED, ControlFindings.PRACTICE, new Current(group.neededCurrent()), available);
+        }
+        if (!group.starts()) {
+            add(
+                    CONTROL_START_LOCK,
+                    "derived: the output rises past V only if it gives more than the sum of P/V of what has started",
+                    new Current(group.startCurrent()),
+                    available);
+        }
+    }
+
+    private void voltages(SupplyGroup group, Mains mains) {
+        Voltage output = group.supply().outputVoltage();
+        if (output.si() > ControlConstants.BAND_HIGH) {
+            add(
+                    CONTROL_VOLTAGE_ABOVE_BAND,
+                    "IEC 61131-2 (24 V DC, -15 % / +20 %), from memory",
+                    output,
+                    new Voltage(ControlConstants.BAND_HIGH));
+        }
+        if (!group.matchesMains()) {
+            add(
+                    CONTROL_SUPPLY_MAINS_VOLTAGE,
+                    ControlFindings.PRACTICE,
+                    mains.voltage(),
+                    group.supply().ratedVoltage());
+        }
+    }
+
+    private void care(SupplyGroup group, Time holdUp) {
+        if (holdUp.si() < ControlConstants.DROP_OUT) {
+            add(CONTROL_HOLD_UP_SHORT, DROP_OUT, holdUp, new Time(ControlConstants.DROP_OUT));
+        }
+        List<ControlLoad> loads = group.plans().stream()
+                .flatMap(plan -> plan.network().gateways().stream())
+                .flatMap(node -> node.loads().stream())
+                .toList();
+        long keptAlive = loads.stream().filter(ControlLoad::keepAlive).count();
+        if (keptAlive > 0) {
+            add(CONTROL_KEEP_ALIVE_HOLD_UP, DROP_OUT, holdUp, new Ratio(keptAlive));
+        }
+        long brakes = loads.stream().filter(load -> load.brake() != null).count();
+        if (brakes > 0) {
+            add(CONTROL_BRAKE_RELEASE, "ISO 12100 (gravity and stored energy), from memory", new Ratio(brakes), null);
+        }
+    }
+
+    private void add(FindingCode code, String clause, Quantity value, @Nullable Quantity limit) {
+        findings.add(code.at(subject, ControlFindings.POINTER, clause, value, limit));
+    }
+}

@@ -1,0 +1,103 @@
+package io.axiswright.engine.design;
+
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** What a design must not contradict itself in: ids are unique, references lead somewhere, and each axis is consistent. */
+public final class DesignCheck {
+
+    private final Design design;
+    private final String prefix;
+    private final List<Fault> faults = new ArrayList<>();
+
+    private DesignCheck(Design design, String prefix) {
+        this.design = design;
+        this.prefix = prefix;
+    }
+
+    /**
+     * All faults; none if the design has a meaning.
+     *
+     * @param design the design
+     * @param pointerPrefix JSON Pointer to it in the document it came in; empty if it is the whole document
+     */
+    public static List<Fault> faults(Design design, String pointerPrefix) {
+        return new DesignCheck(design, pointerPrefix).run();
+    }
+
+    private List<Fault> run() {
+        requireUnique("/axes", design.axes().stream().map(Axis::id).toList());
+        requireUnique(
+                "/stopZones", design.stopZones().stream().map(StopZone::id).toList());
+        checkNetwork(design.network());
+        checkAxes();
+        checkControlPower(design.controlPower());
+        return List.copyOf(faults);
+    }
+
+    private void requireUnique(String list, List<String> ids) {
+        Map<String, Integer> first = new HashMap<>();
+        for (int k = 0; k < ids.size(); k++) {
+            Integer before = first.putIfAbsent(ids.get(k), k);
+            if (before != null) {
+                fault(
+                        list + "/" + k + "/id",
+                        FaultCode.DUPLICATE_ID,
+                        "\"" + ids.get(k) + "\" is the id of " + prefix + list + "/" + before + " already.",
+                        "an id no other element of the list has");
+            }
+        }
+    }
+
+    private void checkNetwork(@Nullable Network network) {
+        if (network != null) {
+            requireUnique(
+                    "/network/host/ports",
+                    network.host().ports().stream().map(HostPort::id).toList());
+            requireUnique(
+                    "/network/places", network.places().stream().map(Place::id).toList());
+        }
+    }
+
+    private void checkAxes() {
+        Set<String> zones = design.stopZones().stream().map(StopZone::id).collect(Collectors.toSet());
+        for (int k = 0; k < design.axes().size(); k++) {
+            Axis axis = design.axes().get(k);
+            String pointer = "/axes/" + k;
+            if (axis.stopZone() != null && !zones.contains(axis.stopZone())) {
+                fault(
+                        pointer + "/stopZone",
+                        FaultCode.DANGLING_REFERENCE,
+                        "No stop zone has the id \"" + axis.stopZone() + "\".",
+                        "the id of an element of stopZones");
+            }
+            faults.addAll(AxisCheck.faults(axis, prefix + pointer));
+        }
+    }
+
+    private void checkControlPower(@Nullable ControlPower controlPower) {
+        if (controlPower == null) {
+            return;
+        }
+        Network network = design.network();
+        if (network == null
+                || network.places().stream().noneMatch(place -> place.id().equals(controlPower.place()))) {
+            fault(
+                    "/controlPower/place",
+                    FaultCode.DANGLING_REFERENCE,
+                    "No place of the network has the id \"" + controlPower.place() + "\".",
+                    "the id of an element of network.places");
+        }
+    }
+
+    private void fault(String pointer, FaultCode code, String detail, String accepted) {
+        faults.add(new Fault(prefix + pointer, code, detail, accepted));
+    }
+}

@@ -1,0 +1,103 @@
+package io.axiswright.engine.mounting;
+
+import io.axiswright.engine.design.MountingKind;
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Ratio;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Checks how drive units are held and joined to the machine: what each shaft fastening carries against the peak torque and
+ * its reversals, and whether feet bring the shaft to the height the machine asks for.
+ */
+public final class MountingCheck {
+
+    /**
+     * Checks every mounting.
+     *
+     * @throws InvalidDesign if a foot-mounted axis does not say its shaft height
+     */
+    public MountingResult check(MountingRequest request) {
+        refuse(request);
+        List<AxisMounting> axes = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        List<Derivation> derivations = new ArrayList<>();
+        for (MountedAxis axis : request.axes()) {
+            FasteningCheck check = FasteningCheck.of(axis);
+            MountingFindings remarks = new MountingFindings(axis);
+            remarks.fastening(check);
+            derivations.add(required(check));
+            check.capacity().ifPresent(capacity -> derivations.add(capacity.derivation(axis.axis())));
+            axes.add(mounting(request, check, remarks));
+            findings.addAll(remarks.all());
+        }
+        return new MountingResult(axes, findings, derivations);
+    }
+
+    private static AxisMounting mounting(MountingRequest request, FasteningCheck check, MountingFindings remarks) {
+        MountedAxis axis = check.axis();
+        var part = Parts.fastening(
+                request.fasteningParts(), check.kind(), axis.driveUnit().shaftDiameter());
+        if (part.isEmpty()) {
+            remarks.partMissing();
+        }
+        Optional<FootFit> feet = feet(request, axis, remarks);
+        return new AxisMounting(
+                axis.axis(),
+                check.kind(),
+                check.verdict(),
+                check.required(),
+                check.capacity().map(Capacity::torque).orElse(null),
+                check.capacity().map(Capacity::mode).orElse(null),
+                check.key().map(key -> key.size().width()).orElse(null),
+                check.key().map(key -> key.size().height()).orElse(null),
+                part.map(p -> p.id()).orElse(null),
+                feet.map(fit -> fit.kit().id()).orElse(null),
+                feet.flatMap(FootFit::packing).orElse(null),
+                check.alternatives());
+    }
+
+    private static Optional<FootFit> feet(MountingRequest request, MountedAxis axis, MountingFindings remarks) {
+        Length height = axis.mounting().shaftHeight();
+        if (axis.mounting().kind() == MountingKind.FACE || height == null) {
+            remarks.face();
+            return Optional.empty();
+        }
+        Optional<FootFit> fit = FootFit.of(axis.driveUnit().frameSize(), height, request.footKits());
+        remarks.feet(fit, height);
+        return fit;
+    }
+
+    private static Derivation required(FasteningCheck check) {
+        MountedAxis axis = check.axis();
+        return new Derivation(
+                axis.axis(),
+                "T_required",
+                "S · |T_peak|",
+                Derivation.inputs("S", new Ratio(axis.mounting().safetyFactor()), "T_peak", axis.peakTorque()),
+                "common practice, no source",
+                check.required());
+    }
+
+    private static void refuse(MountingRequest request) {
+        List<Fault> faults = IntStream.range(0, request.axes().size())
+                .filter(k -> request.axes().get(k).mounting().kind() == MountingKind.FOOT
+                        && request.axes().get(k).mounting().shaftHeight() == null)
+                .mapToObj(k -> new Fault(
+                        "/axes/" + k + "/mounting/shaftHeight",
+                        FaultCode.MISSING,
+                        "axis " + request.axes().get(k).axis() + " stands on feet",
+                        "the height of the driven shaft above the seat of the feet"))
+                .toList();
+        if (!faults.isEmpty()) {
+            throw new InvalidDesign(faults);
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package io.axiswright.engine.standard;
+
+import io.axiswright.engine.design.Insulation;
+import io.axiswright.engine.quantity.ConductorSize;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The factor k of the adiabatic rule S ≥ I·√t / k for copper (IEC 60364-4-43 434.5.2), in A·s^½/mm². */
+public final class AdiabaticFactor {
+
+    private static final double MM2 = 1e6;
+    private static final Map<Insulation, StepTable<Double>> TABLE = read();
+
+    private AdiabaticFactor() {}
+
+    /** k by insulation and size. */
+    public static Sourced<Double> of(Insulation insulation, ConductorSize size) {
+        var table = TABLE.get(insulation);
+        if (table == null) {
+            throw new IllegalStateException("no adiabatic factor for " + insulation);
+        }
+        return table.at(size.area().si() * MM2).orElseThrow();
+    }
+
+    private static Map<Insulation, StepTable<Double>> read() {
+        List<TableRow> rows = TableFile.rows("adiabatic-k");
+        var tables = new EnumMap<Insulation, StepTable<Double>>(Insulation.class);
+        for (Insulation insulation : Insulation.values()) {
+            tables.put(
+                    insulation,
+                    StepTable.of(
+                            rows,
+                            r -> r.word("insulation", Insulation.class) == insulation,
+                            "section_up_to",
+                            r -> Optional.of(r.number("k"))));
+        }
+        return tables;
+    }
+}

@@ -1,0 +1,32 @@
+package io.axiswright.engine.standard;
+
+import io.axiswright.engine.design.DeviceKind;
+import io.axiswright.engine.quantity.Ratio;
+import java.util.Optional;
+
+/** Short-circuit protection of motor branch circuits, NFPA 70 Table 430.52(C)(1). */
+public final class MotorDevices {
+
+    private MotorDevices() {}
+
+    private static final Sourced<Ratio> BREAKER = read(DeviceKind.BREAKER);
+    private static final Sourced<Ratio> FUSE = read(DeviceKind.FUSE);
+
+    /**
+     * Highest rating of the device as a multiple of the full-load current, before the next standard rating up is allowed:
+     * inverse-time breaker or dual-element fuse, polyphase motor.
+     */
+    public static Sourced<Ratio> multiple(DeviceKind kind) {
+        return switch (kind) {
+            case BREAKER -> BREAKER;
+            case FUSE -> FUSE;
+        };
+    }
+
+    private static Sourced<Ratio> read(DeviceKind kind) {
+        Optional<TableRow> row = TableFile.rows("nec-430-52").stream()
+                .filter(r -> r.word("device", DeviceKind.class) == kind)
+                .findFirst();
+        return row.map(r -> r.sourced(new Ratio(r.number("multiple")))).orElseThrow();
+    }
+}

@@ -1,0 +1,50 @@
+package io.axiswright.engine.standard;
+
+import io.axiswright.engine.quantity.ConductorSize;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Ratio;
+import java.util.List;
+import java.util.Optional;
+
+/** Smallest protective conductors of copper beside copper line conductors. */
+public final class ProtectiveConductors {
+
+    private static final double MM2 = 1e6;
+    private static final StepTable<ConductorSize> NFPA_79 = byDevice("nfpa-79-8-2-2-3");
+    private static final StepTable<ConductorSize> NFPA_70 = byDevice("nec-250-122");
+    private static final List<TableRow> TABLE_54_2 = TableFile.rows("iec-60364-5-54-table-54-2");
+    private static final StepTable<Ratio> SHARE =
+            StepTable.of(TABLE_54_2, r -> true, "line_up_to", r -> Optional.of(new Ratio(r.number("share"))));
+    private static final StepTable<Ratio> AT_LEAST =
+            StepTable.of(TABLE_54_2, r -> true, "line_up_to", r -> Optional.of(new Ratio(r.number("at_least"))));
+
+    private ProtectiveConductors() {}
+
+    /** By the rating of the device ahead: NFPA 79 Table 8.2.2.3, above its end NFPA 70 Table 250.122. */
+    public static Optional<Sourced<ConductorSize>> northAmerican(Current deviceRating) {
+        return NFPA_79.at(deviceRating.si()).or(() -> NFPA_70.at(deviceRating.si()));
+    }
+
+    /** The largest device {@link #northAmerican} has a row for. */
+    public static Current largestDevice() {
+        return new Current(NFPA_70.end());
+    }
+
+    /** By the line conductor: IEC 60364-5-54 Table 54.2, rounded up to the next size of IEC 60228. */
+    public static Optional<Sourced<ConductorSize>> iec(ConductorSize line) {
+        double section = line.area().si() * MM2;
+        return SHARE.at(section)
+                .flatMap(share -> AT_LEAST.at(section).flatMap(atLeast -> {
+                    double needed = Math.max(
+                            share.value().si() * section, atLeast.value().si());
+                    return IecConductors.sizes().stream()
+                            .filter(s -> Limits.within(needed, s.area().si() * MM2))
+                            .findFirst()
+                            .map(s -> new Sourced<>(s, share.source()));
+                }));
+    }
+
+    private static StepTable<ConductorSize> byDevice(String file) {
+        return StepTable.of(TableFile.rows(file), r -> true, "device_up_to", r -> Optional.of(r.size()));
+    }
+}

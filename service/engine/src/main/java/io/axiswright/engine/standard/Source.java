@@ -1,0 +1,9 @@
+package io.axiswright.engine.standard;
+
+/**
+ * Where a value comes from.
+ *
+ * @param clause standard, edition and clause or table
+ * @param confidence how well the value is known
+ */
+public record Source(String clause, Confidence confidence) {}

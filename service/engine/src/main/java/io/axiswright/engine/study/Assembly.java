@@ -1,0 +1,82 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.finding.Severity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Puts the parts of a study together, and adds what can be said only of the whole. */
+final class Assembly {
+
+    private Assembly() {}
+
+    static StudyResult of(StudyRun run) {
+        List<Finding> findings = findings(run);
+        return new StudyResult(
+                EngineVersion.CURRENT,
+                run.request().codeBasis(),
+                findings.stream().noneMatch(f -> f.severity() == Severity.VIOLATION),
+                findings,
+                run.duty(),
+                run.topology(),
+                run.controlPower(),
+                run.braking(),
+                run.supply(),
+                run.conductors(),
+                run.mounting(),
+                run.billOfMaterials());
+    }
+
+    private static List<Finding> findings(StudyRun run) {
+        List<Finding> all = new ArrayList<>();
+        all.addAll(run.duty().findings());
+        all.addAll(run.topology().findings());
+        all.addAll(run.controlPower().findings());
+        all.addAll(run.braking().findings());
+        all.addAll(run.supply().findings());
+        all.addAll(run.conductors().findings());
+        all.addAll(run.mounting().findings());
+        all.addAll(run.billOfMaterials().findings());
+        all.addAll(unfedBuses(run));
+        all.add(FindingCode.STUDY_QUALIFIED_PERSON.at(
+                run.request().design().name(), "/design", "IEC 60204-1:2016 clause 1; NFPA 79 clause 1.1", null, null));
+        return all.stream().sorted(Comparator.comparing(Finding::severity)).toList();
+    }
+
+    /** A drive unit fed from a DC bus needs another on its bus that is fed from the mains, or a source we do not know. */
+    private static List<Finding> unfedBuses(StudyRun run) {
+        List<Finding> findings = new ArrayList<>();
+        List<Axis> axes = run.request().design().axes();
+        for (int k = 0; k < axes.size(); k++) {
+            DriveUnit unit = unit(run, k);
+            if (unit != null && unit.feed() == Feed.DC_BUS && !fed(run, axes.get(k))) {
+                findings.add(FindingCode.STUDY_DC_BUS_UNFED.at(
+                        axes.get(k).id(), "/design/axes/" + k, "completeness", unit.ratedVoltage(), null));
+            }
+        }
+        return findings;
+    }
+
+    private static boolean fed(StudyRun run, Axis axis) {
+        List<Axis> axes = run.request().design().axes();
+        for (int k = 0; k < axes.size(); k++) {
+            DriveUnit unit = unit(run, k);
+            if (axis.busGroup() != null
+                    && axis.busGroup().equals(axes.get(k).busGroup())
+                    && unit != null
+                    && unit.feed() != Feed.DC_BUS) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static @org.jspecify.annotations.Nullable DriveUnit unit(StudyRun run, int axis) {
+        return run.stock().find(DriveUnit.class, run.duty().axes().get(axis).driveUnit());
+    }
+}

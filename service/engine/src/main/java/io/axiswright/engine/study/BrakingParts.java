@@ -1,0 +1,46 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.braking.BrakingAxis;
+import io.axiswright.engine.braking.BrakingRequest;
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Design;
+import io.axiswright.engine.duty.AxisDuty;
+import io.axiswright.engine.duty.DutyResult;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The axes as the braking study sees them; an axis without any drive unit returns nothing. */
+final class BrakingParts {
+
+    private BrakingParts() {}
+
+    static BrakingRequest request(StudyRequest request, Stock stock, DutyResult duty) {
+        Design design = request.design();
+        List<BrakingAxis> axes = new ArrayList<>();
+        for (int k = 0; k < design.axes().size(); k++) {
+            Axis axis = design.axes().get(k);
+            AxisDuty axisDuty = duty.axes().get(k);
+            DriveUnit unit = stock.find(DriveUnit.class, axisDuty.driveUnit());
+            HoldingBrake brake = stock.find(HoldingBrake.class, axisDuty.holdingBrake());
+            if (unit != null) {
+                axes.add(new BrakingAxis(
+                        k,
+                        axis.id(),
+                        axis.busGroup(),
+                        axis.stopZone(),
+                        unit,
+                        axisDuty.course(),
+                        axisDuty.stops(),
+                        brake == null ? null : brake.engageDelay()));
+            }
+        }
+        return new BrakingRequest(
+                design.mains(),
+                design.site().enclosureAmbient(),
+                axes,
+                design.stopZones(),
+                request.catalogue().brakingUnits());
+    }
+}

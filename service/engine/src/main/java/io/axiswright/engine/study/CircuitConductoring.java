@@ -1,0 +1,93 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.conductor.Circuit;
+import io.axiswright.engine.conductor.CircuitConductors;
+import io.axiswright.engine.conductor.ConductorRequest;
+import io.axiswright.engine.conductor.ConductorResult;
+import io.axiswright.engine.conductor.ConductorSizing;
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.supply.BranchCircuit;
+import io.axiswright.engine.supply.SupplyRequest;
+import io.axiswright.engine.supply.SupplyResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Conductors of feeder and branch circuits, and the power cable bought for each. The feeder is sized first; branch circuits
+ * get what it leaves of the voltage drop, because the limit holds from the supply terminals to the load.
+ *
+ * @param result conductors of the feeder and of every branch circuit
+ * @param cables the cable of each circuit that has conductors
+ */
+record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
+
+    static CircuitConductoring of(StudyRequest request, SupplyRequest asked, SupplyResult supply) {
+        if (supply.circuits().isEmpty()) {
+            return new CircuitConductoring(new ConductorResult(List.of(), List.of(), List.of()), List.of());
+        }
+        var parts = new CircuitParts(request);
+        ConductorResult feeder = size(request, List.of(parts.feeder(supply.feeder())));
+        double used = dropShare(feeder.circuits().getFirst());
+        List<Circuit> branches =
+                supply.circuits().stream().map(c -> parts.branch(c, used)).toList();
+        ConductorResult branch = size(request, branches);
+        return buy(request, asked, supply, join(feeder, branch));
+    }
+
+    private static ConductorResult size(StudyRequest request, List<Circuit> circuits) {
+        return new ConductorSizing().size(new ConductorRequest(request.codeBasis(), circuits));
+    }
+
+    private static double dropShare(CircuitConductors feeder) {
+        Double share = feeder.voltageDropShare();
+        return share == null ? 0 : share;
+    }
+
+    private static ConductorResult join(ConductorResult feeder, ConductorResult branches) {
+        List<CircuitConductors> circuits = new ArrayList<>(feeder.circuits());
+        circuits.addAll(branches.circuits());
+        List<Finding> findings = new ArrayList<>(feeder.findings());
+        branches.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
+        List<Derivation> derivations = new ArrayList<>(feeder.derivations());
+        derivations.addAll(branches.derivations());
+        return new ConductorResult(circuits, findings, derivations);
+    }
+
+    private static CircuitConductoring buy(
+            StudyRequest request, SupplyRequest asked, SupplyResult supply, ConductorResult sized) {
+        Map<String, BranchCircuit> circuits =
+                supply.circuits().stream().collect(Collectors.toMap(BranchCircuit::id, Function.identity()));
+        Map<String, Double> routes = asked.loads().stream()
+                .collect(Collectors.toMap(l -> l.id(), l -> l.routeLength().si()));
+        var choice = new PowerCableChoice(request);
+        List<PowerCable> cables = new ArrayList<>();
+        for (CircuitConductors conductors : sized.circuits()) {
+            BranchCircuit branch = circuits.get(conductors.id());
+            int cores = branch == null ? supply.feeder().conductors() : branch.conductors();
+            double length = branch == null
+                    ? supply.feeder().length().si()
+                    : branch.loads().stream().mapToDouble(routes::get).sum();
+            PowerCable cable = choice.cable(conductors, cores, length);
+            if (cable != null) {
+                cables.add(cable);
+            }
+        }
+        List<Finding> findings = new ArrayList<>(sized.findings());
+        findings.addAll(choice.findings());
+        return new CircuitConductoring(
+                new ConductorResult(sized.circuits(), findings, sized.derivations()), List.copyOf(cables));
+    }
+
+    /**
+     * The power cable of a circuit.
+     *
+     * @param circuit id of the circuit
+     * @param item catalogue id of the cable
+     * @param length metres needed: every load is run from the panel by itself
+     */
+    record PowerCable(String circuit, String item, double length) {}
+}

@@ -1,0 +1,91 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.conductor.Circuit;
+import io.axiswright.engine.conductor.CircuitKind;
+import io.axiswright.engine.conductor.LoadKind;
+import io.axiswright.engine.design.Installation;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Voltage;
+import io.axiswright.engine.standard.CircuitUse;
+import io.axiswright.engine.supply.BranchCircuit;
+import io.axiswright.engine.supply.Connection;
+import io.axiswright.engine.supply.Feeder;
+import io.axiswright.engine.supply.LoadUse;
+import org.jspecify.annotations.Nullable;
+
+/** The circuits of the AC supply as the conductor discipline sees them. */
+final class CircuitParts {
+
+    /** What the feeder may use of the whole voltage drop; common practice, no source. */
+    private static final double FEEDER_SHARE = 0.4;
+
+    /** Drives draw harmonics, not reactive power; on conductors this thin the resistance decides and 1 is the worst. */
+    private static final double POWER_FACTOR = 1;
+
+    private final StudyRequest request;
+    private final Installation installation;
+
+    CircuitParts(StudyRequest request) {
+        this.request = request;
+        this.installation = Needed.installation(request.design());
+    }
+
+    Circuit feeder(Feeder feeder) {
+        // its design current already holds the code's additions for several loads
+        return circuit(
+                "feeder",
+                feeder.lines().size() == 3 ? CircuitKind.AC_THREE_PHASE : CircuitKind.AC_ONE_PHASE,
+                LoadKind.GENERAL,
+                feeder.designCurrent(),
+                feeder.voltage(),
+                feeder.length(),
+                installation.voltageDropLimit() * FEEDER_SHARE,
+                feeder.deviceRating());
+    }
+
+    Circuit branch(BranchCircuit circuit, double usedByFeeder) {
+        return circuit(
+                circuit.id(),
+                circuit.connection() == Connection.THREE_PHASE ? CircuitKind.AC_THREE_PHASE : CircuitKind.AC_ONE_PHASE,
+                circuit.use() == LoadUse.DRIVE ? LoadKind.MOTOR_OR_DRIVE : LoadKind.GENERAL_CONTINUOUS,
+                circuit.current(),
+                circuit.voltage(),
+                circuit.longestRoute(),
+                Math.max(installation.voltageDropLimit() - usedByFeeder, 1e-6),
+                circuit.deviceRating());
+    }
+
+    private Circuit circuit(
+            String id,
+            CircuitKind kind,
+            LoadKind loadKind,
+            Current current,
+            Voltage voltage,
+            Length length,
+            double dropLimit,
+            @Nullable Current deviceRating) {
+        return new Circuit(
+                id,
+                kind,
+                CircuitUse.POWER,
+                loadKind,
+                current,
+                voltage,
+                length,
+                POWER_FACTOR,
+                installation.method(),
+                InsulationUnder.of(request.codeBasis(), installation.insulation()),
+                installation.material(),
+                installation.ambient(),
+                installation.groupedCircuits(),
+                installation.terminationRating(),
+                dropLimit,
+                installation.device(),
+                deviceRating,
+                null,
+                null,
+                null,
+                null);
+    }
+}

@@ -1,0 +1,107 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.controlpower.ControlLoad;
+import io.axiswright.engine.controlpower.ControlNode;
+import io.axiswright.engine.controlpower.ControlPowerRequest;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.Network;
+import io.axiswright.engine.design.Place;
+import io.axiswright.engine.design.Position;
+import io.axiswright.engine.duty.AxisDuty;
+import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.topology.PlacedGateway;
+import io.axiswright.engine.topology.SpurLink;
+import io.axiswright.engine.topology.TopologyResult;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The 24 V network as the layout makes it: each trunk's gateways are fed one from the other, the first from the supply. */
+final class ControlPowerParts {
+
+    private final Design design;
+    private final Network network;
+    private final Stock stock;
+    private final Map<String, Integer> axisIndex = new HashMap<>();
+    private final Map<String, AxisDuty> duties = new HashMap<>();
+    private final Map<String, Position> places = new HashMap<>();
+    private final Map<String, PlacedGateway> gateways = new HashMap<>();
+
+    private ControlPowerParts(Design design, Stock stock, DutyResult duty, TopologyResult topology) {
+        this.design = design;
+        this.network = Needed.network(design);
+        this.stock = stock;
+        for (int k = 0; k < design.axes().size(); k++) {
+            axisIndex.put(design.axes().get(k).id(), k);
+        }
+        duty.axes().forEach(axis -> duties.put(axis.axis(), axis));
+        for (Place place : network.places()) {
+            places.put(place.id(), place.position());
+        }
+        topology.gateways().forEach(gateway -> gateways.put(gateway.id(), gateway));
+    }
+
+    static ControlPowerRequest request(StudyRequest request, Stock stock, DutyResult duty, TopologyResult topology) {
+        Design design = request.design();
+        var parts = new ControlPowerParts(design, stock, duty, topology);
+        return new ControlPowerRequest(
+                Needed.controlPower(design),
+                design.site(),
+                design.mains(),
+                topology.gateways().stream().map(parts::node).toList(),
+                request.catalogue().controlSupplies(),
+                request.catalogue().cableAssemblies());
+    }
+
+    private ControlNode node(PlacedGateway gateway) {
+        PlacedGateway upstream = gateway.upstream() == null ? null : gateways.get(gateway.upstream());
+        String from = upstream == null ? Needed.controlPower(design).place() : upstream.place();
+        return new ControlNode(
+                gateway.id(),
+                stock.get(GatewayType.class, gateway.gatewayType()),
+                gateway.hostPort(),
+                gateway.depth(),
+                gateway.upstream(),
+                between(from, gateway.place()),
+                loads(gateway));
+    }
+
+    private Length between(String from, String to) {
+        return network.route().between(position(from), position(to));
+    }
+
+    private Position position(String place) {
+        Position position = places.get(place);
+        if (position == null) {
+            throw new IllegalStateException("no place " + place);
+        }
+        return position;
+    }
+
+    private List<ControlLoad> loads(PlacedGateway gateway) {
+        List<ControlLoad> loads = new ArrayList<>();
+        for (SpurLink spur : gateway.spurs()) {
+            int index = axisIndex.getOrDefault(spur.axis(), 0);
+            Axis axis = design.axes().get(index);
+            AxisDuty duty = duties.get(axis.id());
+            DriveUnit unit = duty == null ? null : stock.find(DriveUnit.class, duty.driveUnit());
+            if (duty != null && unit != null) {
+                loads.add(new ControlLoad(
+                        axis.id(),
+                        index,
+                        unit,
+                        stock.find(HoldingBrake.class, duty.holdingBrake()),
+                        stock.get(CableAssembly.class, spur.cable()),
+                        axis.drive().keepAlive()));
+            }
+        }
+        return loads;
+    }
+}

@@ -1,0 +1,123 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.bill.Demand;
+import io.axiswright.engine.catalogue.DemandCondition;
+import io.axiswright.engine.catalogue.NeedKind;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.MountingKind;
+import io.axiswright.engine.duty.AxisDuty;
+import io.axiswright.engine.mounting.AxisMounting;
+import io.axiswright.engine.supply.BranchCircuit;
+import io.axiswright.engine.topology.PlacedGateway;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Everything the disciplines chose, as demands on the bill; what the items need beside them the bill finds itself. */
+final class DemandCollection {
+
+    private final StudyRun run;
+    private final List<Demand> demands = new ArrayList<>();
+
+    DemandCollection(StudyRun run) {
+        this.run = run;
+    }
+
+    List<Demand> demands() {
+        List<Axis> axes = run.request().design().axes();
+        for (int k = 0; k < axes.size(); k++) {
+            addAxis("/design/axes/" + k, axes.get(k), run.duty().axes().get(k));
+        }
+        run.topology().gateways().forEach(this::addGateway);
+        addControlPower();
+        run.braking()
+                .groups()
+                .forEach(group ->
+                        add(group.brakingUnit(), "DC bus " + group.id(), "burns off returned energy", "/design/axes"));
+        addSupply();
+        return List.copyOf(demands);
+    }
+
+    private void addAxis(String pointer, Axis axis, AxisDuty duty) {
+        String asker = "axis " + axis.id();
+        List<DemandCondition> conditions = conditions(axis, duty);
+        add(duty.driveUnit(), asker, "moves the axis", pointer, conditions);
+        add(duty.holdingBrake(), asker, "holds the load at rest", pointer, conditions);
+        add(duty.ventilationKit(), asker, "cools the drive unit to hold its duty", pointer, conditions);
+        for (AxisMounting mounting : run.mounting().axes()) {
+            if (mounting.axis().equals(axis.id())) {
+                add(mounting.footKit(), asker, "carries the drive unit on feet", pointer, conditions);
+                add(mounting.fasteningPart(), asker, "joins the shaft to the hub", pointer, conditions);
+            }
+        }
+    }
+
+    private static List<DemandCondition> conditions(Axis axis, AxisDuty duty) {
+        List<DemandCondition> conditions = new ArrayList<>();
+        if (axis.mounting() != null && axis.mounting().kind() == MountingKind.FOOT) {
+            conditions.add(DemandCondition.FOOT_MOUNTED);
+        }
+        if (duty.ventilationKit() != null) {
+            conditions.add(DemandCondition.FORCED_VENTILATION);
+        }
+        conditions.add(duty.holdingBrake() != null ? DemandCondition.HOLDING_BRAKE : DemandCondition.NO_HOLDING_BRAKE);
+        if (axis.drive().keepAlive()) {
+            conditions.add(DemandCondition.KEEP_ALIVE);
+        }
+        return List.copyOf(conditions);
+    }
+
+    private void addGateway(PlacedGateway gateway) {
+        String asker = "gateway " + gateway.id();
+        add(gateway.gatewayType(), asker, "joins drive units to the host", "/design/network");
+        add(
+                gateway.linkCable(),
+                asker,
+                gateway.upstream() == null ? "joins it to the host" : "joins it to gateway " + gateway.upstream(),
+                "/design/network");
+        gateway.spurs()
+                .forEach(spur -> add(
+                        spur.cable(), "axis " + spur.axis(), "joins it to gateway " + gateway.id(), "/design/network"));
+    }
+
+    private void addControlPower() {
+        run.controlPower()
+                .supplies()
+                .forEach(supply ->
+                        add(supply.item(), "control supply " + supply.id(), "feeds 24 V", "/design/controlPower"));
+        run.controlPower()
+                .links()
+                .forEach(link ->
+                        add(link.item(), "gateway " + link.node(), "feeds it with 24 V", "/design/controlPower"));
+    }
+
+    private void addSupply() {
+        for (BranchCircuit circuit : run.supply().circuits()) {
+            add(circuit.device(), "circuit " + circuit.id(), "protects the branch circuit", "/design/installation");
+        }
+        add(run.supply().feeder().device(), "feeder", "protects the feeder", "/design/installation");
+        for (CircuitConductoring.PowerCable cable : run.conductoring().cables()) {
+            demands.add(new Demand(
+                    cable.item(),
+                    new BigDecimal(cable.length()).setScale(2, RoundingMode.UP),
+                    NeedKind.REQUIRED,
+                    "circuit " + cable.circuit(),
+                    "brings the power",
+                    "/design/installation",
+                    List.of()));
+        }
+    }
+
+    private void add(@Nullable String item, String asker, String reason, String pointer) {
+        add(item, asker, reason, pointer, List.of());
+    }
+
+    private void add(
+            @Nullable String item, String asker, String reason, String pointer, List<DemandCondition> conditions) {
+        if (item != null) {
+            demands.add(new Demand(item, BigDecimal.ONE, NeedKind.REQUIRED, asker, reason, pointer, conditions));
+        }
+    }
+}

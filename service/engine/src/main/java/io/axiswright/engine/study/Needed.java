@@ -1,0 +1,37 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.design.ControlPower;
+import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.Installation;
+import io.axiswright.engine.design.Network;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.finding.InvalidDesign;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Parts of a design that may be left out until a discipline needs them. */
+final class Needed {
+
+    private Needed() {}
+
+    static Network network(Design design) {
+        return require(design.network(), "network", "host, places and route, as the network needs them");
+    }
+
+    static ControlPower controlPower(Design design) {
+        return require(design.controlPower(), "controlPower", "what the control supply must meet");
+    }
+
+    static Installation installation(Design design) {
+        return require(design.installation(), "installation", "how circuits are run and protected");
+    }
+
+    private static <T> T require(@Nullable T part, String member, String accepted) {
+        if (part == null) {
+            throw new InvalidDesign(List.of(new Fault(
+                    "/design/" + member, FaultCode.MISSING, "this part of the result cannot do without it", accepted)));
+        }
+        return part;
+    }
+}

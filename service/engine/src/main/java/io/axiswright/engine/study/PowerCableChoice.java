@@ -1,0 +1,71 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.catalogue.BulkCable;
+import io.axiswright.engine.conductor.CircuitConductors;
+import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.Insulation;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Area;
+import io.axiswright.engine.quantity.ConductorSize;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.study.CircuitConductoring.PowerCable;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Picks the cheapest power cable of the catalogue that has the cores, the size and the insulation a circuit needs. */
+final class PowerCableChoice {
+
+    private final List<BulkCable> cables;
+    private final boolean metric;
+    private final Insulation insulation;
+    private final List<Finding> findings = new ArrayList<>();
+
+    PowerCableChoice(StudyRequest request) {
+        this.cables = request.catalogue().bulkCables();
+        this.metric = request.codeBasis() == CodeBasis.IEC_60204_1;
+        this.insulation = InsulationUnder.of(
+                request.codeBasis(), Needed.installation(request.design()).insulation());
+    }
+
+    /** The cable of a circuit; none, and a finding, if the catalogue has none that serves. */
+    @Nullable
+    PowerCable cable(CircuitConductors conductors, int cores, double length) {
+        ConductorSize size = conductors.conductor();
+        if (size == null) {
+            return null;
+        }
+        BulkCable cable = fitting(cores)
+                .filter(c -> c.size().compareTo(size) >= 0)
+                .min(Comparator.comparing(PowerCableChoice::price).thenComparing(BulkCable::id))
+                .orElse(null);
+        if (cable == null) {
+            double largest =
+                    fitting(cores).mapToDouble(c -> c.size().area().si()).max().orElse(0);
+            findings.add(FindingCode.STUDY_NO_POWER_CABLE.at(
+                    conductors.id(), "/catalogue/bulkCables", "completeness", size.area(), new Area(largest)));
+            return null;
+        }
+        return new PowerCable(conductors.id(), cable.id(), length);
+    }
+
+    private Stream<BulkCable> fitting(int cores) {
+        return cables.stream()
+                .filter(c -> c.cores() == cores && c.size().isMetric() == metric)
+                .filter(c -> InsulationUnder.celsius(c.insulation()) >= InsulationUnder.celsius(insulation));
+    }
+
+    /** Cables on request come last. */
+    private static BigDecimal price(BulkCable cable) {
+        Money price = cable.price();
+        return price == null ? BigDecimal.valueOf(Long.MAX_VALUE) : price.amount();
+    }
+
+    List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+}

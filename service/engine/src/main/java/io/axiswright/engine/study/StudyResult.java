@@ -1,0 +1,49 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.bill.BillResult;
+import io.axiswright.engine.braking.BrakingResult;
+import io.axiswright.engine.conductor.ConductorResult;
+import io.axiswright.engine.controlpower.ControlPowerResult;
+import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.mounting.MountingResult;
+import io.axiswright.engine.supply.SupplyResult;
+import io.axiswright.engine.topology.TopologyResult;
+import java.util.List;
+
+/**
+ * The whole system.
+ *
+ * @param engineVersion version of the engine that worked it out
+ * @param codeBasis the electrical code it follows
+ * @param buildable whether there is no violation
+ * @param findings the findings of all disciplines, violations first, then cautions, then notes
+ * @param duty what each axis asks of its drive unit, and which it gets
+ * @param topology the control network
+ * @param controlPower the 24 V control supply
+ * @param braking where returned energy goes
+ * @param supply branch circuits, protective devices and feeder
+ * @param conductors the conductors of every circuit
+ * @param mounting fastening and fit of the drive units
+ * @param billOfMaterials everything to be bought
+ */
+public record StudyResult(
+        String engineVersion,
+        CodeBasis codeBasis,
+        boolean buildable,
+        List<Finding> findings,
+        DutyResult duty,
+        TopologyResult topology,
+        ControlPowerResult controlPower,
+        BrakingResult braking,
+        SupplyResult supply,
+        ConductorResult conductors,
+        MountingResult mounting,
+        BillResult billOfMaterials) {
+
+    /** Keeps the findings from being changed. */
+    public StudyResult {
+        findings = List.copyOf(findings);
+    }
+}

@@ -1,0 +1,169 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.bill.BillMaking;
+import io.axiswright.engine.bill.BillRequest;
+import io.axiswright.engine.bill.BillResult;
+import io.axiswright.engine.braking.BrakingResult;
+import io.axiswright.engine.braking.BrakingStudy;
+import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.conductor.ConductorResult;
+import io.axiswright.engine.controlpower.ControlPowerResult;
+import io.axiswright.engine.controlpower.ControlPowerSizing;
+import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.DesignCheck;
+import io.axiswright.engine.duty.DutyRequest;
+import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.duty.DutySizing;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.mounting.MountingCheck;
+import io.axiswright.engine.mounting.MountingResult;
+import io.axiswright.engine.supply.SupplyRequest;
+import io.axiswright.engine.supply.SupplyResult;
+import io.axiswright.engine.supply.SupplySizing;
+import io.axiswright.engine.topology.LayoutEffort;
+import io.axiswright.engine.topology.TopologyResult;
+import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** One study: each discipline is worked out once, when it or something after it is asked for. */
+final class StudyRun {
+
+    private final StudyRequest request;
+    private final Stock stock;
+    private final Once<DutyResult> duty = new Once<>(this::sizeDuty);
+    private final Once<TopologyResult> topology;
+    private final Once<ControlPowerResult> controlPower = new Once<>(this::sizeControlPower);
+    private final Once<BrakingResult> braking = new Once<>(this::studyBraking);
+    private final Once<SupplyRequest> supplyRequest = new Once<>(this::supplyRequest);
+    private final Once<SupplyResult> supply = new Once<>(this::sizeSupply);
+    private final Once<CircuitConductoring> conductoring = new Once<>(this::sizeConductors);
+    private final Once<MountingResult> mounting = new Once<>(this::checkMounting);
+    private final Once<BillResult> bill = new Once<>(this::makeBill);
+
+    /** A value worked out the first time it is asked for. */
+    private static final class Once<T> {
+        private final Supplier<T> source;
+        private @Nullable T value;
+
+        Once(Supplier<T> source) {
+            this.source = source;
+        }
+
+        T get() {
+            T known = value;
+            if (known == null) {
+                known = source.get();
+                value = known;
+            }
+            return known;
+        }
+    }
+
+    StudyRun(StudyRequest request, LayoutEffort effort, SystemStudy.Planner planner) {
+        this.request = request;
+        List<Fault> faults = DesignCheck.faults(request.design(), "/design");
+        if (!faults.isEmpty()) {
+            throw new InvalidDesign(faults);
+        }
+        this.stock = new Stock(request.catalogue());
+        this.topology = new Once<>(() -> planner.plan(NetworkParts.request(request, effort)));
+    }
+
+    private Design design() {
+        return request.design();
+    }
+
+    private Catalogue catalogue() {
+        return request.catalogue();
+    }
+
+    private DutyResult sizeDuty() {
+        return new DutySizing()
+                .size(new DutyRequest(
+                        design().site(),
+                        design().mains(),
+                        design().axes(),
+                        design().stopZones(),
+                        catalogue().driveUnits(),
+                        catalogue().holdingBrakes(),
+                        catalogue().ventilationKits()));
+    }
+
+    private ControlPowerResult sizeControlPower() {
+        return new ControlPowerSizing().size(ControlPowerParts.request(request, stock, duty(), topology()));
+    }
+
+    private BrakingResult studyBraking() {
+        return new BrakingStudy().study(BrakingParts.request(request, stock, duty()));
+    }
+
+    private SupplyRequest supplyRequest() {
+        return SupplyParts.request(request, stock, duty(), controlPower());
+    }
+
+    private SupplyResult sizeSupply() {
+        return new SupplySizing().size(supplyRequest.get());
+    }
+
+    private CircuitConductoring sizeConductors() {
+        return CircuitConductoring.of(request, supplyRequest.get(), supply());
+    }
+
+    private MountingResult checkMounting() {
+        return new MountingCheck().check(MountingParts.request(request, stock, duty()));
+    }
+
+    private BillResult makeBill() {
+        return new BillMaking().make(new BillRequest(catalogue(), new DemandCollection(this).demands()));
+    }
+
+    StudyRequest request() {
+        return request;
+    }
+
+    Stock stock() {
+        return stock;
+    }
+
+    DutyResult duty() {
+        return duty.get();
+    }
+
+    TopologyResult topology() {
+        return topology.get();
+    }
+
+    ControlPowerResult controlPower() {
+        return controlPower.get();
+    }
+
+    BrakingResult braking() {
+        return braking.get();
+    }
+
+    SupplyResult supply() {
+        return supply.get();
+    }
+
+    ConductorResult conductors() {
+        return conductoring.get().result();
+    }
+
+    CircuitConductoring conductoring() {
+        return conductoring.get();
+    }
+
+    MountingResult mounting() {
+        return mounting.get();
+    }
+
+    BillResult billOfMaterials() {
+        return bill.get();
+    }
+
+    StudyResult system() {
+        return Assembly.of(this);
+    }
+}

@@ -1,0 +1,132 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.catalogue.ControlSupply;
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.VentilationKit;
+import io.axiswright.engine.controlpower.ControlPowerResult;
+import io.axiswright.engine.controlpower.PlacedControlSupply;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.design.Installation;
+import io.axiswright.engine.design.Place;
+import io.axiswright.engine.design.Position;
+import io.axiswright.engine.duty.AxisDuty;
+import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Voltage;
+import io.axiswright.engine.supply.LoadUse;
+import io.axiswright.engine.supply.SupplyLoad;
+import io.axiswright.engine.supply.SupplyRequest;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Everything that hangs on the mains: drive units, their fans, control supplies. What hangs on a DC bus does not. */
+final class SupplyParts {
+
+    /** Fans and supplies do not limit how many share a circuit; their current does. */
+    private static final int NO_COUNT_LIMIT = 64;
+
+    private static final Current NO_CURRENT = new Current(0);
+
+    private final Design design;
+    private final Installation installation;
+    private final Stock stock;
+    private final List<SupplyLoad> loads = new ArrayList<>();
+
+    private SupplyParts(Design design, Stock stock) {
+        this.design = design;
+        this.installation = Needed.installation(design);
+        this.stock = stock;
+    }
+
+    static SupplyRequest request(StudyRequest request, Stock stock, DutyResult duty, ControlPowerResult controlPower) {
+        var parts = new SupplyParts(request.design(), stock);
+        for (int k = 0; k < duty.axes().size(); k++) {
+            parts.addAxis(k, duty.axes().get(k));
+        }
+        controlPower.supplies().forEach(parts::addControlSupply);
+        return new SupplyRequest(
+                request.codeBasis(),
+                request.design().mains(),
+                parts.installation,
+                parts.loads,
+                request.catalogue().protectiveDevices());
+    }
+
+    private void addAxis(int index, AxisDuty duty) {
+        Axis axis = design.axes().get(index);
+        DriveUnit unit = stock.find(DriveUnit.class, duty.driveUnit());
+        if (unit != null && unit.feed() != Feed.DC_BUS) {
+            loads.add(new SupplyLoad(
+                    axis.id(),
+                    LoadUse.DRIVE,
+                    unit.feed(),
+                    unit.ratedVoltage(),
+                    unit.ratedInputCurrent(),
+                    duty.unit() == null ? unit.ratedInputCurrent() : duty.unit().cycleInputCurrent(),
+                    unit.maxProtectiveDevice(),
+                    unit.maxUnitsPerCircuit(),
+                    unit.shortCircuitRating(),
+                    unit.leakageCurrent(),
+                    route(axis.position()),
+                    "/design/axes/" + index,
+                    axis.stopZone()));
+        }
+        VentilationKit kit = stock.find(VentilationKit.class, duty.ventilationKit());
+        if (kit != null) {
+            Current current = lineCurrent(kit.inputPower().si(), kit.ratedVoltage(), kit.feed());
+            loads.add(new SupplyLoad(
+                    axis.id() + "/fan",
+                    LoadUse.VENTILATION,
+                    kit.feed(),
+                    kit.ratedVoltage(),
+                    current,
+                    current,
+                    null,
+                    NO_COUNT_LIMIT,
+                    null,
+                    NO_CURRENT,
+                    route(axis.position()),
+                    "/design/axes/" + index,
+                    axis.stopZone()));
+        }
+    }
+
+    private void addControlSupply(PlacedControlSupply placed) {
+        ControlSupply item = stock.get(ControlSupply.class, placed.item());
+        double ratedInput =
+                item.outputVoltage().si() * item.ratedCurrent().si() / item.efficiency() / item.powerFactor();
+        loads.add(new SupplyLoad(
+                placed.id(),
+                LoadUse.CONTROL_SUPPLY,
+                item.feed(),
+                item.ratedVoltage(),
+                lineCurrent(ratedInput, item.ratedVoltage(), item.feed()),
+                lineCurrent(placed.inputApparentPower().si(), item.ratedVoltage(), item.feed()),
+                item.maxProtectiveDevice(),
+                NO_COUNT_LIMIT,
+                null,
+                NO_CURRENT,
+                route(place(placed.place())),
+                "/design/controlPower",
+                null));
+    }
+
+    private static Current lineCurrent(double voltAmperes, Voltage voltage, Feed feed) {
+        return new Current(voltAmperes / voltage.si() / (feed == Feed.THREE_PHASE ? Math.sqrt(3) : 1));
+    }
+
+    private Length route(Position to) {
+        return Needed.network(design).route().between(installation.mainsPanel(), to);
+    }
+
+    private Position place(String id) {
+        return Needed.network(design).places().stream()
+                .filter(place -> place.id().equals(id))
+                .map(Place::position)
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,66 @@
+package io.axiswright.engine.supply;
+
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Current;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Chooses protective devices and says, where none serves, what is missing. */
+final class DeviceChoice {
+
+    private static final String COORDINATION = "NFPA 70 240.6(A), 430.130; IEC 60364-4-43 433.1 (from memory)";
+
+    /**
+     * A device.
+     *
+     * @param device item id; absent if none serves
+     * @param rating its rating, or the standard one it would need; absent if there is neither
+     */
+    record Choice(@Nullable String device, @Nullable Current rating) {
+
+        static final Choice NONE = new Choice(null, null);
+    }
+
+    private final DeviceStock stock;
+    private final Current fault;
+    private final List<Finding> findings = new ArrayList<>();
+
+    DeviceChoice(DeviceStock stock, Current fault) {
+        this.stock = stock;
+        this.fault = fault;
+    }
+
+    /** What was missing so far. */
+    List<Finding> findings() {
+        return findings;
+    }
+
+    /** The device for a circuit. */
+    Choice choose(String subject, String pointer, DeviceStock.Ask ask) {
+        var device = stock.pick(ask);
+        if (device.isPresent()) {
+            return new Choice(device.get().id(), device.get().rating());
+        }
+        var standard = stock.standardRating(ask).orElse(null);
+        var strongest = stock.strongest(ask);
+        if (strongest.isPresent()) {
+            findings.add(FindingCode.SUPPLY_FAULT_RATING_LOW.at(
+                    "the strongest " + stock.describe(ask) + " for " + subject,
+                    pointer,
+                    Rule.FAULT_RATING,
+                    fault,
+                    strongest.get().interruptingRating()));
+            return new Choice(null, strongest.get().rating());
+        }
+        var limit = Double.isFinite(ask.atMost()) ? new Current(ask.atMost()) : stock.largestStandard();
+        findings.add(
+                standard == null
+                        ? FindingCode.SUPPLY_DEVICE_WINDOW_EMPTY.at(
+                                subject, pointer, COORDINATION, new Current(ask.atLeast()), limit)
+                        : FindingCode.SUPPLY_DEVICE_MISSING.at(
+                                stock.describe(ask) + " for " + subject, pointer, COORDINATION, standard, limit));
+        return new Choice(null, standard);
+    }
+}

@@ -1,0 +1,51 @@
+package io.axiswright.engine.supply;
+
+import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Voltage;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something the AC supply feeds.
+ *
+ * @param id the caller's own name for it, unique in the request
+ * @param use what it does
+ * @param feed what it is fed from
+ * @param ratedVoltage rated input voltage: line to line for three phases, across its two terminals for one
+ * @param ratedCurrent rated input current
+ * @param thermalCurrent input current that heats like its cycle; at most the rated one in a sound design
+ * @param maxProtectiveDevice highest rating of the protective device ahead; no limit if absent
+ * @param maxUnitsPerCircuit most units on one branch circuit
+ * @param shortCircuitRating short-circuit current rating; not stated if absent
+ * @param leakageCurrent protective-conductor current in normal operation
+ * @param routeLength length of its route from the mains panel
+ * @param pointer JSON Pointer to it in the design
+ * @param zone circuits never mix loads of different zones; absent: the zone of all loads without one
+ */
+public record SupplyLoad(
+        String id,
+        LoadUse use,
+        Feed feed,
+        @Bounds(above = 0, max = 1500) Voltage ratedVoltage,
+        @Bounds(above = 0) Current ratedCurrent,
+        @Bounds(min = 0) Current thermalCurrent,
+        @Bounds(above = 0) @Nullable Current maxProtectiveDevice,
+        @Bounds(min = 1, max = 64) int maxUnitsPerCircuit,
+        @Bounds(above = 0) @Nullable Current shortCircuitRating,
+        @Bounds(min = 0) Current leakageCurrent,
+        @Bounds(min = 0, max = 1000) Length routeLength,
+        String pointer,
+        @Nullable String zone) {
+
+    /** Its highest protective device in A; infinite where none is stated. */
+    double deviceLimit() {
+        return maxProtectiveDevice == null ? Double.POSITIVE_INFINITY : maxProtectiveDevice.si();
+    }
+
+    /** Its rated current in A. */
+    double rated() {
+        return ratedCurrent.si();
+    }
+}

@@ -1,0 +1,25 @@
+package io.axiswright.engine.supply;
+
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.Finding;
+import java.util.List;
+
+/**
+ * The AC supply.
+ *
+ * @param circuits the branch circuits: three-phase ones first, then by zone and use
+ * @param feeder what feeds them all
+ * @param balance how evenly the lines are loaded
+ * @param unfed ids of the loads no circuit feeds; a finding says why for each
+ * @param transformers what would feed those whose voltage the mains do not have
+ * @param findings remarks
+ * @param derivations how the currents came about
+ */
+public record SupplyResult(
+        List<BranchCircuit> circuits,
+        Feeder feeder,
+        Balance balance,
+        List<String> unfed,
+        List<TransformerNeed> transformers,
+        List<Finding> findings,
+        List<Derivation> derivations) {}

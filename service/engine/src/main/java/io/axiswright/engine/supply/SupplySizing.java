@@ -1,0 +1,146 @@
+package io.axiswright.engine.supply;
+
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Ratio;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+
+/** Sizes the AC supply: connections, branch circuits, lines, protective devices, feeder, leakage. */
+public final class SupplySizing {
+
+    /**
+     * Works the supply out. The order of loads and devices in the request does not matter.
+     *
+     * @throws InvalidDesign if two loads have one id, or a load's current or voltage is not positive
+     */
+    public SupplyResult size(SupplyRequest request) {
+        check(request.loads());
+        var loads = request.loads().stream()
+                .sorted(Comparator.comparing(SupplyLoad::id))
+                .toList();
+        var mains = MainsLines.of(request.mains());
+        var fault = request.mains().prospectiveFaultCurrent();
+        var currents = new DesignCurrents(request.codeBasis());
+        var stock = new DeviceStock(request);
+        var devices = new DeviceChoice(stock, fault);
+        var derivations = new ArrayList<Derivation>();
+
+        var feeds = new FeedCheck(request.codeBasis(), mains, fault).of(loads);
+        var grouping = new CircuitGrouping(currents, stock, mains);
+        var groups = grouping.of(feeds.fed());
+        var placing = LinePlacing.of(mains, groups);
+        var circuits = new ArrayList<BranchCircuit>();
+        for (int k = 0; k < groups.size(); k++) {
+            circuits.add(circuit(k, groups.get(k), placing, grouping, devices));
+            derivations.add(derivation(circuits.getLast(), request));
+        }
+        var feeder = new FeederSizing(request, mains, currents, devices).of(groups, circuits, derivations);
+        var transformers = TransformerNeeds.of(feeds.misfits(), request.mains(), derivations);
+
+        var findings = new ArrayList<Finding>();
+        findings.add(FindingCode.SUPPLY_MAINS_DANGER.at(
+                "The machine",
+                "/feeder",
+                "IEC 60204-1 6 (from memory)",
+                request.mains().voltage(),
+                fault));
+        findings.addAll(feeds.findings());
+        findings.addAll(devices.findings());
+        findings.addAll(LeakageCheck.of(request.codeBasis(), circuits, feeder));
+        return new SupplyResult(
+                List.copyOf(circuits),
+                feeder,
+                placing.balance(),
+                feeds.unfed().stream().map(SupplyLoad::id).toList(),
+                transformers,
+                List.copyOf(findings),
+                List.copyOf(derivations));
+    }
+
+    private static void check(List<SupplyLoad> loads) {
+        var faults = new ArrayList<Fault>();
+        var ids = new HashSet<String>();
+        for (int k = 0; k < loads.size(); k++) {
+            var load = loads.get(k);
+            String pointer = "/loads/" + k;
+            if (!ids.add(load.id())) {
+                faults.add(new Fault(
+                        pointer + "/id",
+                        FaultCode.DUPLICATE_ID,
+                        "there is another load " + load.id(),
+                        "an id no other load has"));
+            }
+            if (load.rated() <= 0) {
+                faults.add(new Fault(
+                        pointer + "/ratedCurrent",
+                        FaultCode.OUT_OF_RANGE,
+                        load.rated() + " A",
+                        "a current above zero"));
+            }
+            if (load.ratedVoltage().si() <= 0) {
+                faults.add(new Fault(
+                        pointer + "/ratedVoltage",
+                        FaultCode.OUT_OF_RANGE,
+                        load.ratedVoltage().si() + " V",
+                        "a voltage above zero"));
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new InvalidDesign(faults);
+        }
+    }
+
+    private static BranchCircuit circuit(
+            int k, LoadGroup group, LinePlacing placing, CircuitGrouping grouping, DeviceChoice devices) {
+        String id = "C" + (k + 1);
+        var loads = group.loads();
+        var ask = grouping.ask(group);
+        var choice = devices.choose("circuit " + id, "/circuits/" + k, ask);
+        return new BranchCircuit(
+                id,
+                group.use(),
+                group.connection(),
+                placing.linesOf(k),
+                ask.voltage(),
+                loads.stream().map(SupplyLoad::id).toList(),
+                group.zone(),
+                new Current(DesignCurrents.sum(loads)),
+                new Current(DesignCurrents.largest(loads)),
+                new Current(ask.atLeast()),
+                group.statedLimit(),
+                choice.device(),
+                choice.rating(),
+                ask.poles(),
+                group.connection().conductors(),
+                new Current(group.leakage()),
+                new Length(loads.stream()
+                        .mapToDouble(l -> l.routeLength().si())
+                        .max()
+                        .orElse(0)));
+    }
+
+    private static Derivation derivation(BranchCircuit circuit, SupplyRequest request) {
+        boolean pauseless = circuit.use() == LoadUse.CONTROL_SUPPLY;
+        var rule = (pauseless ? Rule.CONTINUOUS_FACTOR : Rule.LARGEST_LOAD_FACTOR).under(request.codeBasis());
+        var others = new Current(circuit.current().si() - circuit.largestLoad().si());
+        return new Derivation(
+                circuit.id(),
+                "I_d",
+                pauseless ? "k sum(I)" : "k I_max + sum(I_others)",
+                pauseless
+                        ? Derivation.inputs("k", new Ratio(rule.value()), "sum(I)", circuit.current())
+                        : Derivation.inputs(
+                                "k", new Ratio(rule.value()), "I_max", circuit.largestLoad(), "sum(I_others)", others),
+                rule.clause(),
+                circuit.designCurrent());
+    }
+}

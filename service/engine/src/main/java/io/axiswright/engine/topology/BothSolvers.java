@@ -1,0 +1,22 @@
+package io.axiswright.engine.topology;
+
+import org.jspecify.annotations.Nullable;
+
+/** The heuristic first, then the exact search from where it got to; the better layout and the better bound of both. */
+record BothSolvers(LayoutSolver quick, LayoutSolver exact) implements LayoutSolver {
+
+    @Override
+    public Answer solve(LayoutModel model, @Nullable Layout start) {
+        Answer first = quick.solve(model, start);
+        Answer second = exact.solve(model, first.layout());
+        return new Answer(
+                second.layout() == null ? first.layout() : second.layout(),
+                Math.max(first.bound(), second.bound()),
+                second.impossible());
+    }
+
+    @Override
+    public boolean solvable(LayoutModel model) {
+        return quick.solvable(model) || exact.solvable(model);
+    }
+}

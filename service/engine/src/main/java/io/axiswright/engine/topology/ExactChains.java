@@ -1,0 +1,225 @@
+package io.axiswright.engine.topology;
+
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
+import com.google.ortools.sat.MultipleCircuitConstraint;
+import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.topology.ExactModel.Cell;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * The trunks of the constraint model: circuits through the host whose way back is free. What holds for a whole trunk
+ * (its port's rate, its depth, its stop zone) is handed on from slot to slot along the chosen links.
+ */
+final class ExactChains {
+
+    private final ExactModel exact;
+    private final LayoutModel model;
+    private final int count;
+    private final int deepest;
+    /** Rates of the host ports, each once, where the rate can bind; else a single class. */
+    final long[] portClass;
+
+    final List<BoolVar> first = new ArrayList<>();
+    final List<BoolVar> last = new ArrayList<>();
+    /** Link from slot to slot. */
+    final Map<Cell, BoolVar> next = new LinkedHashMap<>();
+
+    final List<IntVar> depth = new ArrayList<>();
+    final List<IntVar> load = new ArrayList<>();
+    final List<IntVar> depthLimit = new ArrayList<>();
+    /** Slot × port class. */
+    final Map<Cell, BoolVar> onClass = new LinkedHashMap<>();
+
+    final List<BoolVar> scoped = new ArrayList<>();
+
+    ExactChains(ExactModel exact) {
+        this.exact = exact;
+        this.model = exact.model;
+        this.count = exact.slots.count();
+        this.deepest = model.deepestChain();
+        this.portClass = model.ratesMatter()
+                ? Arrays.stream(model.portRate()).distinct().sorted().toArray()
+                : new long[] {model.fastestPort()};
+        addCircuit();
+        addPorts();
+        if (deepest > 1) {
+            addDepth();
+        }
+        if (model.ratesMatter()) {
+            addRates();
+        }
+        if (model.zonesMatter() && model.types().stream().anyMatch(type -> type.scope() == StopScope.TRUNK)) {
+            addStopZones();
+        }
+    }
+
+    private void addCircuit() {
+        MultipleCircuitConstraint circuit = exact.cp.addMultipleCircuit();
+        for (int slot = 0; slot < count; slot++) {
+            BoolVar start = exact.cp.newBoolVar("h" + slot);
+            BoolVar end = exact.cp.newBoolVar("e" + slot);
+            first.add(start);
+            last.add(end);
+            circuit.addArc(0, slot + 1, start);
+            circuit.addArc(slot + 1, 0, end);
+            circuit.addArc(slot + 1, slot + 1, exact.used.get(slot).not());
+            if (!model.host().reaches(0, exact.place(slot))) {
+                exact.cp.addEquality(start, 0);
+            }
+        }
+        for (int from = 0; from < count && deepest > 1; from++) {
+            for (int to = 0; to < count; to++) {
+                if (from != to && model.trunk().reaches(exact.place(from), exact.place(to))) {
+                    BoolVar link = exact.cp.newBoolVar("a" + from + "_" + to);
+                    next.put(new Cell(from, to), link);
+                    circuit.addArc(from + 1, to + 1, link);
+                }
+            }
+        }
+    }
+
+    private void addPorts() {
+        LinearExpr trunks = LinearExpr.sum(first.toArray(new BoolVar[0]));
+        exact.cp.addLessOrEqual(trunks, model.portRate().length);
+        exact.cp.addGreaterOrEqual(trunks, GatewayCounts.fewestTrunks(model));
+        LinearExprBuilder spare = LinearExpr.newBuilder();
+        for (int slot = 0; slot < count; slot++) {
+            spare.addTerm(first.get(slot), deepest).addTerm(exact.used.get(slot), -1);
+        }
+        exact.cp.addGreaterOrEqual(spare, 0);
+    }
+
+    private void addDepth() {
+        boolean sameForAll = model.types().stream().allMatch(type -> type.chainDepth() == deepest);
+        for (int slot = 0; slot < count; slot++) {
+            depth.add(exact.cp.newIntVar(1, deepest, "d" + slot));
+            if (!sameForAll) {
+                IntVar limit = exact.cp.newIntVar(1, deepest, "l" + slot);
+                depthLimit.add(limit);
+                exact.cp.addLessOrEqual(depth.get(slot), limit);
+                for (int type = 0; type < model.types().size(); type++) {
+                    exact.cp
+                            .addLessOrEqual(limit, model.types().get(type).chainDepth())
+                            .onlyEnforceIf(exact.typed(slot, type));
+                }
+            }
+        }
+        next.forEach((cell, link) -> {
+            exact.cp
+                    .addGreaterOrEqual(
+                            depth.get(cell.column()),
+                            LinearExpr.newBuilder()
+                                    .add(depth.get(cell.row()))
+                                    .add(1)
+                                    .build())
+                    .onlyEnforceIf(link);
+            if (!depthLimit.isEmpty()) {
+                exact.cp
+                        .addEquality(depthLimit.get(cell.column()), depthLimit.get(cell.row()))
+                        .onlyEnforceIf(link);
+            }
+        });
+    }
+
+    private void addRates() {
+        for (int slot = 0; slot < count; slot++) {
+            IntVar sum = exact.cp.newIntVar(0, model.fastestPort(), "f" + slot);
+            load.add(sum);
+            exact.cp.addGreaterOrEqual(sum, exact.rateOn(slot).build());
+            LinearExprBuilder limit = LinearExpr.newBuilder();
+            var classes = new ArrayList<Literal>();
+            for (int k = 0; k < portClass.length; k++) {
+                BoolVar on = exact.cp.newBoolVar("c" + slot + "_" + k);
+                onClass.put(new Cell(slot, k), on);
+                classes.add(on);
+                limit.addTerm(on, portClass[k]);
+            }
+            exact.cp.addExactlyOne(classes);
+            exact.cp.addLessOrEqual(sum, limit.build());
+        }
+        next.forEach((cell, link) -> {
+            LinearExpr handedOn =
+                    exact.rateOn(cell.column()).add(load.get(cell.row())).build();
+            exact.cp.addGreaterOrEqual(load.get(cell.column()), handedOn).onlyEnforceIf(link);
+            for (int k = 0; k < portClass.length; k++) {
+                exact.cp
+                        .addEquality(onClass(cell.row(), k), onClass(cell.column(), k))
+                        .onlyEnforceIf(link);
+            }
+        });
+        for (int k = 0; k < portClass.length && portClass.length > 1; k++) {
+            addPortsOfClass(k);
+        }
+    }
+
+    private void addPortsOfClass(int k) {
+        var starts = new ArrayList<BoolVar>();
+        for (int slot = 0; slot < count; slot++) {
+            BoolVar start = exact.cp.newBoolVar("g" + slot + "_" + k);
+            starts.add(start);
+            exact.cp.addBoolOr(new Literal[] {
+                start, first.get(slot).not(), onClass(slot, k).not()
+            });
+        }
+        long rate = portClass[k];
+        exact.cp.addLessOrEqual(
+                LinearExpr.sum(starts.toArray(new BoolVar[0])),
+                Arrays.stream(model.portRate()).filter(port -> port == rate).count());
+        classStarts.put(k, starts);
+    }
+
+    /** Per port class and slot: a trunk on a port of the class starts here; only with several classes. */
+    final Map<Integer, List<BoolVar>> classStarts = new LinkedHashMap<>();
+
+    private void addStopZones() {
+        for (int slot = 0; slot < count; slot++) {
+            BoolVar whole = exact.cp.newBoolVar("w" + slot);
+            scoped.add(whole);
+            var zones = new BoolVar[model.zones()];
+            for (int zone = 0; zone < zones.length; zone++) {
+                zones[zone] = exact.zoned(slot, zone);
+            }
+            exact.cp.addLessOrEqual(LinearExpr.sum(zones), 1).onlyEnforceIf(whole);
+            for (int type = 0; type < model.types().size(); type++) {
+                if (model.types().get(type).scope() == StopScope.TRUNK) {
+                    exact.cp.addImplication(exact.typed(slot, type), whole);
+                }
+            }
+        }
+        next.forEach((cell, link) -> {
+            BoolVar whole = scoped.get(cell.row());
+            exact.cp.addEquality(whole, scoped.get(cell.column())).onlyEnforceIf(link);
+            for (int zone = 0; zone < model.zones(); zone++) {
+                exact.cp
+                        .addEquality(exact.zoned(cell.row(), zone), exact.zoned(cell.column(), zone))
+                        .onlyEnforceIf(new Literal[] {link, whole});
+            }
+        });
+    }
+
+    BoolVar onClass(int slot, int k) {
+        return java.util.Objects.requireNonNull(onClass.get(new Cell(slot, k)));
+    }
+
+    /** Adds what the chosen links cost or how long they are. */
+    void addLinks(LinearExprBuilder sum, Function<LinkTable, long[][]> measure) {
+        long[] host = measure.apply(model.host())[0];
+        for (int slot = 0; slot < count; slot++) {
+            int place = exact.place(slot);
+            if (model.host().reaches(0, place)) {
+                sum.addTerm(first.get(slot), host[place]);
+            }
+        }
+        long[][] trunk = measure.apply(model.trunk());
+        next.forEach((cell, link) -> sum.addTerm(link, trunk[exact.place(cell.row())][exact.place(cell.column())]));
+    }
+}

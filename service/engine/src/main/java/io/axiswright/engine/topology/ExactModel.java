@@ -1,0 +1,212 @@
+package io.axiswright.engine.topology;
+
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
+import io.axiswright.engine.catalogue.StopScope;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The layout as a constraint model: which type stands in which slot and which axis hangs on it. Chains are in
+ * {@link ExactChains}. The implication "axis on slot, so slot used" is what makes the linear relaxation tight.
+ */
+final class ExactModel {
+
+    /** A cell of a table of variables. */
+    record Cell(int row, int column) {}
+
+    final CpModel cp = new CpModel();
+    final LayoutModel model;
+    final Slots slots;
+    final List<BoolVar> used = new ArrayList<>();
+    /** Slot × type. */
+    final Map<Cell, BoolVar> typed = new LinkedHashMap<>();
+    /** Axis × slot, only where a cable reaches. */
+    final Map<Cell, BoolVar> hung = new LinkedHashMap<>();
+    /** Slot × stop zone; only if zones matter. */
+    final Map<Cell, BoolVar> zoned = new LinkedHashMap<>();
+
+    final ExactChains chains;
+
+    ExactModel(LayoutModel model, Slots slots) {
+        this.model = model;
+        this.slots = slots;
+        addSlots();
+        addAxes();
+        addLimits();
+        addSymmetry();
+        if (model.zonesMatter()) {
+            addZones();
+        }
+        this.chains = new ExactChains(this);
+    }
+
+    int place(int slot) {
+        return slots.place().get(slot);
+    }
+
+    private void addSlots() {
+        for (int slot = 0; slot < slots.count(); slot++) {
+            BoolVar use = cp.newBoolVar("u" + slot);
+            used.add(use);
+            var choice = new ArrayList<Literal>();
+            choice.add(use.not());
+            for (int type = 0; type < model.types().size(); type++) {
+                BoolVar chosen = cp.newBoolVar("y" + slot + "_" + type);
+                typed.put(new Cell(slot, type), chosen);
+                choice.add(chosen);
+            }
+            cp.addExactlyOne(choice);
+        }
+        cp.addGreaterOrEqual(LinearExpr.sum(used.toArray(new BoolVar[0])), GatewayCounts.fewestGateways(model));
+    }
+
+    private void addAxes() {
+        for (int axis = 0; axis < model.axes().size(); axis++) {
+            var choice = new ArrayList<Literal>();
+            for (int slot = 0; slot < slots.count(); slot++) {
+                if (model.spur().reaches(axis, place(slot))) {
+                    BoolVar here = cp.newBoolVar("x" + axis + "_" + slot);
+                    hung.put(new Cell(axis, slot), here);
+                    choice.add(here);
+                    cp.addImplication(here, used.get(slot));
+                }
+            }
+            cp.addExactlyOne(choice);
+        }
+    }
+
+    /** Drive ports, brake outputs and, as far as one gateway can exceed it, the command rate. */
+    private void addLimits() {
+        for (int slot = 0; slot < slots.count(); slot++) {
+            LinearExprBuilder ports = LinearExpr.newBuilder().add(axesOn(slot));
+            LinearExprBuilder brakes = LinearExpr.newBuilder();
+            for (int axis = 0; axis < model.axes().size(); axis++) {
+                BoolVar here = hung.get(new Cell(axis, slot));
+                if (here != null && model.axes().get(axis).brake()) {
+                    brakes.add(here);
+                }
+            }
+            for (int type = 0; type < model.types().size(); type++) {
+                ports.addTerm(typed(slot, type), -model.types().get(type).drivePorts());
+                brakes.addTerm(typed(slot, type), -model.types().get(type).brakeOutputs());
+            }
+            cp.addLessOrEqual(ports, 0);
+            cp.addLessOrEqual(brakes, 0);
+            if (model.ratesMatter()) {
+                cp.addLessOrEqual(rateOn(slot).addTerm(used.get(slot), -model.fastestPort()), 0);
+            }
+        }
+    }
+
+    /** Slots at one place are alike: used ones come first, fuller ones first. */
+    private void addSymmetry() {
+        for (int slot = 0; slot < slots.count(); slot++) {
+            if (slots.followsTwin(slot)) {
+                cp.addImplication(used.get(slot), used.get(slot - 1));
+                cp.addLessOrEqual(axesOn(slot), axesOn(slot - 1));
+            }
+        }
+    }
+
+    private void addZones() {
+        for (int slot = 0; slot < slots.count(); slot++) {
+            var zones = new BoolVar[model.zones()];
+            for (int zone = 0; zone < zones.length; zone++) {
+                zones[zone] = cp.newBoolVar("q" + slot + "_" + zone);
+                zoned.put(new Cell(slot, zone), zones[zone]);
+            }
+            for (int axis = 0; axis < model.axes().size(); axis++) {
+                BoolVar here = hung.get(new Cell(axis, slot));
+                int zone = model.axes().get(axis).zone();
+                if (here != null && zone >= 0) {
+                    cp.addImplication(here, zones[zone]);
+                }
+            }
+            for (int zone = 0; zone < zones.length; zone++) {
+                cp.addImplication(zones[zone], used.get(slot));
+                // Implied, but it makes the relaxation see that a zone's axes fill gateways of their own.
+                cp.addLessOrEqual(axesOn(slot, zone).addTerm(zones[zone], -model.mostDrivePorts()), 0);
+            }
+            for (int type = 0; type < model.types().size(); type++) {
+                if (model.types().get(type).scope() != StopScope.NONE) {
+                    cp.addLessOrEqual(LinearExpr.sum(zones), 1).onlyEnforceIf(typed(slot, type));
+                }
+            }
+            if (model.everyGatewayInOneZone()) {
+                cp.addLessOrEqual(LinearExpr.sum(zones), used.get(slot));
+            }
+        }
+        for (int zone = 0; zone < model.zones(); zone++) {
+            LinearExprBuilder gateways = LinearExpr.newBuilder();
+            for (int slot = 0; slot < slots.count(); slot++) {
+                gateways.add(zoned(slot, zone));
+            }
+            cp.addGreaterOrEqual(gateways, Math.ceilDiv(model.zoneSize(zone), model.mostDrivePorts()));
+        }
+    }
+
+    private LinearExprBuilder axesOn(int slot, int zone) {
+        LinearExprBuilder count = LinearExpr.newBuilder();
+        for (int axis = 0; axis < model.axes().size(); axis++) {
+            BoolVar here = hung.get(new Cell(axis, slot));
+            if (here != null && model.axes().get(axis).zone() == zone) {
+                count.add(here);
+            }
+        }
+        return count;
+    }
+
+    BoolVar typed(int slot, int type) {
+        return java.util.Objects.requireNonNull(typed.get(new Cell(slot, type)));
+    }
+
+    BoolVar zoned(int slot, int zone) {
+        return java.util.Objects.requireNonNull(zoned.get(new Cell(slot, zone)));
+    }
+
+    LinearExprBuilder rateOn(int slot) {
+        LinearExprBuilder rate = LinearExpr.newBuilder();
+        for (int axis = 0; axis < model.axes().size(); axis++) {
+            BoolVar here = hung.get(new Cell(axis, slot));
+            if (here != null) {
+                rate.addTerm(here, model.axes().get(axis).rate());
+            }
+        }
+        return rate;
+    }
+
+    private LinearExpr axesOn(int slot) {
+        LinearExprBuilder count = LinearExpr.newBuilder();
+        for (int axis = 0; axis < model.axes().size(); axis++) {
+            BoolVar here = hung.get(new Cell(axis, slot));
+            if (here != null) {
+                count.add(here);
+            }
+        }
+        return count.build();
+    }
+
+    /** Cost of the layout in the model's money unit. */
+    LinearExpr cost() {
+        LinearExprBuilder cost = LinearExpr.newBuilder();
+        typed.forEach((cell, chosen) ->
+                cost.addTerm(chosen, model.types().get(cell.column()).price()));
+        hung.forEach((cell, here) -> cost.addTerm(here, model.spur().cost()[cell.row()][place(cell.column())]));
+        chains.addLinks(cost, LinkTable::cost);
+        return cost.build();
+    }
+
+    /** Total length of cable in mm. */
+    LinearExpr length() {
+        LinearExprBuilder length = LinearExpr.newBuilder();
+        hung.forEach((cell, here) -> length.addTerm(here, model.spur().length()[cell.row()][place(cell.column())]));
+        chains.addLinks(length, LinkTable::length);
+        return length.build();
+    }
+}

@@ -1,0 +1,98 @@
+package io.axiswright.engine.topology;
+
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The solver with proof: constraint programming over a linear relaxation (CP-SAT). One worker, a fixed seed and a
+ * limit counted in work instead of time, so that the same model always has the same answer.
+ */
+final class ExactSolver implements LayoutSolver {
+
+    /** Variables beyond which the model is no longer worth building. */
+    private static final long MOST_VARIABLES = 150_000;
+
+    private static final int SEED = 1;
+    /** Level 2 brings "axis on slot, so slot used" into the relaxation: several times faster with one worker, measured. */
+    private static final int LINEARIZATION = 2;
+
+    private final double searchLimit;
+
+    /**
+     * A solver.
+     *
+     * @param searchLimit most work, in the solver's deterministic seconds
+     */
+    ExactSolver(double searchLimit) {
+        this.searchLimit = searchLimit;
+    }
+
+    @Override
+    public Answer solve(LayoutModel model, @Nullable Layout start) {
+        Slots slots = Slots.of(model);
+        if (outOfReach(model, slots)) {
+            return new Answer(start, 0, false);
+        }
+        var exact = new ExactModel(model, slots);
+        exact.cp.minimize(exact.cost());
+        if (start != null) {
+            ExactHint.give(exact, start);
+        }
+        var solver = solver(searchLimit);
+        CpSolverStatus status = solver.solve(exact.cp);
+        if (status == CpSolverStatus.INFEASIBLE) {
+            return new Answer(start, 0, start == null && slots.complete());
+        }
+        // Objective and bound are whole numbers far below 2^53; the small step back only guards the conversion.
+        long bound = slots.complete() ? (long) Math.ceil(solver.bestObjectiveBound() - 1e-3) : 0;
+        if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
+            return new Answer(start, Math.max(0, bound), false);
+        }
+        Layout found = ExactReading.of(exact, solver);
+        if (status == CpSolverStatus.OPTIMAL) {
+            found = shortest(model, slots, found);
+        }
+        Layout polished = new LocalImprovement(model, new Relays(model), found).run();
+        return new Answer(polished, Math.max(0, bound), false);
+    }
+
+    @Override
+    public boolean solvable(LayoutModel model) {
+        Slots slots = Slots.of(model);
+        if (outOfReach(model, slots)) {
+            return false;
+        }
+        var solver = solver(searchLimit / 4);
+        CpSolverStatus status = solver.solve(new ExactModel(model, slots).cp);
+        return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+    }
+
+    private static boolean outOfReach(LayoutModel model, Slots slots) {
+        long variables = (long) slots.count() * (slots.count() + model.axes().size());
+        return slots.tooMany() || variables > MOST_VARIABLES || !NativeSolver.available();
+    }
+
+    /** Of the layouts of that cost the one with the least cable, as far as a share of the search limit allows. */
+    private Layout shortest(LayoutModel model, Slots slots, Layout cheapest) {
+        var exact = new ExactModel(model, slots);
+        exact.cp.addLessOrEqual(exact.cost(), Score.of(model, cheapest).cost());
+        exact.cp.minimize(exact.length());
+        ExactHint.give(exact, cheapest);
+        var solver = solver(searchLimit / 2);
+        CpSolverStatus status = solver.solve(exact.cp);
+        return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE
+                ? ExactReading.of(exact, solver)
+                : cheapest;
+    }
+
+    private static CpSolver solver(double limit) {
+        var solver = new CpSolver();
+        solver.getParameters()
+                .setNumWorkers(1)
+                .setRandomSeed(SEED)
+                .setLinearizationLevel(LINEARIZATION)
+                .setMaxDeterministicTime(limit);
+        return solver;
+    }
+}

@@ -1,0 +1,148 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.catalogue.StopScope;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The best gateway to open at one place for given axis prices: which type, which stop zone and which axes make price plus
+ * reduced spur costs least. Relaxed where needed to stay simple, so its value is never above the true one.
+ */
+final class GatewayChoice {
+
+    /**
+     * A gateway with the axes it takes.
+     *
+     * @param value price, link and reduced spur costs
+     * @param share how much of each axis it takes: whole axes but for the last where only the command rate limits
+     */
+    record Choice(long value, List<Share> share) {}
+
+    /** An axis and how much of it is taken, 0 to 1. */
+    record Share(int axis, double part) {}
+
+    private final LayoutModel model;
+    private final boolean rateMatters;
+
+    GatewayChoice(LayoutModel model) {
+        this.model = model;
+        long most = model.axes().stream()
+                .map(LayoutModel.Axis::rate)
+                .sorted((a, b) -> Long.compare(b, a))
+                .limit(model.mostDrivePorts())
+                .mapToLong(Long::longValue)
+                .sum();
+        this.rateMatters = most > model.fastestPort();
+    }
+
+    /**
+     * The best choice at a place.
+     *
+     * @param open cost of any gateway there but for its price
+     * @param scale factor on the model's money
+     * @param reduced scaled spur cost less the axis's price, by axis; positive where out of reach
+     */
+    Choice best(long open, long scale, long[] reduced) {
+        List<Integer> gainful = gainful(reduced);
+        Choice best = null;
+        for (LayoutModel.Type type : model.types()) {
+            long fixed = open + type.price() * scale;
+            int zones = type.scope() == StopScope.NONE || model.zones() < 2 ? 0 : model.zones();
+            for (int zone = zones == 0 ? -1 : 0; zone < zones || zone == -1; zone++) {
+                best = lower(best, choice(fixed, type, zone, gainful, reduced));
+                if (zone == -1) {
+                    break;
+                }
+            }
+        }
+        return best == null ? new Choice(Long.MAX_VALUE / 4, List.of()) : best;
+    }
+
+    private Choice choice(long fixed, LayoutModel.Type type, int zone, List<Integer> gainful, long[] reduced) {
+        Choice byCount = byCount(fixed, type, zone, gainful, reduced);
+        if (!rateMatters) {
+            return byCount;
+        }
+        Choice byRate = byRate(fixed, zone, gainful, reduced);
+        return byRate.value() > byCount.value() ? byRate : byCount;
+    }
+
+    /** Greedy is exact here: so many axes in all, so many of them with brakes, is a laminar matroid. */
+    private Choice byCount(long fixed, LayoutModel.Type type, int zone, List<Integer> gainful, long[] reduced) {
+        var taken = new java.util.ArrayList<Share>();
+        long value = fixed;
+        int brakes = 0;
+        for (int index : gainful) {
+            var axis = model.axes().get(index);
+            if (taken.size() == type.drivePorts()) {
+                break;
+            }
+            if (!fits(axis, zone) || (axis.brake() && brakes == type.brakeOutputs())) {
+                continue;
+            }
+            brakes += axis.brake() ? 1 : 0;
+            value += reduced[index];
+            taken.add(new Share(index, 1));
+        }
+        return new Choice(value, taken);
+    }
+
+    /** The linear relaxation of the knapsack: best gain per command first, the last axis in part. */
+    private Choice byRate(long fixed, int zone, List<Integer> gainful, long[] reduced) {
+        var byGain = gainful.stream()
+                .filter(index -> fits(model.axes().get(index), zone))
+                .sorted((a, b) -> Double.compare(
+                        (double) reduced[a] / model.axes().get(a).rate(),
+                        (double) reduced[b] / model.axes().get(b).rate()))
+                .toList();
+        var taken = new java.util.ArrayList<Share>();
+        long value = fixed;
+        long left = model.fastestPort();
+        for (int index : byGain) {
+            long rate = model.axes().get(index).rate();
+            double part = Math.min(1, (double) left / rate);
+            if (part <= 0) {
+                break;
+            }
+            value += part == 1 ? reduced[index] : (long) Math.floor(reduced[index] * part) - 1;
+            taken.add(new Share(index, part));
+            left -= Math.min(left, rate);
+        }
+        return new Choice(value, taken);
+    }
+
+    private static List<Integer> gainful(long[] reduced) {
+        var gainful = new java.util.ArrayList<Integer>();
+        for (int axis = 0; axis < reduced.length; axis++) {
+            if (reduced[axis] < 0) {
+                gainful.add(axis);
+            }
+        }
+        gainful.sort((a, b) -> Long.compare(reduced[a], reduced[b]));
+        return gainful;
+    }
+
+    private static boolean fits(LayoutModel.Axis axis, int zone) {
+        return zone < 0 || axis.zone() < 0 || axis.zone() == zone;
+    }
+
+    private static Choice lower(@Nullable Choice best, Choice other) {
+        return best == null || other.value() < best.value() ? other : best;
+    }
+
+    /** Cheapest link that can lead to each place: from the host or from another gateway. */
+    static long[] cheapestLinks(LayoutModel model) {
+        var cheapest = new long[model.places()];
+        Arrays.setAll(cheapest, place -> {
+            long least = model.host().cost()[0][place];
+            for (int from = 0; from < cheapest.length && model.deepestChain() > 1; from++) {
+                if (from != place || model.room()[place] > 1) {
+                    least = Math.min(least, model.trunk().cost()[from][place]);
+                }
+            }
+            return least;
+        });
+        return cheapest;
+    }
+}

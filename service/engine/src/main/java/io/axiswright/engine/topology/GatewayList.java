@@ -1,0 +1,67 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.topology.Layout.Node;
+import io.axiswright.engine.topology.Layout.Trunk;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Puts a layout of numbers back into the caller's words. */
+final class GatewayList {
+
+    private final TopologyRequest request;
+    private final Routes routes;
+    private final List<PlacedGateway> gateways = new ArrayList<>();
+
+    private GatewayList(TopologyRequest request, Routes routes) {
+        this.request = request;
+        this.routes = routes;
+    }
+
+    static List<PlacedGateway> of(TopologyRequest request, Routes routes, Layout layout) {
+        var list = new GatewayList(request, routes);
+        layout.trunks.forEach(list::add);
+        return list.gateways;
+    }
+
+    private void add(Trunk trunk) {
+        HostPort port = request.network().host().ports().get(trunk.port);
+        String upstream = null;
+        int before = -1;
+        int depth = 0;
+        for (Node node : trunk.chain) {
+            PlacedGateway placed = placed(node, port.id(), ++depth, before, upstream);
+            gateways.add(placed);
+            upstream = placed.id();
+            before = node.place;
+        }
+    }
+
+    private PlacedGateway placed(Node node, String port, int depth, int before, @Nullable String upstream) {
+        var type = request.gatewayTypes().get(node.type);
+        CableAssembly link = routes.linkCable(before, node.place).orElseThrow();
+        int brakes = (int) node.axes.stream()
+                .filter(axis -> request.axes().get(axis).holdingBrake())
+                .count();
+        return new PlacedGateway(
+                "G" + (gateways.size() + 1),
+                type.id(),
+                request.network().places().get(node.place).id(),
+                port,
+                depth,
+                upstream,
+                link.id(),
+                routes.link(before, node.place),
+                link.length(),
+                node.axes.stream().map(axis -> spur(axis, node.place)).toList(),
+                type.drivePorts() - node.axes.size(),
+                type.brakeOutputs() - brakes);
+    }
+
+    private SpurLink spur(int axis, int place) {
+        CableAssembly cable = routes.spurCable(axis, place).orElseThrow();
+        return new SpurLink(request.axes().get(axis).id(), cable.id(), routes.spur(axis, place), cable.length());
+    }
+}

@@ -1,0 +1,72 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.topology.Layout.Node;
+import io.axiswright.engine.topology.Layout.Trunk;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+
+/**
+ * A spot for a new gateway: before which gateway of which trunk, and by way of which relays.
+ *
+ * @param trunk the trunk
+ * @param position how many gateways come before it
+ * @param places the places on the way, the new gateway's own last; more than one only at the start of a new trunk
+ * @param cost what the links cost more than now
+ */
+record Insertion(Trunk trunk, int position, List<Integer> places, long cost) {
+
+    /**
+     * All spots for a gateway at that place, the cheapest of each trunk. Of unused host ports that carry the same rate
+     * only the first counts.
+     *
+     * @param ways cheapest way from the host to each place, as {@link Relays} gives it
+     */
+    static List<Insertion> spots(LayoutModel model, Layout layout, int place, Relays ways) {
+        var spots = new ArrayList<Insertion>();
+        var seenRates = new HashSet<Long>();
+        for (Trunk trunk : layout.trunks) {
+            if (trunk.chain.isEmpty()) {
+                if (ways.exists(place) && seenRates.add(model.portRate()[trunk.port])) {
+                    spots.add(new Insertion(trunk, 0, ways.to(place), ways.cost(place)));
+                }
+                continue;
+            }
+            Insertion best = null;
+            for (int position = 0; position <= trunk.chain.size(); position++) {
+                long cost = extra(model, trunk, position, place);
+                if (cost < LinkTable.FAR / 2 && (best == null || cost < best.cost)) {
+                    best = new Insertion(trunk, position, List.of(place), cost);
+                }
+            }
+            if (best != null) {
+                spots.add(best);
+            }
+        }
+        return spots;
+    }
+
+    /** Puts gateways of the type there; the last of them, at the place asked for, is returned. */
+    Node open(int type) {
+        Node last = new Node(places.getLast(), type);
+        for (int k = 0; k < places.size(); k++) {
+            trunk.chain.add(position + k, k == places.size() - 1 ? last : new Node(places.get(k), type));
+        }
+        return last;
+    }
+
+    private static long extra(LayoutModel model, Trunk trunk, int position, int place) {
+        List<Node> chain = trunk.chain;
+        int before = position == 0 ? -1 : chain.get(position - 1).place;
+        long cost = link(model, before, place);
+        if (position < chain.size()) {
+            int after = chain.get(position).place;
+            cost += model.trunk().cost()[place][after] - link(model, before, after);
+        }
+        return cost;
+    }
+
+    private static long link(LayoutModel model, int from, int to) {
+        return from < 0 ? model.host().cost()[0][to] : model.trunk().cost()[from][to];
+    }
+}

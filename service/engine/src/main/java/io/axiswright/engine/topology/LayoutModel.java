@@ -1,0 +1,120 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.catalogue.StopScope;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The layout problem in whole numbers, free of catalogue and geometry: what the solvers see.
+ *
+ * @param axes the axes
+ * @param types the gateway types
+ * @param room gateways that fit in each place
+ * @param portRate commands a host port carries, in the rate unit
+ * @param host links from the host (row 0) to the places
+ * @param trunk links from place to place
+ * @param spur links from axes (rows) to places
+ */
+record LayoutModel(
+        List<Axis> axes,
+        List<Type> types,
+        int[] room,
+        long[] portRate,
+        LinkTable host,
+        LinkTable trunk,
+        LinkTable spur) {
+
+    /** An axis: whether a gateway switches its brake, its stop zone's number (−1: none), its command rate. */
+    record Axis(boolean brake, int zone, long rate) {}
+
+    /** A gateway type. */
+    record Type(long price, int drivePorts, int chainDepth, int brakeOutputs, StopScope scope) {
+
+        Type withDrivePorts(int ports) {
+            return new Type(price, ports, chainDepth, brakeOutputs, scope);
+        }
+
+        Type withChainDepth(int depth) {
+            return new Type(price, drivePorts, depth, brakeOutputs, scope);
+        }
+
+        Type withBrakeOutputs(int outputs) {
+            return new Type(price, drivePorts, chainDepth, outputs, scope);
+        }
+
+        Type withScope(StopScope other) {
+            return new Type(price, drivePorts, chainDepth, brakeOutputs, other);
+        }
+    }
+
+    int places() {
+        return room.length;
+    }
+
+    int zones() {
+        return axes.stream().mapToInt(Axis::zone).max().orElse(-1) + 1;
+    }
+
+    int zoneSize(int zone) {
+        return (int) axes.stream().filter(axis -> axis.zone() == zone).count();
+    }
+
+    int brakes() {
+        return (int) axes.stream().filter(Axis::brake).count();
+    }
+
+    long totalRate() {
+        return axes.stream().mapToLong(Axis::rate).sum();
+    }
+
+    int mostDrivePorts() {
+        return types.stream().mapToInt(Type::drivePorts).max().orElse(0);
+    }
+
+    int mostBrakeOutputs() {
+        return types.stream().mapToInt(Type::brakeOutputs).max().orElse(0);
+    }
+
+    int deepestChain() {
+        return types.stream().mapToInt(Type::chainDepth).max().orElse(0);
+    }
+
+    long fastestPort() {
+        return Arrays.stream(portRate).max().orElse(0);
+    }
+
+    int totalRoom() {
+        return Arrays.stream(room).sum();
+    }
+
+    /** Gateways there can be at most: what fits in the places, and what the trunks hold. */
+    int mostGateways() {
+        return Math.min(totalRoom(), portRate.length * deepestChain());
+    }
+
+    /** Whether every type has a stop input, so that no gateway mixes stop zones. */
+    boolean everyGatewayInOneZone() {
+        return types.stream().noneMatch(type -> type.scope() == StopScope.NONE);
+    }
+
+    /** Whether every type's stop input acts on its trunk, so that no trunk mixes stop zones. */
+    boolean everyTrunkInOneZone() {
+        return types.stream().allMatch(type -> type.scope() == StopScope.TRUNK);
+    }
+
+    /** Whether any type restricts the stop zones and there are two that could be mixed. */
+    boolean zonesMatter() {
+        return zones() > 1 && types.stream().anyMatch(type -> type.scope() != StopScope.NONE);
+    }
+
+    /** Whether the command rate can bind at all: else every port is as good as any other. */
+    boolean ratesMatter() {
+        long heaviest = axes.stream()
+                .map(Axis::rate)
+                .sorted(java.util.Comparator.reverseOrder())
+                .limit((long) mostDrivePorts() * deepestChain())
+                .mapToLong(Long::longValue)
+                .sum();
+        return heaviest > Arrays.stream(portRate).min().orElse(0);
+    }
+}

@@ -1,0 +1,128 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.topology.LayoutSolver.Answer;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Plans the control network: which gateways stand where, which axis hangs on which, in which trunks on which host ports,
+ * over which cables, at least cost. The same request has the same answer.
+ */
+public final class LayoutPlanning {
+
+    /** Work the exact search may do, in its deterministic seconds: proves machines of 50 axes, leaves a small gap beyond. */
+    private static final double SEARCH_LIMIT = 2;
+
+    private final LayoutSolver plain = new PlainSolver();
+    private final LayoutSolver exact;
+
+    /** A planning with the ordinary search limit. */
+    public LayoutPlanning() {
+        this(SEARCH_LIMIT);
+    }
+
+    /** A planning with another search limit, in the exact solver's deterministic seconds. */
+    LayoutPlanning(double searchLimit) {
+        this(new ExactSolver(searchLimit));
+    }
+
+    /** A planning with another exact solver. */
+    LayoutPlanning(LayoutSolver exact) {
+        this.exact = exact;
+    }
+
+    /**
+     * Plans the layout.
+     *
+     * @throws io.axiswright.engine.finding.InvalidDesign if ids are used twice or prices are in several currencies
+     */
+    public TopologyResult plan(TopologyRequest request) {
+        RequestCheck.check(request);
+        var routes = new Routes(request);
+        var reader = new ModelReader(request, routes);
+        LayoutModel model = reader.read();
+        List<Finding> shortfalls = Shortfalls.of(request, routes, model);
+        if (!shortfalls.isEmpty()) {
+            return nothing(request, reader.money(), shortfalls);
+        }
+        LayoutSolver solver = request.effort() == LayoutEffort.PROVEN ? new BothSolvers(plain, exact) : plain;
+        Answer answer = solver.solve(model, null);
+        if (answer.layout() == null) {
+            return nothing(request, reader.money(), clash(request, routes, model, answer, solver));
+        }
+        Layout layout = IndexOrder.apply(model, answer.layout().inOrder(model));
+        return result(request, routes, reader.money(), model, layout, answer.bound());
+    }
+
+    private static List<Finding> clash(
+            TopologyRequest request, Routes routes, LayoutModel model, Answer answer, LayoutSolver solver) {
+        var findings = new ArrayList<Finding>();
+        FindingCode code = answer.impossible() ? FindingCode.TOPOLOGY_NO_LAYOUT : FindingCode.TOPOLOGY_NOT_FOUND;
+        findings.add(code.at(
+                "the network",
+                "/network",
+                Clauses.SEARCH,
+                new Ratio(model.axes().size()),
+                new Ratio(model.mostGateways())));
+        findings.addAll(Relaxations.of(request, routes, model, solver));
+        return findings;
+    }
+
+    private static TopologyResult nothing(TopologyRequest request, MoneyScale money, List<Finding> findings) {
+        Money none = money.money(0);
+        return new TopologyResult(
+                List.of(),
+                none,
+                none,
+                new Ratio(0),
+                LayoutMethod.NONE,
+                request.network().host().ports().stream().map(port -> port.id()).toList(),
+                List.of(),
+                findings,
+                List.of());
+    }
+
+    private static TopologyResult result(
+            TopologyRequest request, Routes routes, MoneyScale scale, LayoutModel model, Layout layout, long bound) {
+        long units = Score.of(model, layout).cost();
+        List<PlacedGateway> gateways = GatewayList.of(request, routes, layout);
+        Money cost = scale.money(Prices.of(request, gateways));
+        boolean proven = bound >= units;
+        Money boundMoney = proven ? cost : scale.money(bound);
+        Ratio gap = gap(cost, boundMoney);
+        LayoutMethod method = LayoutMethod.SEARCH_LIMIT;
+        if (proven) {
+            method = LayoutMethod.PROVEN_OPTIMAL;
+        } else if (request.effort() == LayoutEffort.HEURISTIC || !NativeSolver.available()) {
+            method = LayoutMethod.HEURISTIC;
+        }
+        return new TopologyResult(
+                gateways,
+                cost,
+                boundMoney,
+                gap,
+                method,
+                layout.trunks.stream()
+                        .filter(trunk -> trunk.chain.isEmpty())
+                        .map(trunk ->
+                                request.network().host().ports().get(trunk.port).id())
+                        .toList(),
+                BindingLimits.of(request, model, layout),
+                Remarks.of(request, gateways),
+                LayoutDerivations.of(request, layout, gateways, cost, boundMoney, gap));
+    }
+
+    private static Ratio gap(Money cost, Money bound) {
+        if (cost.amount().signum() == 0) {
+            return new Ratio(0);
+        }
+        BigDecimal saving = cost.amount().subtract(bound.amount()).max(BigDecimal.ZERO);
+        return new Ratio(saving.divide(cost.amount(), MathContext.DECIMAL64).doubleValue());
+    }
+}

@@ -1,0 +1,71 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.topology.Layout.Node;
+import io.axiswright.engine.topology.Layout.Trunk;
+
+/** The hard limits, checked on a layout under construction. */
+final class LayoutRules {
+
+    private static final int NO_ZONE = -1;
+    private static final int MIXED = -2;
+
+    private LayoutRules() {}
+
+    /** Whether every limit of a trunk and of its gateways holds: ports, brakes, zones, depth, rate, reach. */
+    static boolean hold(LayoutModel model, Trunk trunk) {
+        int depth = trunk.chain.size();
+        int trunkZone = NO_ZONE;
+        boolean trunkScope = false;
+        long rate = 0;
+        int before = -1;
+        for (Node node : trunk.chain) {
+            var type = model.types().get(node.type);
+            if (depth > type.chainDepth() || node.axes.size() > type.drivePorts()) {
+                return false;
+            }
+            LinkTable link = before < 0 ? model.host() : model.trunk();
+            if (!link.reaches(Math.max(before, 0), node.place)) {
+                return false;
+            }
+            before = node.place;
+            int zone = NO_ZONE;
+            int brakes = 0;
+            for (int index : node.axes) {
+                if (!model.spur().reaches(index, node.place)) {
+                    return false;
+                }
+                var axis = model.axes().get(index);
+                zone = joined(zone, axis.zone());
+                brakes += axis.brake() ? 1 : 0;
+                rate += axis.rate();
+            }
+            if (brakes > type.brakeOutputs() || (zone == MIXED && type.scope() != StopScope.NONE)) {
+                return false;
+            }
+            trunkZone = joined(trunkZone, zone);
+            trunkScope |= type.scope() == StopScope.TRUNK;
+        }
+        return rate <= model.portRate()[trunk.port] && !(trunkScope && trunkZone == MIXED);
+    }
+
+    /** Whether no place holds more gateways than fit. */
+    static boolean roomHolds(LayoutModel model, Layout layout) {
+        var count = new int[model.places()];
+        for (Trunk trunk : layout.trunks) {
+            for (Node node : trunk.chain) {
+                if (++count[node.place] > model.room()[node.place]) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static int joined(int zone, int other) {
+        if (zone == NO_ZONE || zone == other) {
+            return other;
+        }
+        return other == NO_ZONE ? zone : MIXED;
+    }
+}

@@ -1,0 +1,26 @@
+package io.axiswright.engine.topology;
+
+import org.jspecify.annotations.Nullable;
+
+/** Finds a cheap layout and proves how cheap any layout can be at best. Deterministic. */
+interface LayoutSolver {
+
+    /**
+     * Solves the model.
+     *
+     * @param start a layout to improve on, if one is known
+     */
+    Answer solve(LayoutModel model, @Nullable Layout start);
+
+    /** Whether a layout exists, whatever it costs; false also where the search limit leaves it open. */
+    boolean solvable(LayoutModel model);
+
+    /**
+     * What a solver found.
+     *
+     * @param layout the best layout found; null if none
+     * @param bound proven lower bound of the cost of every layout
+     * @param impossible whether it is proven that there is no layout
+     */
+    record Answer(@Nullable Layout layout, long bound, boolean impossible) {}
+}

@@ -1,0 +1,104 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.catalogue.CableAssembly;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.stream.Stream;
+
+/** Turns a request into the whole-number model the solvers see. */
+final class ModelReader {
+
+    /** Command rates are counted in µHz: fine enough that thirds of a hertz add up, and whole. */
+    private static final double RATE_UNITS = 1e6;
+
+    private final TopologyRequest request;
+    private final Routes routes;
+    private final MoneyScale money;
+
+    ModelReader(TopologyRequest request, Routes routes) {
+        this.request = request;
+        this.routes = routes;
+        int gateways = request.network().places().stream()
+                .mapToInt(place -> place.maxGateways())
+                .sum();
+        this.money = new MoneyScale(
+                request.currency(),
+                Stream.concat(request.gatewayTypes().stream(), request.cableAssemblies().stream()),
+                request.axes().size() + 2 * gateways);
+    }
+
+    MoneyScale money() {
+        return money;
+    }
+
+    LayoutModel read() {
+        int places = request.network().places().size();
+        int axes = request.axes().size();
+        long unit = rateUnit();
+        return new LayoutModel(
+                axes(unit),
+                request.gatewayTypes().stream()
+                        .map(type -> new LayoutModel.Type(
+                                money.units(type),
+                                type.drivePorts(),
+                                type.chainDepth(),
+                                type.brakeOutputs(),
+                                type.stopScope()))
+                        .toList(),
+                request.network().places().stream()
+                        .mapToInt(place -> place.maxGateways())
+                        .toArray(),
+                request.network().host().ports().stream()
+                        .mapToLong(port -> rate(port.commandRate().si()) / unit)
+                        .toArray(),
+                table(1, places, from -> place -> routes.linkCable(-1, place)),
+                table(places, places, from -> place -> routes.linkCable(from, place)),
+                table(axes, places, axis -> place -> routes.spurCable(axis, place)));
+    }
+
+    private List<LayoutModel.Axis> axes(long unit) {
+        List<String> zones = request.axes().stream()
+                .map(NetworkAxis::stopZone)
+                .filter(java.util.Objects::nonNull)
+                .distinct()
+                .toList();
+        var axes = new ArrayList<LayoutModel.Axis>();
+        for (NetworkAxis axis : request.axes()) {
+            int zone = axis.stopZone() == null ? -1 : zones.indexOf(axis.stopZone());
+            axes.add(new LayoutModel.Axis(
+                    axis.holdingBrake(), zone, rate(axis.commandRate().si()) / unit));
+        }
+        return axes;
+    }
+
+    private static long rate(double hertz) {
+        return Math.round(hertz * RATE_UNITS);
+    }
+
+    /** Largest unit in which the axes' rates are whole: small numbers suit the solver. Ports may lose a fraction of it. */
+    private long rateUnit() {
+        var unit = BigInteger.ZERO;
+        for (NetworkAxis axis : request.axes()) {
+            unit = unit.gcd(BigInteger.valueOf(rate(axis.commandRate().si())));
+        }
+        return Math.max(1, unit.longValueExact());
+    }
+
+    private LinkTable table(int rows, int columns, IntFunction<IntFunction<Optional<CableAssembly>>> cable) {
+        var cost = new long[rows][columns];
+        var length = new long[rows][columns];
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                Optional<CableAssembly> bought = cable.apply(row).apply(column);
+                cost[row][column] = bought.map(money::units).orElse(LinkTable.FAR);
+                length[row][column] = bought.map(
+                                item -> Math.round(item.length().si() * 1000))
+                        .orElse(0L);
+            }
+        }
+        return new LinkTable(cost, length);
+    }
+}

@@ -1,0 +1,42 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Length;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A gateway of the layout. Gateways are numbered by host port, then by depth.
+ *
+ * @param id "G1", "G2" …
+ * @param gatewayType id of its type in the catalogue
+ * @param place id of the place where it stands
+ * @param hostPort id of the host port its trunk starts from
+ * @param depth its place in the trunk, 1 next to the host
+ * @param upstream id of the gateway before it; absent next to the host
+ * @param linkCable id of the cable assembly that joins it to the host or to the gateway before it
+ * @param linkRouteLength length the route of that cable asks for
+ * @param linkCableLength length of that cable assembly
+ * @param spurs cables to its drive units, in the order of the axes
+ * @param spareDrivePorts drive ports left free
+ * @param spareBrakeOutputs brake outputs left free
+ */
+public record PlacedGateway(
+        String id,
+        String gatewayType,
+        String place,
+        String hostPort,
+        @Bounds(min = 1) int depth,
+        @Nullable String upstream,
+        String linkCable,
+        Length linkRouteLength,
+        Length linkCableLength,
+        List<SpurLink> spurs,
+        @Bounds(min = 0) int spareDrivePorts,
+        @Bounds(min = 0) int spareBrakeOutputs) {
+
+    /** Keeps the spurs from being changed. */
+    public PlacedGateway {
+        spurs = List.copyOf(spurs);
+    }
+}

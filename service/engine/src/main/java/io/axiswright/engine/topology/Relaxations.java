@@ -1,0 +1,165 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Frequency;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Ratio;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * Where limits clash only together, which single limit would have to give and by how much at least: each is relaxed alone
+ * and the search run again.
+ */
+final class Relaxations {
+
+    /** Steps by which a counted limit is widened before it is given up. */
+    private static final int MOST_STEPS = 3;
+
+    private final TopologyRequest request;
+    private final Routes routes;
+    private final LayoutModel model;
+    private final LayoutSolver solver;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Relaxations(TopologyRequest request, Routes routes, LayoutModel model, LayoutSolver solver) {
+        this.request = request;
+        this.routes = routes;
+        this.model = model;
+        this.solver = solver;
+    }
+
+    /** One finding for each limit that, widened alone, lets a layout exist. */
+    static List<Finding> of(TopologyRequest request, Routes routes, LayoutModel model, LayoutSolver solver) {
+        var relaxations = new Relaxations(request, routes, model, solver);
+        relaxations.counts();
+        relaxations.lengths();
+        relaxations.rate();
+        return relaxations.findings;
+    }
+
+    private void counts() {
+        counted("host ports", "/network/host/ports", model.portRate().length, k -> Relaxed.hostPorts(model, k));
+        counted(
+                "gateways in one place",
+                "/network/places",
+                Arrays.stream(model.room()).max().orElse(0),
+                k -> Relaxed.room(model, k));
+        counted(
+                "gateways in one trunk",
+                "/gatewayTypes",
+                model.deepestChain(),
+                k -> Relaxed.types(model, t -> t.withChainDepth(t.chainDepth() + k)));
+        counted(
+                "drive ports",
+                "/gatewayTypes",
+                model.mostDrivePorts(),
+                k -> Relaxed.types(model, t -> t.withDrivePorts(t.drivePorts() + k)));
+        counted(
+                "brake outputs",
+                "/gatewayTypes",
+                model.mostBrakeOutputs(),
+                k -> Relaxed.types(model, t -> t.withBrakeOutputs(t.brakeOutputs() + k)));
+        if (model.zonesMatter() && solvable(Relaxed.types(model, t -> t.withScope(StopScope.NONE)))) {
+            clash("stop zones on one stop input", "/axes", new Ratio(model.zones()), new Ratio(1));
+        }
+    }
+
+    private void counted(String what, String pointer, int now, Function<Integer, LayoutModel> relaxed) {
+        for (int step = 1; step <= MOST_STEPS; step++) {
+            if (solvable(relaxed.apply(step))) {
+                clash(what, pointer, new Ratio(now + step), new Ratio(now));
+                return;
+            }
+        }
+    }
+
+    private void lengths() {
+        Relaxed.Way fromHost = (host, place) -> routes.link(-1, place);
+        length(
+                "spur cable",
+                "/cableAssemblies",
+                routes.spurCables.longest(),
+                model.axes().size(),
+                routes::spur,
+                metres -> Relaxed.links(
+                        model, model.host(), model.trunk(), Relaxed.reaching(model.spur(), routes::spur, metres)));
+        length(
+                "trunk cable",
+                "/cableAssemblies",
+                routes.trunkCables.longest(),
+                model.places(),
+                routes::link,
+                metres -> Relaxed.links(
+                        model, model.host(), Relaxed.reaching(model.trunk(), routes::link, metres), model.spur()));
+        length(
+                "host cable",
+                "/cableAssemblies",
+                routes.hostCables.longest(),
+                1,
+                fromHost,
+                metres -> Relaxed.links(
+                        model, Relaxed.reaching(model.host(), fromHost, metres), model.trunk(), model.spur()));
+    }
+
+    /** The shortest longest cable that helps, by halving the sorted list of route lengths. */
+    private void length(
+            String what,
+            String pointer,
+            Length longest,
+            int rows,
+            Relaxed.Way way,
+            Function<Double, LayoutModel> relaxed) {
+        var metres = new java.util.TreeSet<Double>();
+        for (int row = 0; row < rows; row++) {
+            for (int place = 0; place < model.places(); place++) {
+                double route = way.length(row, place).si();
+                if (route > longest.si()) {
+                    metres.add(route);
+                }
+            }
+        }
+        var lengths = List.copyOf(metres);
+        if (lengths.isEmpty() || !solvable(relaxed.apply(lengths.getLast()))) {
+            return;
+        }
+        int low = 0;
+        int high = lengths.size() - 1;
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (solvable(relaxed.apply(lengths.get(middle)))) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        clash("metres of " + what, pointer, new Length(lengths.get(high)), longest);
+    }
+
+    private void rate() {
+        if (!model.ratesMatter() || !solvable(Relaxed.rates(model))) {
+            return;
+        }
+        double all = request.axes().stream()
+                .mapToDouble(axis -> axis.commandRate().si())
+                .sum();
+        double fastest = request.network().host().ports().stream()
+                .mapToDouble(port -> port.commandRate().si())
+                .max()
+                .orElse(0);
+        clash("commands per second of a host port", "/network/host/ports", new Frequency(all), new Frequency(fastest));
+    }
+
+    private boolean solvable(LayoutModel relaxed) {
+        return solver.solvable(relaxed);
+    }
+
+    private void clash(String what, String pointer, Quantity value, Quantity limit) {
+        findings.add(FindingCode.TOPOLOGY_LIMITS_CLASH.at(what, pointer, Clauses.SEARCH, value, limit));
+    }
+}

@@ -1,0 +1,54 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.topology.Layout.Node;
+import io.axiswright.engine.topology.Layout.Trunk;
+
+/**
+ * What a layout is judged by: cost first, then total length of cable.
+ *
+ * @param cost in the model's money unit
+ * @param length in mm
+ */
+record Score(long cost, long length) implements Comparable<Score> {
+
+    static final Score ZERO = new Score(0, 0);
+
+    static Score of(LayoutModel model, Layout layout) {
+        var sum = ZERO;
+        for (Trunk trunk : layout.trunks) {
+            sum = sum.plus(of(model, trunk));
+        }
+        return sum;
+    }
+
+    static Score of(LayoutModel model, Trunk trunk) {
+        long cost = 0;
+        long length = 0;
+        int before = -1;
+        for (Node node : trunk.chain) {
+            LinkTable link = before < 0 ? model.host() : model.trunk();
+            int from = Math.max(before, 0);
+            cost += model.types().get(node.type).price() + link.cost()[from][node.place];
+            length += link.length()[from][node.place];
+            for (int axis : node.axes) {
+                cost += model.spur().cost()[axis][node.place];
+                length += model.spur().length()[axis][node.place];
+            }
+            before = node.place;
+        }
+        return new Score(cost, length);
+    }
+
+    Score plus(Score other) {
+        return new Score(cost + other.cost, length + other.length);
+    }
+
+    boolean betterThan(Score other) {
+        return compareTo(other) < 0;
+    }
+
+    @Override
+    public int compareTo(Score other) {
+        return cost != other.cost ? Long.compare(cost, other.cost) : Long.compare(length, other.length);
+    }
+}

@@ -1,0 +1,43 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Ratio;
+import java.util.List;
+
+/**
+ * The layout of the control network. Among layouts of equal cost the one with the least total length of bought cable is
+ * taken, as far as the search proves it; among those, lower axes hang on lower gateways.
+ *
+ * @param gateways the gateways by host port and depth; empty if no layout exists
+ * @param cost price of gateways and of their host, trunk and spur cables; items without a price count nothing
+ * @param bound proven lower bound: no layout within the limits costs less
+ * @param gap what might still be saved at most, as a share of the cost
+ * @param method how the layout was found
+ * @param spareHostPorts ids of the host ports left free
+ * @param binding the limits that are used up entirely
+ * @param findings remarks
+ * @param derivations how the numbers came about
+ */
+public record TopologyResult(
+        List<PlacedGateway> gateways,
+        Money cost,
+        Money bound,
+        @Bounds(min = 0, max = 1) Ratio gap,
+        LayoutMethod method,
+        List<String> spareHostPorts,
+        List<LimitUse> binding,
+        List<Finding> findings,
+        List<Derivation> derivations) {
+
+    /** Keeps the lists from being changed. */
+    public TopologyResult {
+        gateways = List.copyOf(gateways);
+        spareHostPorts = List.copyOf(spareHostPorts);
+        binding = List.copyOf(binding);
+        findings = List.copyOf(findings);
+        derivations = List.copyOf(derivations);
+    }
+}

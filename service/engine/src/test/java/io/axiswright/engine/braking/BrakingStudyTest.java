@@ -1,0 +1,381 @@
+package io.axiswright.engine.braking;
+
+import static io.axiswright.engine.braking.BrakingFixtures.axis;
+import static io.axiswright.engine.braking.BrakingFixtures.brakingUnit;
+import static io.axiswright.engine.braking.BrakingFixtures.course;
+import static io.axiswright.engine.braking.BrakingFixtures.shuttle;
+import static io.axiswright.engine.braking.BrakingFixtures.stop;
+import static io.axiswright.engine.braking.BrakingFixtures.stretch;
+import static io.axiswright.engine.braking.BrakingFixtures.study;
+import static io.axiswright.engine.braking.BrakingFixtures.unit;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.design.StopCategory;
+import io.axiswright.engine.design.StopZone;
+import io.axiswright.engine.duty.Course;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.quantity.Temperature;
+import io.axiswright.engine.quantity.Time;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+class BrakingStudyTest {
+
+    private static final DriveUnit UNIT = unit(1.5, 20, 1e-3, 820);
+
+    /** 0.02 kg·m² at 250 rad/s is 625 J; 1 mF takes ½·1e-3·(820² − 746.7²) = 57.4 J between high line and trip. */
+    private static BrakingAxis heavy(int index, @Nullable String group) {
+        return axis(index, group, UNIT, shuttle(0.02, 250, 0.2, 0.5, 0.6), stop(0.02, 250, 0.2));
+    }
+
+    private static BrakingAxis light(int index) {
+        return axis(index, null, UNIT, shuttle(0.001, 150, 0.1, 0.3, 0.5), stop(0.001, 150, 0.1));
+    }
+
+    private static GroupBraking only(BrakingResult result) {
+        assertThat(result.groups()).hasSize(1);
+        return result.groups().getFirst();
+    }
+
+    private static double kelvins(BrakingCase one) {
+        Temperature temperature = one.resistorTemperature();
+        assertThat(temperature).isNotNull();
+        return temperature == null ? 0 : temperature.si();
+    }
+
+    private static List<FindingCode> codes(BrakingResult result) {
+        return result.findings().stream().map(Finding::code).toList();
+    }
+
+    @Test
+    void rectifiedVoltageAtHighLine() {
+        // 480 V + 10 % is 746.7 V, nominal 678.8 V
+        GroupBraking group = only(study(List.of(light(0))));
+        assertThat(group.floorVoltage().si()).isCloseTo(746.7, within(0.05));
+        assertThat(group.nominalVoltage().si()).isCloseTo(678.8, within(0.05));
+    }
+
+    @Test
+    void onePhaseUnitsTakeTheNearerOfLineAndNeutral() {
+        DriveUnit neutral = unit(Feed.ONE_PHASE, 230, 1.5, 20, 1e-3, 900);
+        assertThat(only(study(List.of(axis(0, null, neutral, new Course(List.of())))))
+                        .nominalVoltage()
+                        .si())
+                .isCloseTo(Math.sqrt(2) * 480 / Math.sqrt(3), within(1e-9));
+        DriveUnit lines = unit(Feed.ONE_PHASE, 400, 1.5, 20, 1e-3, 900);
+        assertThat(only(study(List.of(axis(0, null, lines, new Course(List.of())))))
+                        .nominalVoltage()
+                        .si())
+                .isCloseTo(Math.sqrt(2) * 480, within(1e-9));
+    }
+
+    @Test
+    void unitsFedFromABusStandAtTheirRatedVoltageUnlessARectifierIsOnIt() {
+        DriveUnit fed = unit(Feed.DC_BUS, 600, 1.5, 20, 1e-3, 900);
+        BrakingAxis alone = axis(0, "bus", fed, new Course(List.of()));
+        assertThat(only(study(List.of(alone))).floorVoltage().si()).isCloseTo(660, within(1e-9));
+        GroupBraking mixed = only(study(List.of(alone, axis(1, "bus", UNIT, new Course(List.of())))));
+        assertThat(mixed.floorVoltage().si()).isCloseTo(746.7, within(0.05));
+        assertThat(mixed.tripVoltage().si()).isCloseTo(820, within(1e-9));
+        assertThat(mixed.capacitance().si()).isCloseTo(2e-3, within(1e-15));
+    }
+
+    @Test
+    void aLightAxisIsAbsorbed() {
+        GroupBraking group = only(study(List.of(light(0)), brakingUnit("b", 100, 40)));
+        // 0.001·150²/2 = 11.25 J even without loss
+        assertThat(group.verdict()).isEqualTo(BrakingVerdict.ABSORBED);
+        assertThat(group.brakingUnit()).isNull();
+        assertThat(group.rejected()).isEmpty();
+        assertThat(group.cases())
+                .allSatisfy(c -> assertThat(c.resistorTemperature()).isNull());
+    }
+
+    @Test
+    void lossesAloneMayKeepTheBusUnderItsTrip() {
+        // ½·0.01·150² = 112.5 J against 57.4 J; copper takes (7.5/0.75)² W·0.2 s = 20 J, standby 400 W·0.2 s = 80 J
+        DriveUnit lossy = unit(0.75, 400, 1e-3, 820);
+        GroupBraking group = only(study(List.of(axis(0, null, lossy, shuttle(0.01, 150, 0.2, 0.3, 0.5)))));
+        assertThat(group.verdict()).isEqualTo(BrakingVerdict.ABSORBED_WITH_LOSSES);
+    }
+
+    @Test
+    void aHeavyAxisNeedsTheCheapestUnitThatFits() {
+        BrakingResult result = study(
+                List.of(heavy(0, null)),
+                brakingUnit("dear", 300, 40),
+                brakingUnit("unpriced", null, 40),
+                brakingUnit("cheap", 200, 40));
+        GroupBraking group = only(result);
+        assertThat(group.verdict()).isEqualTo(BrakingVerdict.NEEDS_BRAKING_UNIT);
+        assertThat(group.brakingUnit()).isEqualTo("cheap");
+        assertThat(group.cases()).extracting(BrakingCase::kind).containsExactly(CaseKind.CYCLE, CaseKind.STOP_ZONE);
+        assertThat(group.cases())
+                .allSatisfy(c -> assertThat(c.peakVoltage().si()).isLessThan(820));
+        // whenever it conducts the resistor takes V_on²/R, at the lower end of its tolerance
+        assertThat(group.cases().getFirst().peakResistorPower().si())
+                .isGreaterThanOrEqualTo(780 * 780 / 36.0 * (1 - 1e-12));
+        // the stop comes on top of the hottest instant of the cycle: 500 J/K, less what cools in at most 0.2 s at 450 s
+        double hottest = kelvins(group.cases().getFirst());
+        double pulse = group.cases().get(1).resistorEnergy().si();
+        assertThat(kelvins(group.cases().get(1)) - hottest)
+                .isBetween(pulse / 500 - (hottest - 313.15) * 0.2 / 450, pulse / 500);
+        assertThat(codes(result))
+                .contains(FindingCode.BRAKING_RESISTOR_HOT, FindingCode.BRAKING_BUS_STORED_ENERGY)
+                .doesNotContain(FindingCode.BRAKING_BUS_OVERVOLTAGE, FindingCode.BRAKING_BUS_SHARED);
+        assertThat(result.derivations())
+                .extracting(d -> d.symbol())
+                .contains("V_floor", "E_absorbable", "V_peak CYCLE", "V_peak STOP_ZONE front", "I_chopper", "P_mean");
+    }
+
+    @Test
+    void everyLimitOfABrakingUnitRejects() {
+        GroupBraking group = only(study(
+                List.of(heavy(0, null)),
+                brakingUnit("on", 1, 825, 765, 40, 0.1, 200, 5000, 50_000, 500),
+                brakingUnit("off", 2, 780, 740, 40, 0.1, 200, 5000, 50_000, 500),
+                brakingUnit("current", 3, 780, 765, 40, 0.1, 21, 5000, 50_000, 500),
+                brakingUnit("resistance", 4, 780, 765, 400, 0.1, 200, 5000, 50_000, 500),
+                brakingUnit("pulse", 5, 780, 765, 40, 0.1, 200, 5000, 100, 500),
+                brakingUnit("mean", 6, 780, 765, 40, 0.1, 200, 50, 50_000, 500),
+                brakingUnit("heat", 7, 780, 765, 40, 0.1, 200, 5000, 50_000, 60),
+                brakingUnit("fits", 8, 780, 765, 40, 0.1, 200, 5000, 50_000, 500)));
+        assertThat(group.brakingUnit()).isEqualTo("fits");
+        assertThat(group.rejected())
+                .extracting(RejectedUnit::unit, RejectedUnit::broken)
+                .containsExactly(
+                        tuple("on", BrakingLimit.SWITCH_ON_ABOVE_TRIP),
+                        tuple("off", BrakingLimit.SWITCH_OFF_BELOW_LINE),
+                        tuple("current", BrakingLimit.CHOPPER_CURRENT),
+                        tuple("resistance", BrakingLimit.BUS_VOLTAGE),
+                        tuple("pulse", BrakingLimit.PULSE_ENERGY),
+                        tuple("mean", BrakingLimit.CONTINUOUS_POWER),
+                        tuple("heat", BrakingLimit.RESISTOR_TEMPERATURE));
+        // 780 V / (40 Ω · 0.9) = 21.67 A
+        assertThat(group.rejected().get(2).value().si()).isCloseTo(21.67, within(0.005));
+        assertThat(group.rejected().get(2).limit().si()).isEqualTo(21);
+    }
+
+    @Test
+    void noUnitThatFitsIsAViolation() {
+        BrakingResult result = study(List.of(heavy(3, null)), brakingUnit("weak", 1, 400));
+        GroupBraking group = only(result);
+        assertThat(group.verdict()).isEqualTo(BrakingVerdict.NONE_FITS);
+        assertThat(group.cases().getFirst().tripInstant()).isNotNull();
+        Finding finding = result.findings().getFirst();
+        assertThat(finding.code()).isEqualTo(FindingCode.BRAKING_BUS_OVERVOLTAGE);
+        assertThat(finding.pointer()).isEqualTo("/design/axes/3");
+        assertThat(finding.text()).contains("axis3", "820 V");
+    }
+
+    @Test
+    void lineAboveTripIsSaidAsSuch() {
+        BrakingResult result =
+                study(List.of(axis(0, null, unit(1.5, 20, 1e-3, 740), new Course(List.of()))), brakingUnit("b", 1, 40));
+        assertThat(only(result).verdict()).isEqualTo(BrakingVerdict.NONE_FITS);
+        assertThat(codes(result))
+                .contains(FindingCode.BRAKING_LINE_ABOVE_TRIP)
+                .doesNotContain(FindingCode.BRAKING_BUS_OVERVOLTAGE);
+    }
+
+    /**
+     * A load lowered at constant speed, by hand: −10 N·m at 100 rad/s returns 1000 W; copper takes (10/2)² = 25 W, standby
+     * 15 W: 960 W for 2 s. 1 mF between 780 V and 765 V holds 11.6 J, 1920 J come: on average 960 W·2 s in 4 s less what
+     * charges the bus, and every switching passes 11.6 J at 780 V²/(40 Ω·1.1) = 13.8 kW.
+     */
+    @Test
+    void aVerticalAxisReturnsPowerAtConstantSpeed() {
+        DriveUnit vertical = unit(2, 15, 1e-3, 820);
+        Course hoist = course(stretch(2, 100, 0, -10), stretch(2, -100, 0, -11));
+        GroupBraking group = only(study(List.of(axis(0, null, vertical, hoist)), brakingUnit("b", 1, 40)));
+        BrakingCase cycle = group.cases().getFirst();
+        assertThat(group.verdict()).isEqualTo(BrakingVerdict.NEEDS_BRAKING_UNIT);
+        assertThat(cycle.returnedEnergy().si()).isCloseTo(1920, within(1e-9));
+        // lifting: 11·100 + 5.5² + 15 = 1145.25 W for 2 s
+        assertThat(cycle.drawnEnergy().si()).isCloseTo(2290.5, within(1e-9));
+        assertThat(cycle.peakVoltage().si()).isCloseTo(780, within(1e-9));
+        // at the end of lowering the bus holds between ½C(765² − 746.7²) = 13.8 J and ½C(780² − 746.7²) = 25.4 J
+        assertThat(cycle.resistorEnergy().si()).isBetween(1920 - 25.5, 1920 - 13.8);
+        assertThat(cycle.meanResistorPower().si())
+                .isCloseTo(cycle.resistorEnergy().si() / 4, withPercentage(1e-10));
+        // the chopper first works once 25.4 J have come: 26.4 ms at 960 W; by then V = √(746.7² + 2·960·t/C)
+        double first = (780 * 780 - 2 * Math.pow(480 * 1.1, 2)) * 1e-3 / (2 * 960);
+        assertThat(cycle.peakInstant())
+                .isNotNull()
+                .satisfies(instant -> assertThat(instant.si()).isCloseTo(first, within(1e-9)));
+    }
+
+    /** Lowering so slowly that the loss exceeds the power of the load returns nothing: v_z = loss/(m·g·η). */
+    @Test
+    void loweringSlowerThanTheLossReturnsNothing() {
+        DriveUnit vertical = unit(2, 15, 1e-3, 820);
+        double zero = (25 + 15) / 10.0;
+        assertThat(lowering(vertical, zero * 0.999).returnedEnergy().si()).isZero();
+        assertThat(lowering(vertical, zero * 1.001).returnedEnergy().si()).isPositive();
+    }
+
+    private static BrakingCase lowering(DriveUnit unit, double speed) {
+        return only(study(List.of(axis(0, null, unit, course(stretch(2, speed, 0, -10), stretch(2, 0, 0, 0))))))
+                .cases()
+                .getFirst();
+    }
+
+    /** It gains energy with every cycle and never motors: sooner or later it trips, however small the gain. */
+    @Test
+    void aBusThatGainsEveryCycleTripsAtLast() {
+        DriveUnit vertical = unit(2, 0, 1e-3, 820);
+        Course sinking = course(stretch(1, 1, 0, -0.1), stretch(1, 0, 0, 0));
+        GroupBraking group = only(study(List.of(axis(0, null, vertical, sinking))));
+        assertThat(group.verdict()).isEqualTo(BrakingVerdict.NONE_FITS);
+        BrakingCase cycle = group.cases().getFirst();
+        // 0.0975 J a cycle, some 590 cycles: the peak passes the trip by no more than one cycle's energy
+        assertThat(cycle.peakVoltage().si()).isBetween(820.0, Math.sqrt(820 * 820 + 2 * 0.0975 / 1e-3));
+    }
+
+    @Test
+    void aChopperOutOfStepWithTheCycleIsSaidAsSuch() {
+        DriveUnit vertical = unit(2, 0, 1e-3, 820);
+        Course sinking = course(stretch(1, 10, 0, -1), stretch(1, 0, 0, 0));
+        BrakingResult result = study(List.of(axis(0, null, vertical, sinking)), brakingUnit("b", 1, 40));
+        assertThat(only(result).verdict()).isEqualTo(BrakingVerdict.NEEDS_BRAKING_UNIT);
+        assertThat(only(result).cycleBasis()).isEqualTo(CycleBasis.UNSETTLED);
+        assertThat(codes(result)).contains(FindingCode.BRAKING_CYCLE_UNSETTLED);
+        assertThat(only(result).cases().getFirst().peakVoltage().si()).isCloseTo(780, within(1e-9));
+    }
+
+    /** One axis brakes exactly while the other accelerates: on one bus they feed each other, apart both need a unit. */
+    @Test
+    void sharingABusNetsAxesThatMoveAgainstEachOther() {
+        Course first = course(stretch(0.2, 0, 1000, 10), stretch(0.2, 200, -1000, -10));
+        Course second = course(stretch(0.2, 200, -1000, -10), stretch(0.2, 0, 1000, 10));
+        BrakingResult apart = study(List.of(axis(0, null, UNIT, first), axis(1, null, UNIT, second)));
+        assertThat(apart.groups()).hasSize(2);
+        assertThat(apart.groups()).allSatisfy(g -> assertThat(g.verdict()).isEqualTo(BrakingVerdict.NONE_FITS));
+        BrakingResult shared = study(List.of(axis(0, "bus", UNIT, first), axis(1, "bus", UNIT, second)));
+        // the triangles cross half-way: ½·(200 J) surplus in the first half of each ramp, less loss, on 2 mF
+        assertThat(only(shared).axes()).containsExactly("axis0", "axis1");
+        assertThat(only(shared).cases().getFirst().returnedEnergy().si())
+                .isLessThan(apart.groups()
+                        .getFirst()
+                        .cases()
+                        .getFirst()
+                        .returnedEnergy()
+                        .si());
+        assertThat(codes(shared)).contains(FindingCode.BRAKING_BUS_SHARED);
+    }
+
+    @Test
+    void aBusGroupNamedLikeAnAxisIsAnotherBus() {
+        BrakingResult result = study(List.of(axis(0, "axis1", UNIT, new Course(List.of())), light(1)));
+        assertThat(result.groups()).hasSize(2);
+    }
+
+    @Test
+    void allZonesAtOnceStopOnOneBus() {
+        var back = new StopZone("back", StopCategory.CATEGORY_2, new Time(0.1), new Time(0.2));
+        BrakingAxis one = heavy(0, "bus");
+        BrakingAxis two = new BrakingAxis(1, "axis1", "bus", "back", UNIT, one.course(), one.stops(), null);
+        var request = new BrakingRequest(
+                BrakingFixtures.MAINS,
+                BrakingFixtures.AMBIENT,
+                List.of(one, two),
+                List.of(BrakingFixtures.ZONE, back),
+                List.of(brakingUnit("b", 1, 20)));
+        BrakingResult result = new BrakingStudy().study(request);
+        List<BrakingCase> cases = only(result).cases();
+        assertThat(cases)
+                .extracting(BrakingCase::kind)
+                .containsExactly(CaseKind.CYCLE, CaseKind.STOP_ZONE, CaseKind.STOP_ZONE, CaseKind.STOP_ALL);
+        assertThat(cases.get(3).returnedEnergy().si())
+                .isCloseTo(2 * cases.get(1).returnedEnergy().si(), withPercentage(1e-9));
+        assertThat(result.zones())
+                .extracting(z -> z.stoppingTime())
+                .containsExactly(new Time(0.25), new Time(0.1 + 0.2));
+        // 250 rad/s over 50 ms, then half of it over 200 ms
+        assertThat(result.zones().getFirst().axes().getFirst().shaftAngle().si())
+                .isCloseTo(250 * 0.05 + 250 * 0.2 / 2, withPercentage(1e-10));
+    }
+
+    /** The hardest stop has the highest power but the least energy left after copper: both are looked at. */
+    @Test
+    void theStopOfMostEnergyAndTheStopOfMostPowerAreBothTried() {
+        BrakingAxis axis =
+                axis(0, null, UNIT, shuttle(0.02, 250, 0.2, 0.5, 0.6), stop(0.02, 250, 0.5), stop(0.02, 240, 0.1));
+        List<BrakingCase> cases =
+                only(study(List.of(axis), brakingUnit("b", 1, 20))).cases();
+        assertThat(cases)
+                .extracting(BrakingCase::criterion)
+                .containsExactly(null, StopCriterion.MOST_ENERGY, StopCriterion.MOST_POWER);
+        assertThat(cases.get(1).returnedEnergy().si())
+                .isGreaterThan(cases.get(2).returnedEnergy().si());
+        assertThat(cases.get(1).duration().si()).isEqualTo(0.5);
+        assertThat(cases.get(2).duration().si()).isEqualTo(0.1);
+    }
+
+    @Test
+    void anUncontrolledStopReturnsNothingButIsNoHarmlessOne() {
+        var zone = new StopZone("front", StopCategory.CATEGORY_0, new Time(0.05), new Time(0.2));
+        BrakingAxis with = new BrakingAxis(
+                0, "z", null, "front", UNIT, shuttle(0.001, 150, 0.1, 0.3, 0.5), List.of(), new Time(0.08));
+        BrakingAxis without =
+                new BrakingAxis(1, "x", null, "front", UNIT, shuttle(0.001, 150, 0.1, 0.3, 0.5), List.of(), null);
+        BrakingResult result = new BrakingStudy()
+                .study(new BrakingRequest(
+                        BrakingFixtures.MAINS,
+                        BrakingFixtures.AMBIENT,
+                        List.of(with, without),
+                        List.of(zone),
+                        List.of()));
+        assertThat(result.groups()).allSatisfy(g -> assertThat(g.cases()).hasSize(1));
+        assertThat(result.zones().getFirst().stoppingTime()).isNull();
+        assertThat(result.findings())
+                .filteredOn(f -> f.code() == FindingCode.BRAKING_STOP_UNCONTROLLED)
+                .singleElement()
+                .satisfies(f -> assertThat(f.text()).contains("axis z", "0.08 s"));
+        assertThat(result.findings())
+                .filteredOn(f -> f.code() == FindingCode.BRAKING_STOP_WITHOUT_BRAKE)
+                .singleElement()
+                .satisfies(f -> assertThat(f.pointer()).isEqualTo("/design/axes/1"));
+    }
+
+    @Test
+    void inputWithoutMeaningIsRefusedWithEveryFault() {
+        BrakingAxis lost = new BrakingAxis(0, "x", null, "nowhere", UNIT, new Course(List.of()), List.of(), null);
+        var request = new BrakingRequest(
+                BrakingFixtures.MAINS,
+                BrakingFixtures.AMBIENT,
+                List.of(lost, lost),
+                List.of(BrakingFixtures.ZONE),
+                List.of(brakingUnit("b", 1, 765, 780, 40, 0.1, 200, 5000, 50_000, 500)));
+        assertThatThrownBy(() -> new BrakingStudy().study(request))
+                .isInstanceOfSatisfying(
+                        InvalidDesign.class,
+                        e -> assertThat(e.faults())
+                                .extracting(Fault::pointer, Fault::code)
+                                .containsExactly(
+                                        tuple("/axes/1/id", FaultCode.DUPLICATE_ID),
+                                        tuple("/axes/0/stopZone", FaultCode.DANGLING_REFERENCE),
+                                        tuple("/axes/1/stopZone", FaultCode.DANGLING_REFERENCE),
+                                        tuple("/brakingUnits/0/chopperOff", FaultCode.INCONSISTENT)));
+    }
+
+    @Test
+    void anEmptyRequestHasAnEmptyAnswer() {
+        BrakingResult result = new BrakingStudy()
+                .study(new BrakingRequest(
+                        BrakingFixtures.MAINS, BrakingFixtures.AMBIENT, List.of(), List.of(), List.of()));
+        assertThat(result.groups()).isEmpty();
+        assertThat(result.findings()).isEmpty();
+    }
+}

@@ -1,0 +1,53 @@
+package io.axiswright.engine.conductor;
+
+import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.DeviceKind;
+import io.axiswright.engine.design.InstallationMethod;
+import io.axiswright.engine.design.Insulation;
+import io.axiswright.engine.standard.ConductorClass;
+import io.axiswright.engine.standard.Raceway;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** Circuits of all sorts, from a seed. */
+final class Circuits {
+
+    private static final List<Double> VOLTAGES = List.of(24.0, 48.0, 120.0, 230.0, 400.0, 480.0, 600.0);
+
+    private Circuits() {}
+
+    static CircuitBuilder random(CodeBasis basis, long seed) {
+        var random = new SplittableRandom(seed);
+        var circuit = new CircuitBuilder();
+        circuit.id = "c" + seed;
+        circuit.kind = pick(random, CircuitKind.values());
+        circuit.loadKind = pick(random, LoadKind.values());
+        if (random.nextInt(4) == 0) {
+            circuit.control();
+        }
+        circuit.amperes = Math.round(Math.exp(random.nextDouble(Math.log(0.5), Math.log(250))) * 10) / 10.0;
+        circuit.volts = VOLTAGES.get(random.nextInt(VOLTAGES.size()));
+        circuit.metres = Math.exp(random.nextDouble(0, Math.log(200)));
+        circuit.powerFactor = circuit.kind == CircuitKind.DC ? 1 : random.nextDouble(0.3, 1);
+        circuit.method = pick(random, InstallationMethod.values());
+        circuit.insulation = basis == CodeBasis.NFPA_79
+                ? pick(random, Insulation.NEC_60, Insulation.NEC_75, Insulation.NEC_90)
+                : pick(random, Insulation.PVC_70, Insulation.XLPE_90);
+        circuit.ambient = random.nextInt(-10, 66);
+        circuit.grouped = random.nextInt(1, random.nextInt(4) == 0 ? 26 : 5);
+        circuit.termination = pick(random, 60.0, 70.0, 75.0, 90.0);
+        circuit.dropLimit = random.nextDouble(0.01, 0.1);
+        circuit.device = pick(random, DeviceKind.values());
+        if (random.nextInt(3) == 0) {
+            circuit.fault(Math.exp(random.nextDouble(Math.log(100), Math.log(20_000))), random.nextDouble(0.01, 0.5));
+        }
+        circuit.raceway = random.nextInt(3) == 0 ? null : pick(random, Raceway.values());
+        circuit.construction = random.nextInt(3) == 0 ? null : pick(random, ConductorClass.values());
+        return circuit;
+    }
+
+    @SafeVarargs
+    private static <T> T pick(SplittableRandom random, T... values) {
+        return values[random.nextInt(values.length)];
+    }
+}

@@ -1,0 +1,90 @@
+package io.axiswright.engine.conductor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.quantity.ConductorSize;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What must hold between two answers, whatever they are. */
+class ConductorMetamorphicTest {
+
+    private static final int COUNT = 1_000;
+
+    /** Area of the answer; beyond every size where none serves. */
+    private static double area(CodeBasis basis, CircuitBuilder circuit) {
+        ConductorSize size = Sizing.one(basis, circuit.build()).conductor();
+        return size == null ? Double.POSITIVE_INFINITY : size.area().si();
+    }
+
+    private static void neverThinner(CodeBasis basis, Consumer<CircuitBuilder> harder) {
+        int thicker = 0;
+        for (long seed = 0; seed < COUNT; seed++) {
+            CircuitBuilder circuit = Circuits.random(basis, seed);
+            double before = area(basis, circuit);
+            harder.accept(circuit);
+            double after = area(basis, circuit);
+            assertThat(after).as("seed %d %s", seed, circuit.build()).isGreaterThanOrEqualTo(before);
+            thicker += after > before ? 1 : 0;
+        }
+        assertThat(thicker).isGreaterThan(COUNT / 50);
+    }
+
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void longerIsNeverThinner(CodeBasis basis) {
+        neverThinner(basis, c -> c.metres *= 1.7);
+    }
+
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void hotterIsNeverThinner(CodeBasis basis) {
+        neverThinner(basis, c -> c.ambient += 7);
+    }
+
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void moreTogetherIsNeverThinner(CodeBasis basis) {
+        neverThinner(basis, c -> c.grouped += 3);
+    }
+
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void moreCurrentIsNeverThinner(CodeBasis basis) {
+        neverThinner(basis, c -> c.amperes *= 1.3);
+    }
+
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void continuousIsNeverThinner(CodeBasis basis) {
+        for (long seed = 0; seed < COUNT; seed++) {
+            CircuitBuilder circuit = Circuits.random(basis, seed);
+            circuit.loadKind = LoadKind.GENERAL;
+            double before = area(basis, circuit);
+            circuit.loadKind = LoadKind.GENERAL_CONTINUOUS;
+            assertThat(area(basis, circuit)).as("seed %d", seed).isGreaterThanOrEqualTo(before);
+        }
+    }
+
+    /** A circuit's answer does not depend on its neighbours in the request, nor on their order. */
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void orderDoesNotMatter(CodeBasis basis) {
+        var circuits = new ArrayList<Circuit>();
+        for (long seed = 0; seed < 50; seed++) {
+            circuits.add(Circuits.random(basis, seed).build());
+        }
+        List<CircuitConductors> forward = new ConductorSizing()
+                .size(new ConductorRequest(basis, circuits))
+                .circuits();
+        List<CircuitConductors> backward = new ConductorSizing()
+                .size(new ConductorRequest(basis, circuits.reversed()))
+                .circuits();
+        assertThat(backward.reversed()).isEqualTo(forward);
+        assertThat(forward.get(3)).isEqualTo(Sizing.one(basis, circuits.get(3)));
+    }
+}

@@ -1,0 +1,188 @@
+package io.axiswright.engine.conductor;
+
+import static io.axiswright.engine.conductor.RawTable.number;
+import static io.axiswright.engine.conductor.RawTable.rows;
+import static io.axiswright.engine.conductor.RawTable.step;
+import static io.axiswright.engine.conductor.RawTable.text;
+
+import io.axiswright.engine.standard.CircuitUse;
+import io.axiswright.engine.standard.Raceway;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** Re-derives, from the raw tables alone, every limit that a size breaks under NFPA 79; nothing here selects. */
+final class NecChecker implements Checker {
+
+    private static final double SLACK = 1 + 1e-9;
+    private static final List<Map<String, String>> SMALL = rows("nfpa-79-12-5-1");
+    private static final List<Map<String, String>> LARGE = rows("nec-310-16");
+    private static final List<Map<String, String>> AMBIENT = rows("nec-310-15-b-1");
+    private static final List<Map<String, String>> TOGETHER = rows("nec-310-15-c-1");
+    private static final List<Map<String, String>> TABLE_8 = rows("nec-chapter-9-table-8");
+    private static final List<Map<String, String>> TABLE_9 = rows("nec-chapter-9-table-9");
+    private static final List<Map<String, String>> RULE_D = rows("nec-240-4-d");
+    private static final List<Map<String, String>> RATINGS = rows("device-ratings-na");
+    private static final List<Map<String, String>> EGC = rows("nec-250-122");
+    private static final List<Map<String, String>> EGC_79 = rows("nfpa-79-8-2-2-3");
+
+    @Override
+    public List<String> sizes(Circuit c) {
+        return TABLE_8.stream().map(r -> text(r, "size")).toList();
+    }
+
+    @Override
+    public boolean covered(Circuit c) {
+        return !Double.isNaN(ambient(c));
+    }
+
+    @Override
+    public double device(Circuit c) {
+        double amperes = c.designCurrent().si();
+        double wanted = switch (c.loadKind()) {
+            case GENERAL -> amperes;
+            case GENERAL_CONTINUOUS -> 1.25 * amperes;
+            case MOTOR_OR_DRIVE -> amperes * (c.device().name().equals("FUSE") ? 1.75 : 2.5);
+        };
+        return nextUp(c, wanted);
+    }
+
+    @Override
+    public double ampacity(Circuit c, String size) {
+        int together = c.groupedCircuits() * (c.kind() == CircuitKind.AC_THREE_PHASE ? 3 : 2);
+        return base(size, column(c)) * ambient(c) * step(TOGETHER, "conductors_up_to", together, "factor");
+    }
+
+    @Override
+    public double drop(Circuit c, String size) {
+        double r = number(row(TABLE_8, size), "resistance");
+        double x = 0;
+        Raceway raceway = c.raceway() == null ? Raceway.STEEL : c.raceway();
+        if (c.kind() != CircuitKind.DC) {
+            for (var row : TABLE_9) {
+                if (text(row, "size").equals(size) && text(row, "raceway").equals(raceway.name())) {
+                    r = number(row, "resistance");
+                    x = number(row, "reactance");
+                }
+            }
+        }
+        double phi = Math.acos(c.powerFactor());
+        double along = (r * Math.cos(phi) + x * Math.sin(phi)) / 304.8;
+        double ways = c.kind() == CircuitKind.AC_THREE_PHASE ? Math.sqrt(3) : 2;
+        return ways * c.designCurrent().si() * c.length().si() * along;
+    }
+
+    @Override
+    public Set<Limit> broken(Circuit c, String size, double device) {
+        var broken = EnumSet.noneOf(Limit.class);
+        double load = c.designCurrent().si();
+        boolean motor = c.loadKind() == LoadKind.MOTOR_OR_DRIVE;
+        double atTerminals = base(size, Math.min(column(c), terminalColumn(c)));
+        double corrected = ampacity(c, size);
+        if (mils(size) < mils(c.use() == CircuitUse.POWER ? "14 AWG" : "18 AWG")) {
+            broken.add(Limit.CODE_MINIMUM);
+        }
+        if ((c.loadKind() == LoadKind.GENERAL ? load : 1.25 * load) > atTerminals * SLACK) {
+            broken.add(Limit.TERMINATION);
+        }
+        if ((motor ? 1.25 * load : load) > corrected * SLACK) {
+            broken.add(Limit.AMPACITY);
+        }
+        if (!motor) {
+            for (var row : RULE_D) {
+                if (text(row, "size").equals(size)
+                        && (device > number(row, "max_device") * SLACK
+                                || (c.loadKind() == LoadKind.GENERAL_CONTINUOUS
+                                        && load > number(row, "max_continuous_load") * SLACK))) {
+                    broken.add(Limit.SMALL_CONDUCTOR);
+                }
+            }
+            double usable = Math.min(corrected, atTerminals);
+            double allowed = device <= 800 ? Math.max(usable, nextUp(c, usable)) : usable;
+            if (device > allowed * SLACK) {
+                broken.add(Limit.DEVICE_COORDINATION);
+            }
+        }
+        if (drop(c, size) > c.voltageDropLimit() * c.voltage().si() * SLACK) {
+            broken.add(Limit.VOLTAGE_DROP);
+        }
+        if (c.prospectiveFaultCurrent() != null && c.clearingTime() != null) {
+            double k = column(c) == 60 ? 116.7 : column(c) == 75 ? 105.2 : 93.0;
+            // heat: I²t against k²S², S of the geometric area
+            double heat = Math.pow(c.prospectiveFaultCurrent().si(), 2)
+                    * c.clearingTime().si();
+            if (heat > Math.pow(k * exactMm2(size), 2) * SLACK) {
+                broken.add(Limit.FAULT_WITHSTAND);
+            }
+        }
+        return broken;
+    }
+
+    @Override
+    public String protective(Circuit c, String chosen, String needed, double device) {
+        var table = device <= 600 ? EGC_79 : EGC;
+        String egc = "";
+        for (var row : table) {
+            if (egc.isEmpty() && device <= number(row, "device_up_to")) {
+                egc = text(row, "size");
+            }
+        }
+        double wanted = mils(egc) * (mils(chosen) / mils(needed));
+        for (String size : sizes(c)) {
+            if (mils(size) * SLACK >= wanted && mils(size) < mils(chosen)) {
+                return size;
+            }
+        }
+        return chosen;
+    }
+
+    private static int column(Circuit c) {
+        return Integer.parseInt(c.insulation().name().substring("NEC_".length()));
+    }
+
+    private static int terminalColumn(Circuit c) {
+        double celsius = c.terminationRating().si() - 273.15;
+        return celsius > 89.99 ? 90 : celsius > 74.99 ? 75 : 60;
+    }
+
+    private static double ambient(Circuit c) {
+        return step(AMBIENT, "ambient_up_to", c.ambient().si() - 273.15, "factor_" + column(c));
+    }
+
+    private static double base(String size, int column) {
+        var row = LARGE.stream().anyMatch(r -> text(r, "size").equals(size)) ? row(LARGE, size) : row(SMALL, size);
+        return number(row, "ampacity_" + column);
+    }
+
+    private static double mils(String size) {
+        return number(row(TABLE_8, size), "circular_mils");
+    }
+
+    private static double exactMm2(String size) {
+        if (size.endsWith("kcmil")) {
+            return mils(size) * Math.PI / 4 * 0.0254 * 0.0254;
+        }
+        String gauge = size.substring(0, size.indexOf(' ')).toLowerCase(Locale.ROOT);
+        double n = gauge.endsWith("/0") ? 1 - Double.parseDouble(gauge.substring(0, 1)) : Double.parseDouble(gauge);
+        double diameter = 0.127 * Math.pow(92, (36 - n) / 39);
+        return Math.PI / 4 * diameter * diameter;
+    }
+
+    private static double nextUp(Circuit c, double amperes) {
+        return RATINGS.stream()
+                .filter(r -> text(r, "device").equals(c.device().name()))
+                .mapToDouble(r -> number(r, "rating"))
+                .filter(r -> r * SLACK >= amperes)
+                .min()
+                .orElse(Double.NaN);
+    }
+
+    private static Map<String, String> row(List<Map<String, String>> table, String size) {
+        return table.stream()
+                .filter(r -> text(r, "size").equals(size))
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,168 @@
+package io.axiswright.engine.topology;
+
+import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.design.Place;
+import io.axiswright.engine.design.Position;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Tries every layout of a small request and remembers the cheapest: the plainest route to the optimum there is. */
+final class EveryLayout {
+
+    /** A gateway that might be bought: where, which, on which port. */
+    private record Site(int port, int place, GatewayType type) {}
+
+    private final TopologyRequest request;
+    private final List<Site> sites = new ArrayList<>();
+    private final List<List<NetworkAxis>> axesOn = new ArrayList<>();
+    private double best = Double.POSITIVE_INFINITY;
+    private double bestLength = Double.POSITIVE_INFINITY;
+
+    private EveryLayout(TopologyRequest request) {
+        this.request = request;
+    }
+
+    /** Least cost and, among layouts of that cost, least length of cable; infinite if there is none. */
+    static double[] cheapest(TopologyRequest request) {
+        var every = new EveryLayout(request);
+        every.port(0, 0, 0);
+        return new double[] {every.best, every.bestLength};
+    }
+
+    private void port(int port, double cost, double length) {
+        if (port == request.network().host().ports().size()) {
+            axis(0, cost, length);
+            return;
+        }
+        extend(port, request.network().host().position(), true, 0, cost, length);
+    }
+
+    private void extend(int port, Position from, boolean first, int depth, double cost, double length) {
+        port(port + 1, cost, length);
+        int deepest = request.gatewayTypes().stream()
+                .mapToInt(GatewayType::chainDepth)
+                .max()
+                .orElse(0);
+        if (depth == deepest || cost > best) {
+            return;
+        }
+        for (int k = 0; k < request.network().places().size(); k++) {
+            Place place = request.network().places().get(k);
+            int index = k;
+            CableAssembly cable = cheapest(first ? CableUse.HOST : CableUse.TRUNK, from, place.position());
+            long there = sites.stream().filter(site -> site.place == index).count();
+            if (cable == null || there == place.maxGateways()) {
+                continue;
+            }
+            for (GatewayType type : request.gatewayTypes()) {
+                sites.add(new Site(port, k, type));
+                axesOn.add(new ArrayList<>());
+                if (sites.stream().filter(site -> site.port == port).allMatch(site -> depth < site.type.chainDepth())) {
+                    extend(
+                            port,
+                            place.position(),
+                            false,
+                            depth + 1,
+                            cost + price(type.price()) + price(cable.price()),
+                            length + cable.length().si());
+                }
+                sites.removeLast();
+                axesOn.removeLast();
+            }
+        }
+    }
+
+    private void axis(int index, double cost, double length) {
+        if (cost > best + 1e-6) {
+            return;
+        }
+        if (index == request.axes().size()) {
+            if (holds() && (cost < best - 1e-6 || length < bestLength - 1e-9)) {
+                best = Math.min(best, cost);
+                bestLength = length;
+            }
+            return;
+        }
+        NetworkAxis axis = request.axes().get(index);
+        for (int k = 0; k < sites.size(); k++) {
+            Place place = request.network().places().get(sites.get(k).place);
+            CableAssembly cable = cheapest(CableUse.SPUR, axis.position(), place.position());
+            if (cable != null && axesOn.get(k).size() < sites.get(k).type.drivePorts()) {
+                axesOn.get(k).add(axis);
+                axis(
+                        index + 1,
+                        cost + price(cable.price()),
+                        length + cable.length().si());
+                axesOn.get(k).removeLast();
+            }
+        }
+    }
+
+    private boolean holds() {
+        for (int k = 0; k < sites.size(); k++) {
+            GatewayType type = sites.get(k).type;
+            if (axesOn.get(k).stream().filter(NetworkAxis::holdingBrake).count() > type.brakeOutputs()) {
+                return false;
+            }
+            if (type.stopScope() != StopScope.NONE && zones(axesOn.get(k)) > 1) {
+                return false;
+            }
+        }
+        List<HostPort> ports = request.network().host().ports();
+        for (int port = 0; port < ports.size(); port++) {
+            var trunk = new ArrayList<NetworkAxis>();
+            boolean whole = false;
+            for (int k = 0; k < sites.size(); k++) {
+                if (sites.get(k).port == port) {
+                    trunk.addAll(axesOn.get(k));
+                    whole |= sites.get(k).type.stopScope() == StopScope.TRUNK;
+                }
+            }
+            double rate =
+                    trunk.stream().mapToDouble(axis -> axis.commandRate().si()).sum();
+            if (rate > ports.get(port).commandRate().si() + 1e-9 || (whole && zones(trunk) > 1)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static int zones(List<NetworkAxis> axes) {
+        var zones = new HashSet<String>();
+        for (NetworkAxis axis : axes) {
+            if (axis.stopZone() != null) {
+                zones.add(axis.stopZone());
+            }
+        }
+        return zones.size();
+    }
+
+    private @Nullable CableAssembly cheapest(CableUse use, Position from, Position to) {
+        double route = request.network().route().between(from, to).si();
+        CableAssembly best = null;
+        for (CableAssembly cable : request.cableAssemblies()) {
+            if (cable.use() != use || cable.length().si() < route - 1e-9) {
+                continue;
+            }
+            double gain = best == null ? 1 : price(best.price()) - price(cable.price());
+            if (gain > 0
+                    || (gain == 0
+                            && best != null
+                            && cable.length().si() < best.length().si())) {
+                best = cable;
+            }
+        }
+        return best;
+    }
+
+    private static double price(io.axiswright.engine.quantity.@Nullable Money price) {
+        return (price == null ? BigDecimal.ZERO : price.amount()).doubleValue();
+    }
+}

@@ -1,0 +1,210 @@
+package io.axiswright.engine.topology;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.design.Place;
+import io.axiswright.engine.design.Position;
+import io.axiswright.engine.quantity.Money;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Holds a layout against its request from the answer alone; knows no solver. */
+final class LayoutChecker {
+
+    private final TopologyRequest request;
+    private final TopologyResult result;
+
+    private LayoutChecker(TopologyRequest request, TopologyResult result) {
+        this.request = request;
+        this.result = result;
+    }
+
+    /** Asserts that the layout can be built and costs what it says. */
+    static void check(TopologyRequest request, TopologyResult result) {
+        new LayoutChecker(request, result).check();
+    }
+
+    private void check() {
+        everyAxisOnce();
+        trunksAreChains();
+        roomHolds();
+        gatewaysHold();
+        trunksHold();
+        cablesReach();
+        costAddsUp();
+    }
+
+    private void everyAxisOnce() {
+        List<String> hung = result.gateways().stream()
+                .flatMap(gateway -> gateway.spurs().stream())
+                .map(SpurLink::axis)
+                .toList();
+        assertThat(hung)
+                .containsExactlyInAnyOrderElementsOf(
+                        request.axes().stream().map(NetworkAxis::id).toList());
+    }
+
+    private void trunksAreChains() {
+        for (List<PlacedGateway> trunk : trunks()) {
+            for (int k = 0; k < trunk.size(); k++) {
+                assertThat(trunk.get(k).depth()).isEqualTo(k + 1);
+                assertThat(trunk.get(k).upstream())
+                        .isEqualTo(k == 0 ? null : trunk.get(k - 1).id());
+            }
+        }
+        var ports = new ArrayList<String>();
+        trunks().forEach(trunk -> ports.add(trunk.getFirst().hostPort()));
+        ports.addAll(result.spareHostPorts());
+        assertThat(ports)
+                .containsExactlyInAnyOrderElementsOf(request.network().host().ports().stream()
+                        .map(HostPort::id)
+                        .toList());
+    }
+
+    private void roomHolds() {
+        for (Place place : request.network().places()) {
+            assertThat(result.gateways().stream()
+                            .filter(gateway -> gateway.place().equals(place.id()))
+                            .count())
+                    .isLessThanOrEqualTo(place.maxGateways());
+        }
+    }
+
+    private void gatewaysHold() {
+        for (PlacedGateway gateway : result.gateways()) {
+            GatewayType type = type(gateway);
+            List<NetworkAxis> axes = axes(List.of(gateway));
+            long brakes = axes.stream().filter(NetworkAxis::holdingBrake).count();
+            assertThat(gateway.spareDrivePorts()).isNotNegative().isEqualTo(type.drivePorts() - axes.size());
+            assertThat(gateway.spareBrakeOutputs()).isNotNegative().isEqualTo((int) (type.brakeOutputs() - brakes));
+            if (type.stopScope() != StopScope.NONE) {
+                assertThat(zones(axes)).hasSizeLessThanOrEqualTo(1);
+            }
+        }
+    }
+
+    private void trunksHold() {
+        for (List<PlacedGateway> trunk : trunks()) {
+            for (PlacedGateway gateway : trunk) {
+                assertThat(trunk.size()).isLessThanOrEqualTo(type(gateway).chainDepth());
+                if (type(gateway).stopScope() == StopScope.TRUNK) {
+                    assertThat(zones(axes(trunk))).hasSizeLessThanOrEqualTo(1);
+                }
+            }
+            double rate = axes(trunk).stream()
+                    .mapToDouble(axis -> axis.commandRate().si())
+                    .sum();
+            double carried = request.network().host().ports().stream()
+                    .filter(port -> port.id().equals(trunk.getFirst().hostPort()))
+                    .findFirst()
+                    .orElseThrow()
+                    .commandRate()
+                    .si();
+            assertThat(rate).isLessThanOrEqualTo(carried + 1e-3);
+        }
+    }
+
+    private void cablesReach() {
+        Map<String, PlacedGateway> byId =
+                result.gateways().stream().collect(Collectors.toMap(PlacedGateway::id, Function.identity()));
+        for (PlacedGateway gateway : result.gateways()) {
+            boolean first = gateway.upstream() == null;
+            Position from = first
+                    ? request.network().host().position()
+                    : position(Objects.requireNonNull(byId.get(gateway.upstream())));
+            cable(gateway.linkCable(), first ? CableUse.HOST : CableUse.TRUNK, from, position(gateway));
+            for (SpurLink spur : gateway.spurs()) {
+                NetworkAxis axis = request.axes().stream()
+                        .filter(one -> one.id().equals(spur.axis()))
+                        .findFirst()
+                        .orElseThrow();
+                cable(spur.cable(), CableUse.SPUR, position(gateway), axis.position());
+            }
+        }
+    }
+
+    private void cable(String id, CableUse use, Position from, Position to) {
+        CableAssembly cable = request.cableAssemblies().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        assertThat(cable.use()).isEqualTo(use);
+        assertThat(cable.length().si())
+                .isGreaterThanOrEqualTo(
+                        request.network().route().between(from, to).si() - 1e-6);
+    }
+
+    private void costAddsUp() {
+        Map<String, BigDecimal> prices = new HashMap<>();
+        request.gatewayTypes().forEach(type -> prices.put("type " + type.id(), amount(type.price())));
+        request.cableAssemblies().forEach(cable -> prices.put("cable " + cable.id(), amount(cable.price())));
+        BigDecimal sum = BigDecimal.ZERO;
+        for (PlacedGateway gateway : result.gateways()) {
+            sum = sum.add(prices.get("type " + gateway.gatewayType())).add(prices.get("cable " + gateway.linkCable()));
+            for (SpurLink spur : gateway.spurs()) {
+                sum = sum.add(prices.get("cable " + spur.cable()));
+            }
+        }
+        assertThat(result.cost().amount()).isEqualByComparingTo(sum);
+        assertThat(result.bound().amount()).isLessThanOrEqualTo(sum);
+    }
+
+    private static BigDecimal amount(@org.jspecify.annotations.Nullable Money price) {
+        return price == null ? BigDecimal.ZERO : price.amount();
+    }
+
+    private List<List<PlacedGateway>> trunks() {
+        return request.network().host().ports().stream()
+                .map(port -> result.gateways().stream()
+                        .filter(gateway -> gateway.hostPort().equals(port.id()))
+                        .toList())
+                .filter(trunk -> !trunk.isEmpty())
+                .toList();
+    }
+
+    private GatewayType type(PlacedGateway gateway) {
+        return request.gatewayTypes().stream()
+                .filter(type -> type.id().equals(gateway.gatewayType()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Position position(PlacedGateway gateway) {
+        return request.network().places().stream()
+                .filter(place -> place.id().equals(gateway.place()))
+                .findFirst()
+                .orElseThrow()
+                .position();
+    }
+
+    private List<NetworkAxis> axes(List<PlacedGateway> gateways) {
+        Set<String> ids = gateways.stream()
+                .flatMap(gateway -> gateway.spurs().stream())
+                .map(SpurLink::axis)
+                .collect(Collectors.toSet());
+        return request.axes().stream().filter(axis -> ids.contains(axis.id())).toList();
+    }
+
+    private static Set<String> zones(List<NetworkAxis> axes) {
+        var zones = new HashSet<String>();
+        for (NetworkAxis axis : axes) {
+            if (axis.stopZone() != null) {
+                zones.add(axis.stopZone());
+            }
+        }
+        return zones;
+    }
+}

@@ -1,0 +1,101 @@
+package io.axiswright.engine.topology;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.axiswright.engine.finding.Severity;
+import org.junit.jupiter.api.Test;
+
+/** The layout against every layout there is, on toys small enough to try them all. */
+class LayoutPlanningTest {
+
+    private static final int TOYS = 400;
+
+    private final LayoutPlanning planning = new LayoutPlanning();
+
+    @Test
+    void noLayoutOfASmallMachineIsCheaper() {
+        int built = 0;
+        for (long seed = 1; seed <= TOYS; seed++) {
+            TopologyRequest request = TopologyRequests.toy(seed);
+            double[] cheapest = EveryLayout.cheapest(request);
+            TopologyResult result = planning.plan(request);
+            if (Double.isInfinite(cheapest[0])) {
+                assertThat(result.gateways()).as("seed %d", seed).isEmpty();
+                assertThat(result.method()).as("seed %d", seed).isEqualTo(LayoutMethod.NONE);
+                assertThat(result.findings())
+                        .as("seed %d", seed)
+                        .anyMatch(finding -> finding.severity() == Severity.VIOLATION);
+                continue;
+            }
+            built++;
+            assertThat(result.method()).as("seed %d", seed).isEqualTo(LayoutMethod.PROVEN_OPTIMAL);
+            assertThat(result.cost().amount().doubleValue()).as("seed %d", seed).isCloseTo(cheapest[0], within(1e-6));
+            assertThat(cableLength(result)).as("seed %d", seed).isCloseTo(cheapest[1], within(1e-6));
+            LayoutChecker.check(request, result);
+        }
+        assertThat(built).as("toys that can be built").isBetween(TOYS / 4, TOYS - 20);
+    }
+
+    @Test
+    void noLayoutThatRelaysIsCheaper() {
+        int relays = 0;
+        for (long seed = 1; seed <= 60; seed++) {
+            TopologyRequest request = TopologyRequests.farToy(seed);
+            double[] cheapest = EveryLayout.cheapest(request);
+            TopologyResult result = planning.plan(request);
+            assertThat(result.gateways().isEmpty()).as("seed %d", seed).isEqualTo(Double.isInfinite(cheapest[0]));
+            if (!result.gateways().isEmpty()) {
+                assertThat(result.cost().amount().doubleValue())
+                        .as("seed %d", seed)
+                        .isCloseTo(cheapest[0], within(1e-6));
+                assertThat(cableLength(result)).as("seed %d", seed).isCloseTo(cheapest[1], within(1e-6));
+                LayoutChecker.check(request, result);
+                relays += result.gateways().stream()
+                                .anyMatch(gateway -> gateway.spurs().isEmpty())
+                        ? 1
+                        : 0;
+            }
+        }
+        assertThat(relays).as("layouts with a gateway that only relays").isGreaterThan(5);
+    }
+
+    @Test
+    void theHeuristicBracketsTheOptimum() {
+        int found = 0;
+        int built = 0;
+        for (long seed = 1; seed <= TOYS; seed++) {
+            TopologyRequest request = TopologyRequests.toy(seed);
+            double cheapest = EveryLayout.cheapest(request)[0];
+            TopologyResult quick = planning.plan(withEffort(request, LayoutEffort.HEURISTIC));
+            built += Double.isInfinite(cheapest) ? 0 : 1;
+            if (quick.gateways().isEmpty()) {
+                continue;
+            }
+            found++;
+            LayoutChecker.check(request, quick);
+            assertThat(quick.bound().amount().doubleValue()).as("seed %d", seed).isLessThanOrEqualTo(cheapest + 1e-6);
+            assertThat(quick.cost().amount().doubleValue()).as("seed %d", seed).isGreaterThanOrEqualTo(cheapest - 1e-6);
+        }
+        assertThat(found).as("of %d toys that can be built", built).isGreaterThan(built * 9 / 10);
+    }
+
+    static TopologyRequest withEffort(TopologyRequest request, LayoutEffort effort) {
+        return new TopologyRequest(
+                request.network(),
+                request.axes(),
+                request.gatewayTypes(),
+                request.cableAssemblies(),
+                request.currency(),
+                effort);
+    }
+
+    static double cableLength(TopologyResult result) {
+        return result.gateways().stream()
+                .mapToDouble(gateway -> gateway.linkCableLength().si()
+                        + gateway.spurs().stream()
+                                .mapToDouble(spur -> spur.cableLength().si())
+                                .sum())
+                .sum();
+    }
+}
