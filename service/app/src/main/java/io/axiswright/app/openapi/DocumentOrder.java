@@ -6,7 +6,9 @@ import io.swagger.v3.oas.models.responses.ApiResponses;
 import io.swagger.v3.oas.models.tags.Tag;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.springdoc.core.customizers.GlobalOpenApiCustomizer;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
@@ -23,6 +25,10 @@ class DocumentOrder implements GlobalOpenApiCustomizer {
         document.setPaths(paths);
         if (document.getTags() != null) {
             var tags = new ArrayList<>(document.getTags());
+            Set<String> used = ExactSchemas.operations(document)
+                    .flatMap(operation -> operation.getTags().stream())
+                    .collect(Collectors.toSet());
+            tags.removeIf(tag -> !used.contains(tag.getName()));
             tags.sort(Comparator.comparing(Tag::getName));
             document.setTags(tags);
         }

@@ -2,6 +2,7 @@ package io.axiswright.app.openapi;
 
 import io.axiswright.app.wire.Range;
 import io.axiswright.app.wire.Shape;
+import io.axiswright.engine.quantity.Money;
 import io.swagger.v3.oas.models.media.Schema;
 import java.math.BigDecimal;
 import java.util.List;
@@ -94,16 +95,14 @@ final class LeafSchemas {
 
     private static Schema<Object> price(boolean input) {
         Schema<Object> amount = Schemas.ofType("string");
-        amount.setPattern("^[0-9]{1,15}(\\.[0-9]{1,6})?$");
-        if (!input) {
-            amount.setPattern("^[0-9]+(\\.[0-9]+)?$");
-        }
+        amount.setPattern(input ? "^[0-9]{1,15}(\\.[0-9]{1,6})?$" : "^[0-9]+(\\.[0-9]+)?$");
         Schema<Object> number = Schemas.ofType("number");
         number.setMinimum(BigDecimal.ZERO);
         Schema<Object> currency = Schemas.ofType("string");
         currency.setPattern("^[A-Z]{3}$");
         currency.setDescription("ISO 4217 alphabetic code");
         Schema<Object> schema = Schemas.ofType("object");
+        schema.setDescription(Words.of(Money.class));
         if (input) {
             Schema<Object> either = Schemas.any();
             either.setAnyOf(List.of(amount, number));

@@ -1,6 +1,7 @@
 package io.axiswright.app.openapi;
 
 import io.axiswright.app.wire.Shapes;
+import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -15,15 +16,14 @@ import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
 import org.springframework.stereotype.Component;
 
 /**
- * What our types are called in the document: by their simple names, with the package's name before it where two packages
- * have types of the same name. Knows all of them from the start, so that no name depends on which type is met first.
+ * What our types are called in the document: by their simple names, with the names of package and
+ * enclosing types before it where two types have the same. Knows all of them from the start, so that no name depends on which type is met first.
  */
 @Component
 class SchemaNames {
 
     static final String REFERENCE = "#/components/schemas/";
 
-    private static final String OURS = "io.axiswright.";
     private static final String CLASSES = "classpath*:io/axiswright/**/*.class";
 
     private final Map<Class<?>, String> names = new HashMap<>();
@@ -33,7 +33,7 @@ class SchemaNames {
         Map<String, Long> uses = types().collect(Collectors.groupingBy(SchemaNames::simple, Collectors.counting()));
         types().forEach(type -> {
             String simple = simple(type);
-            String name = uses.getOrDefault(simple, 1L) > 1 ? packagePrefix(type) + simple : simple;
+            String name = uses.getOrDefault(simple, 1L) > 1 ? qualified(type) : simple;
             names.put(type, name);
             types.put(name, type);
         });
@@ -72,7 +72,7 @@ class SchemaNames {
     }
 
     private static boolean isNamed(Class<?> type) {
-        return type.isEnum() || Quantity.class.isAssignableFrom(type) || Shapes.isComposite(type);
+        return type.isEnum() || type == Money.class || Quantity.class.isAssignableFrom(type) || Shapes.isComposite(type);
     }
 
     private static Class<?> load(Resource resource) {
@@ -88,17 +88,13 @@ class SchemaNames {
     }
 
     private static String simple(Class<?> type) {
-        String name = type.getName();
-        return name.substring(name.lastIndexOf('.') + 1).replace("$", "");
+        return type.getSimpleName();
     }
 
-    private static String packagePrefix(Class<?> type) {
+    /** The last part of the package, and the names of the enclosing types, before the simple name. */
+    private static String qualified(Class<?> type) {
         String last = type.getPackageName().substring(type.getPackageName().lastIndexOf('.') + 1);
-        return last.substring(0, 1).toUpperCase(Locale.ROOT) + last.substring(1);
-    }
-
-    /** Whether a type is of this project. */
-    static boolean isOurs(Class<?> type) {
-        return type.getName().startsWith(OURS);
+        String own = type.getName().substring(type.getPackageName().length() + 1).replace("$", "");
+        return last.substring(0, 1).toUpperCase(Locale.ROOT) + last.substring(1) + own;
     }
 }

@@ -5,6 +5,8 @@ import io.axiswright.app.wire.RecordShape.Member;
 import io.axiswright.app.wire.Shape;
 import io.axiswright.app.wire.Shapes;
 import io.axiswright.engine.quantity.Dimension;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Quantity;
 import io.swagger.v3.oas.models.media.Discriminator;
 import io.swagger.v3.oas.models.media.Schema;
 import java.util.ArrayDeque;
@@ -12,7 +14,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -62,6 +63,7 @@ final class SchemaWriter {
             case Shape.Choice choice -> choice.type();
             case Shape.Word word -> word.type();
             case Shape.Measure measure -> measureType(measure.dimensions());
+            case Shape.Price _ -> Money.class;
             default -> throw new IllegalArgumentException(shape + " has no name");
         };
     }
@@ -71,7 +73,7 @@ final class SchemaWriter {
             return dimensions.getFirst().type();
         }
         if (dimensions.size() == Dimension.values().length) {
-            return io.axiswright.engine.quantity.Quantity.class;
+            return Quantity.class;
         }
         return dimensions.getFirst().type().getInterfaces()[0];
     }
@@ -169,9 +171,10 @@ final class SchemaWriter {
         return switch (shape) {
             case RecordShape record -> refer(record, input);
             case Shape.Choice choice -> refer(choice, input);
+            case Shape.Price price -> refer(price, input);
             case Shape.Word word when names.has(word.type()) -> refer(Shapes.of(word.type()), input);
             case Shape.Measure measure ->
-                refer(Shapes.of(Objects.requireNonNull(measureType(measure.dimensions()))), input);
+                refer(Shapes.of(measureType(measure.dimensions())), input);
             case Shape.Many many -> LeafSchemas.list(value(many.element(), input), many, input);
             case Shape.Table table -> {
                 Schema<Object> schema = Schemas.ofType("object");

@@ -2,6 +2,7 @@ package io.axiswright.app.problem;
 
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.Severity;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import java.util.stream.Stream;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -11,6 +12,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** The catalogue of findings. */
 @RestController
+@Tag(name = "Findings")
 @RequestMapping("/v1/findings")
 class FindingPages {
 

@@ -1,5 +1,6 @@
 package io.axiswright.app.problem;
 
+import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import java.util.stream.Stream;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -9,6 +10,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** What each kind of failure means. */
 @RestController
+@Tag(name = "Problems")
 @RequestMapping("/problems")
 class ProblemPages {
 

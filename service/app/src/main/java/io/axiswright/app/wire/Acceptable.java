@@ -1,12 +1,8 @@
 package io.axiswright.app.wire;
 
 import io.axiswright.engine.quantity.ConductorSize;
-import io.axiswright.engine.quantity.Dimension;
-import io.axiswright.engine.quantity.Unit;
-import io.axiswright.engine.quantity.Units;
 import java.util.Collection;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** What would be accepted at a place, in words. */
 final class Acceptable {
@@ -22,7 +18,9 @@ final class Acceptable {
                         + words(choice.kinds().keySet());
             case Shape.Many many -> "a list of " + many.min() + " to " + many.max() + " elements";
             case Shape.Table _ -> "an object";
-            case Shape.Measure measure -> "an object with value and unit, the unit " + units(measure.dimensions());
+            case Shape.Measure measure ->
+                "an object with value and unit, the unit "
+                        + words(measure.units().keySet());
             case Shape.Plain plain -> plain.range().inWords(x -> x, "") + number(plain.digits());
             case Shape.Text text -> "a text of 1 to " + text.maxLength() + " characters";
             case Shape.Token token -> token.accepted();
@@ -40,14 +38,6 @@ final class Acceptable {
         List<String> list = List.copyOf(words);
         int last = list.size() - 1;
         return last < 1 ? String.join("", list) : String.join(", ", list.subList(0, last)) + " or " + list.get(last);
-    }
-
-    /** The units of some dimensions. */
-    static String units(List<Dimension> dimensions) {
-        return words(dimensions.stream()
-                .flatMap(d -> Units.of(d).stream())
-                .map(Unit::symbol)
-                .collect(Collectors.toCollection(java.util.LinkedHashSet::new)));
     }
 
     private static String number(Shape.Digits digits) {

@@ -7,11 +7,14 @@ import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Dimension;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Unit;
+import io.axiswright.engine.quantity.Units;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -49,17 +52,24 @@ final class LeafShapes {
             return new Shape.Text(maxLength);
         }
         if (Quantity.class.isAssignableFrom(type)) {
-            return new Shape.Measure(
-                    Arrays.stream(Dimension.values())
-                            .filter(d -> type.isAssignableFrom(d.type()))
-                            .toList(),
-                    range);
+            return measure(type, range);
         }
         Digits digits = NUMBERS.get(type);
         if (digits != null) {
             return new Shape.Plain(digits, range);
         }
         return type.isEnum() ? word(type) : FIXED.get(type);
+    }
+
+    private static Shape measure(Class<?> type, Range range) {
+        List<Dimension> dimensions = Arrays.stream(Dimension.values())
+                .filter(d -> type.isAssignableFrom(d.type()))
+                .toList();
+        var units = new LinkedHashMap<String, Unit>();
+        dimensions.stream().flatMap(d -> Units.of(d).stream()).forEach(unit -> units.putIfAbsent(unit.symbol(), unit));
+        // a symbol shared by two dimensions (K) means the one that is answered in it
+        dimensions.stream().map(Units::answerUnit).forEach(unit -> units.put(unit.symbol(), unit));
+        return new Shape.Measure(dimensions, range, units);
     }
 
     private static Shape word(Class<?> type) {

@@ -10,7 +10,7 @@ import tools.jackson.core.exc.UnexpectedEndOfInputException;
 public final class MalformedJson extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
-    private static final Pattern CHARACTER = Pattern.compile("character \\('(?<shown>.)' \\(code");
+    private static final Pattern CHARACTER = Pattern.compile("(character \\(|close marker )'(?<shown>.)'");
 
     private final int line;
     private final int column;

@@ -9,7 +9,6 @@ import io.axiswright.engine.quantity.Dimension;
 import io.axiswright.engine.quantity.Unit;
 import io.axiswright.engine.quantity.Units;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -52,39 +51,22 @@ record MeasureReading(Faults faults, NumberReading numbers) {
     }
 
     private @Nullable Unit unit(Json json, Shape.Measure shape, Path path) {
-        String accepted = Acceptable.units(shape.dimensions());
-        return switch (json) {
-            case JsonText(String symbol) -> {
-                Unit unit = find(shape.dimensions(), symbol).orElse(null);
-                if (unit == null) {
-                    faults.add(path, FaultCode.WRONG_UNIT, wrong(symbol), accepted);
-                }
-                yield unit;
+        Unit unit = json instanceof JsonText(String symbol) ? shape.units().get(symbol) : null;
+        if (unit == null) {
+            String accepted = Acceptable.words(shape.units().keySet());
+            switch (json) {
+                case JsonText(String symbol) -> faults.add(path, FaultCode.WRONG_UNIT, wrong(symbol), accepted);
+                case JsonNull _ -> faults.add(path, FaultCode.MISSING, "There is no unit.", accepted);
+                default -> faults.add(path, FaultCode.WRONG_TYPE, "There is " + json.inWords() + ".", accepted);
             }
-            case JsonNull _ -> {
-                faults.add(path, FaultCode.MISSING, "There is no unit.", accepted);
-                yield null;
-            }
-            default -> {
-                faults.add(path, FaultCode.WRONG_TYPE, "There is " + json.inWords() + ".", accepted);
-                yield null;
-            }
-        };
-    }
-
-    /** A symbol shared by two dimensions (K) means the one that is answered in it. */
-    private static Optional<Unit> find(List<Dimension> dimensions, String symbol) {
-        return dimensions.size() == 1
-                ? Units.find(dimensions.getFirst(), symbol)
-                : Stream.concat(
-                                dimensions.stream().map(Units::answerUnit),
-                                dimensions.stream().flatMap(d -> Units.of(d).stream()))
-                        .filter(unit -> unit.symbol().equals(symbol))
-                        .findFirst();
+        }
+        return unit;
     }
 
     private static String wrong(String symbol) {
-        return find(List.of(Dimension.values()), symbol)
+        return Stream.of(Dimension.values())
+                .flatMap(dimension -> Units.find(dimension, symbol).stream())
+                .findFirst()
                 .map(unit -> "The unit " + symbol + " (" + unit.name() + ") measures something else.")
                 .orElse("The unit " + Excerpt.quoted(symbol) + " is not known.");
     }

@@ -20,27 +20,29 @@ record RecordReading(Faults faults, Reading reading) {
         if (!(json instanceof JsonObject(List<Member> members))) {
             return notAnObject(json, choice, path);
         }
-        String accepted = Acceptable.words(choice.kinds().keySet());
-        Path at = path.member(choice.discriminator());
         Json kind = members.stream()
                 .filter(member -> member.name().equals(choice.discriminator()))
                 .map(Member::value)
                 .findFirst()
                 .orElse(new JsonNull());
-        if (kind instanceof JsonNull) {
-            faults.add(at, FaultCode.MISSING, "There is no " + choice.discriminator() + ".", accepted);
-            return null;
-        }
-        if (!(kind instanceof JsonText(String word))) {
-            faults.add(at, FaultCode.WRONG_TYPE, "Not a word, but " + kind.inWords() + ".", accepted);
-            return null;
-        }
-        RecordShape shape = choice.kinds().get(word);
+        RecordShape shape =
+                kind instanceof JsonText(String word) ? choice.kinds().get(word) : null;
         if (shape == null) {
-            faults.add(at, FaultCode.UNKNOWN_VALUE, "Unknown: " + Excerpt.quoted(word) + ".", accepted);
+            noKind(kind, choice, path.member(choice.discriminator()));
             return null;
         }
         return record(json, shape, choice.discriminator(), path);
+    }
+
+    private void noKind(Json kind, Shape.Choice choice, Path at) {
+        String accepted = Acceptable.words(choice.kinds().keySet());
+        switch (kind) {
+            case JsonNull _ ->
+                faults.add(at, FaultCode.MISSING, "There is no " + choice.discriminator() + ".", accepted);
+            case JsonText(String word) ->
+                faults.add(at, FaultCode.UNKNOWN_VALUE, "Unknown: " + Excerpt.quoted(word) + ".", accepted);
+            default -> faults.add(at, FaultCode.WRONG_TYPE, "Not a word, but " + kind.inWords() + ".", accepted);
+        }
     }
 
     /** Reads a record; a discriminator that its choice has already read may stand among its members. */

@@ -1,6 +1,7 @@
 package io.axiswright.app.wire;
 
 import io.axiswright.engine.quantity.Dimension;
+import io.axiswright.engine.quantity.Unit;
 import java.util.List;
 import java.util.SequencedMap;
 import java.util.function.Function;
@@ -11,8 +12,8 @@ public sealed interface Shape permits RecordShape, Shape.Leaf, Shape.Choice, Sha
     /** A shape without named parts of its own. */
     sealed interface Leaf extends Shape {}
 
-    /** A number with its unit, of one of the given dimensions. */
-    record Measure(List<Dimension> dimensions, Range range) implements Leaf {}
+    /** A number with its unit, of one of the given dimensions; with the units by their symbols. */
+    record Measure(List<Dimension> dimensions, Range range, SequencedMap<String, Unit> units) implements Leaf {}
 
     /** A plain number. */
     record Plain(Digits digits, Range range) implements Leaf {}
