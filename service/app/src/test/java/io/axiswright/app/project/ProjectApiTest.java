@@ -55,6 +55,11 @@ class ProjectApiTest extends ProjectFixture {
                 .post("/v1/projects")
                 .then()
                 .statusCode(422);
+        given(body)
+                .header("Idempotency-Key", "k".repeat(201))
+                .post("/v1/projects")
+                .then()
+                .statusCode(400);
     }
 
     @Test
