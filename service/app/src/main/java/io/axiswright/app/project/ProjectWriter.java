@@ -1,11 +1,12 @@
 package io.axiswright.app.project;
 
+import io.axiswright.app.problem.Failure;
+import io.axiswright.app.problem.ProblemError;
+import io.axiswright.app.problem.ProblemKind;
 import io.axiswright.app.store.Attempts;
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.store.Identifiers;
-import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
-import io.axiswright.engine.finding.InvalidDesign;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.util.List;
@@ -36,11 +37,11 @@ class ProjectWriter {
      * Opens a project; a request sent again under the same key finds the one it opened the first time.
      *
      * @param key the request's Idempotency-Key, if it has one
-     * @throws InvalidDesign if the key stands for another request or is too long
+     * @throws Failure if the key stands for another request or is too long
      */
     Project open(NewProject request, @Nullable String key) {
         if (key != null && key.length() > LONGEST_KEY) {
-            throw refused("The Idempotency-Key has " + key.length() + " characters.", "at most " + LONGEST_KEY);
+            throw longKey(key);
         }
         String digest = Documents.digest(Documents.write(request));
         return attempts.write(() -> {
@@ -60,12 +61,19 @@ class ProjectWriter {
 
     private static void requireSameRequest(Project project, String digest) {
         if (!project.requestDigest().equals(digest)) {
-            throw refused(
-                    "This Idempotency-Key opened another project before.", "the same request again, or a new key");
+            throw new Failure(
+                    ProblemKind.IDEMPOTENCY_KEY_REUSED, "This Idempotency-Key opened another project before.");
         }
     }
 
-    private static InvalidDesign refused(String detail, String accepted) {
-        return new InvalidDesign(List.of(new Fault("", FaultCode.INCONSISTENT, detail, accepted)));
+    private static Failure longKey(String key) {
+        return new Failure(
+                ProblemKind.INVALID_PARAMETER,
+                "The Idempotency-Key is too long.",
+                List.of(ProblemError.ofHeader(
+                        "Idempotency-Key",
+                        FaultCode.WRONG_COUNT.name(),
+                        "The key has " + key.length() + " characters.",
+                        "at most " + LONGEST_KEY + " characters")));
     }
 }

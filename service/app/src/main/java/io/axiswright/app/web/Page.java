@@ -29,13 +29,14 @@ public record Page<T>(
     public static <R, T> Page<T> of(List<R> rows, Limit limit, Function<R, Cursor> cursor, Function<R, T> item) {
         List<R> shown = rows.subList(0, Math.min(limit.value(), rows.size()));
         String next = shown.size() < rows.size() ? address(cursor.apply(shown.getLast())) : null;
-        String self = ServletUriComponentsBuilder.fromCurrentRequest().toUriString();
+        String self = ServletUriComponentsBuilder.fromCurrentRequest().build().toUriString();
         return new Page<>(shown.stream().map(item).toList(), self, address(null), next);
     }
 
+    // the request's address is encoded already, and a cursor needs no encoding
     private static String address(@Nullable Cursor cursor) {
         var uri = ServletUriComponentsBuilder.fromCurrentRequest().replaceQueryParam("cursor");
-        return (cursor == null ? uri : uri.queryParam("cursor", cursor)).toUriString();
+        return (cursor == null ? uri : uri.queryParam("cursor", cursor)).build().toUriString();
     }
 
     /** The answer with this page, its links also in the Link header (RFC 8288). */

@@ -68,7 +68,7 @@ record BusPower(List<PowerSegment> segments, double duration) {
     private static void cut(double origin, double length, double[] power, List<PowerSegment> segments) {
         double[] energy = Horner.antiderivative(power);
         double from = 0;
-        for (double to : SignChanges.ofPowerAndSlope(power, length)) {
+        for (double to : SignChanges.ofValueAndSlope(power, length)) {
             if (to > from) {
                 segments.add(new PowerSegment(origin, from, to, power, energy));
                 from = to;

@@ -140,8 +140,9 @@ final class BusSimulation {
     }
 
     private double chop(PowerSegment segment, double local) {
-        double step = Math.min(segment.to() - local, solution.longestStep());
-        solution.begin(segment.powerFrom(local), energy, step);
+        double[] power = segment.powerFrom(local);
+        double step = Math.min(segment.to() - local, promisingStep(power[0]));
+        solution.begin(power, energy, step);
         double from = 0;
         double to = 1;
         double rateAtStart = solution.slope(0);
@@ -166,6 +167,13 @@ final class BusSimulation {
             return step == segment.to() - local ? segment.to() : local + step;
         }
         return local + end * step;
+    }
+
+    /** Falling as it does now, the energy reaches the switch-off within this step; a short step needs a short series. */
+    private double promisingStep(double power) {
+        double fall = chopper.decay() * energy - power;
+        double straight = 1.25 * (energy - chopper.offEnergy()) / fall;
+        return straight > 0 ? Math.min(straight, solution.longestStep()) : solution.longestStep();
     }
 
     private void cool(double time) {

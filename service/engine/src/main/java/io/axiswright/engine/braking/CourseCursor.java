@@ -1,6 +1,5 @@
 package io.axiswright.engine.braking;
 
-import io.axiswright.engine.numeric.Polynomial;
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
@@ -42,11 +41,7 @@ final class CourseCursor {
             return sum;
         }
         PowerCourse.Piece here = course.pieces().get(piece);
-        Polynomial power = here.power();
-        double[] shifted = new double[power.degree() + 1];
-        for (int k = 0; k < shifted.length; k++) {
-            shifted[k] = power.coefficient(k);
-        }
+        double[] shifted = Horner.coefficients(here.power());
         Horner.shift(shifted, origin - turn * course.duration() - here.start());
         double[] longer = sum.length >= shifted.length ? sum : Arrays.copyOf(sum, shifted.length);
         for (int k = 0; k < shifted.length; k++) {

@@ -1,5 +1,7 @@
 package io.axiswright.engine.braking;
 
+import io.axiswright.engine.numeric.Polynomial;
+
 /** Bare coefficient arrays, lowest power first, where the event loop cannot afford an object for every step. */
 final class Horner {
 
@@ -34,5 +36,41 @@ final class Horner {
             sum[k + 1] = coefficients[k] / (k + 1);
         }
         return sum;
+    }
+
+    /** The derivative; of a constant, 0. */
+    static double[] derivative(double[] coefficients) {
+        double[] slope = new double[Math.max(1, coefficients.length - 1)];
+        for (int k = 1; k < coefficients.length; k++) {
+            slope[k - 1] = k * coefficients[k];
+        }
+        return slope;
+    }
+
+    /** A copy of a polynomial's coefficients. */
+    static double[] coefficients(Polynomial polynomial) {
+        double[] coefficients = new double[polynomial.degree() + 1];
+        for (int k = 0; k < coefficients.length; k++) {
+            coefficients[k] = polynomial.coefficient(k);
+        }
+        return coefficients;
+    }
+
+    /** A polynomial as a curve. */
+    record Graph(double[] coefficients) implements Curve {
+
+        @Override
+        public double value(double x) {
+            return at(coefficients, x);
+        }
+
+        @Override
+        public double slope(double x) {
+            double value = 0;
+            for (int k = coefficients.length - 1; k >= 1; k--) {
+                value = value * x + k * coefficients[k];
+            }
+            return value;
+        }
     }
 }

@@ -53,8 +53,11 @@ record PowerCourse(List<Piece> pieces, double duration) {
     double peak() {
         double peak = 0;
         for (Piece piece : pieces) {
-            for (double t : piece.power().extremalPoints(0, piece.end() - piece.start())) {
-                peak = Math.max(peak, piece.power().at(t));
+            double[] power = Horner.coefficients(piece.power());
+            double length = piece.end() - piece.start();
+            peak = Math.max(peak, Math.max(power[0], Horner.at(power, length)));
+            for (double turn : SignChanges.of(Horner.derivative(power), length)) {
+                peak = Math.max(peak, Horner.at(power, turn));
             }
         }
         return peak;
@@ -66,11 +69,12 @@ record PowerCourse(List<Piece> pieces, double duration) {
         double sum = 0;
         for (Piece piece : pieces) {
             double length = piece.end() - piece.start();
-            Polynomial energy = piece.power().antiderivative();
-            for (double t : piece.power().signChanges(0, length)) {
-                highest = Math.max(highest, sum + energy.at(t));
+            double[] power = Horner.coefficients(piece.power());
+            double[] energy = Horner.antiderivative(power);
+            for (double zero : SignChanges.of(power, length)) {
+                highest = Math.max(highest, sum + Horner.at(energy, zero));
             }
-            sum += energy.at(length);
+            sum += Horner.at(energy, length);
             highest = Math.max(highest, sum);
         }
         return highest;

@@ -1,43 +1,60 @@
 package io.axiswright.engine.braking;
 
-import io.axiswright.engine.numeric.Polynomial;
 import java.util.Arrays;
-import java.util.List;
 
-/** Where a power or its slope changes sign. Straight lines, by far the most, are solved without the general search. */
+/**
+ * Where a power or its slope changes sign. Between neighbouring turning points a polynomial is monotone, so each crossing is
+ * bracketed by the roots of the derivative, found the same way, and Newton's steps take it from there.
+ */
 final class SignChanges {
 
     private static final double[] NONE = {};
 
     private SignChanges() {}
 
-    /** The local times strictly inside (0, duration) at which the power or its slope changes sign, ascending. */
-    static double[] ofPowerAndSlope(double[] power, double duration) {
-        return switch (power.length) {
+    /** The points strictly inside (0, end) at which the polynomial or its slope changes sign, ascending. */
+    static double[] ofValueAndSlope(double[] coefficients, double end) {
+        if (coefficients.length <= 2) {
+            return of(coefficients, end);
+        }
+        double[] turns = of(Horner.derivative(coefficients), end);
+        double[] zeros = between(turns, coefficients, end);
+        double[] all = Arrays.copyOf(turns, turns.length + zeros.length);
+        System.arraycopy(zeros, 0, all, turns.length, zeros.length);
+        Arrays.sort(all);
+        return all;
+    }
+
+    /** The points strictly inside (0, end) at which the polynomial changes sign, ascending. */
+    static double[] of(double[] coefficients, double end) {
+        return switch (coefficients.length) {
             case 1 -> NONE;
-            case 2 -> ofLine(power, duration);
-            default -> ofCurve(power, duration);
+            case 2 -> ofLine(coefficients, end);
+            default -> between(of(Horner.derivative(coefficients), end), coefficients, end);
         };
     }
 
-    private static double[] ofLine(double[] power, double duration) {
-        double crossing = -power[0] / power[1];
-        return crossing > 0 && crossing < duration ? new double[] {crossing} : NONE;
+    private static double[] ofLine(double[] line, double end) {
+        double crossing = -line[0] / line[1];
+        return crossing > 0 && crossing < end ? new double[] {crossing} : NONE;
     }
 
-    private static double[] ofCurve(double[] power, double duration) {
-        Polynomial p = Polynomial.of(power);
-        List<Double> turns = p.derivative().signChanges(0, duration);
-        List<Double> zeros = p.signChanges(0, duration);
-        double[] all = new double[turns.size() + zeros.size()];
+    /** A turning point that lies on zero is touched, not crossed, and is left out. */
+    private static double[] between(double[] turns, double[] coefficients, double end) {
+        var curve = new Horner.Graph(coefficients);
+        double[] crossings = new double[turns.length + 1];
         int count = 0;
-        for (double turn : turns) {
-            all[count++] = turn;
+        double left = 0;
+        double valueLeft = coefficients[0];
+        for (int k = 0; k <= turns.length; k++) {
+            double right = k < turns.length ? turns[k] : end;
+            double valueRight = curve.value(right);
+            if (valueLeft * valueRight < 0) {
+                crossings[count++] = Curve.reach(curve, 0, left, right);
+            }
+            left = right;
+            valueLeft = valueRight;
         }
-        for (double zero : zeros) {
-            all[count++] = zero;
-        }
-        Arrays.sort(all);
-        return all;
+        return Arrays.copyOf(crossings, count);
     }
 }

@@ -25,9 +25,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class NecJudge implements Judge {
 
-    /** 240.4(B): up to this rating the device may be the next standard one above the ampacity. */
-    private static final double NEXT_SIZE_UP_ENDS = 800;
-
     private final Circuit circuit;
     private final NecLoad load;
     private final Insulation terminal;
@@ -121,34 +118,11 @@ final class NecJudge implements Judge {
             return new Breach(Limit.AMPACITY, load.correctedDemand(), corrected, load.clause());
         }
         double usable = Math.min(corrected.si(), atTerminals.si());
-        Breach breach = load.motor() ? null : protection(size, new Current(usable));
+        Breach breach = NecProtection.breach(load, device, size, new Current(usable));
         if (breach == null) {
             breach = drop(k);
         }
         return breach == null ? FaultWithstand.breach(circuit, size.size(), size.area()) : breach;
-    }
-
-    /** 240.4: small conductors, then the next standard rating; both do not bind motor circuits (240.4(G)). */
-    private @Nullable Breach protection(NecSize size, Current usable) {
-        double rating = device.rating().si();
-        var maxDevice = size.maxDevice();
-        if (maxDevice != null && !Limits.within(rating, maxDevice.value().si())) {
-            return new Breach(Limit.SMALL_CONDUCTOR, device.rating(), maxDevice.value(), maxDevice.clause());
-        }
-        var maxLoad = size.maxContinuousLoad();
-        if (maxLoad != null
-                && load.continuous()
-                && !Limits.within(load.actual().si(), maxLoad.value().si())) {
-            return new Breach(Limit.SMALL_CONDUCTOR, load.actual(), maxLoad.value(), maxLoad.clause());
-        }
-        Current allowed = rating <= NEXT_SIZE_UP_ENDS
-                ? DeviceRatings.nextUp(CodeBasis.NFPA_79, circuit.device(), usable)
-                        .map(Sourced::value)
-                        .orElse(usable)
-                : usable;
-        return Limits.within(rating, allowed.si())
-                ? null
-                : new Breach(Limit.DEVICE_COORDINATION, device.rating(), allowed, "NFPA 70:2023 240.4(B)");
     }
 
     private @Nullable Breach drop(int k) {

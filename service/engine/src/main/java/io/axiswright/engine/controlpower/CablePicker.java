@@ -15,8 +15,9 @@ import java.util.Optional;
  * Picks the cable of every feed link of a chain. Each link has a ladder: its long-enough cables from the cheapest up, each
  * rung of less resistance than the one below. From the lowest rungs up, the link that loses most voltage on the way to the
  * worst terminal climbs one rung until every terminal has enough; then each link in turn goes back to the lowest rung that
- * still suffices. Voltages only rise as resistances fall, so this fails only where the top rungs fail, that is, where no
- * choice at all would do.
+ * still suffices. With constant-power loads every voltage rises as any resistance falls, so this fails only where the top
+ * rungs fail, that is, where no choice at all would do. With brakes the same holds for what lies behind a link; that a
+ * thinner cable starves one brake and so leaves more for another is not made use of.
  */
 final class CablePicker {
 

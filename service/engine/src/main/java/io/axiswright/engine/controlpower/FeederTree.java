@@ -11,12 +11,13 @@ import java.util.OptionalDouble;
  * solution, falls monotonically to the highest solution — the physical one — and, if there is none, must meet a pivot that
  * is not positive or a voltage that is not (monotone Newton theorem; Ortega and Rheinboldt, Iterative Solution of Nonlinear
  * Equations in Several Variables, chapter 13, from memory). On a tree one Newton step is one backward and one forward sweep
- * with the loads replaced by their tangents, i = a + b·v.
+ * with the loads replaced by their tangents, i = a + b·v. It ends when no voltage falls any more; near collapse rounding
+ * makes them rise a little instead.
  */
 final class FeederTree {
 
     private static final int MOST_STEPS = 500;
-    private static final double SMALLEST_STEP = 1e-12;
+    private static final double SMALLEST_FALL = 1e-12;
     private static final double MOST_MULTIPLE = 1e6;
     private static final double MULTIPLE_TOLERANCE = 1e-9;
 
@@ -68,7 +69,7 @@ final class FeederTree {
                     b[parent[k]] += b[k] / pivot;
                 }
             }
-            double largestStep = 0;
+            double largestFall = 0;
             double sourceCurrent = 0;
             for (int k = 0; k < n; k++) {
                 double above = parent[k] < 0 ? source : v[parent[k]];
@@ -77,11 +78,11 @@ final class FeederTree {
                 if (next <= 0) {
                     return Optional.empty();
                 }
-                largestStep = Math.max(largestStep, Math.abs(next - v[k]));
+                largestFall = Math.max(largestFall, v[k] - next);
                 v[k] = next;
                 sourceCurrent += parent[k] < 0 ? current[k] : 0;
             }
-            if (largestStep < SMALLEST_STEP) {
+            if (largestFall < SMALLEST_FALL) {
                 return Optional.of(new OperatingPoint(v, current, sourceCurrent));
             }
         }

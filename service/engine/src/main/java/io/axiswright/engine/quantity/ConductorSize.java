@@ -1,6 +1,5 @@
 package io.axiswright.engine.quantity;
 
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -10,8 +9,7 @@ import java.util.regex.Pattern;
  */
 public record ConductorSize(String label) implements Comparable<ConductorSize> {
 
-    private static final Pattern FORM = Pattern.compile(
-            "(?<mm2>\\d+(\\.\\d+)?) mm2|(?<awg>\\d{1,2}) AWG|(?<aught>[1-4])/0 AWG|(?<kcmil>\\d{3,4}) kcmil");
+    private static final Pattern FORM = Pattern.compile("\\d+(\\.\\d+)? mm2|\\d{1,2} AWG|[1-4]/0 AWG|\\d{3,4} kcmil");
     /** 1 cmil = π/4 · (0.001 in)². */
     private static final double SQUARE_METRES_PER_CMIL = Math.PI / 4 * 25.4e-6 * 25.4e-6;
 
@@ -40,17 +38,15 @@ public record ConductorSize(String label) implements Comparable<ConductorSize> {
      * −3 for 1/0 … 4/0.
      */
     public Area area() {
-        Matcher m = FORM.matcher(label);
-        if (!m.matches()) {
-            throw new IllegalStateException(label);
+        // The form was checked at construction; areas are asked for too often to match it again.
+        String number = label.substring(0, label.indexOf(' '));
+        if (isMetric()) {
+            return new Area(Double.parseDouble(number) * 1e-6);
         }
-        if (m.group("mm2") != null) {
-            return new Area(Double.parseDouble(m.group("mm2")) * 1e-6);
+        if (label.endsWith(" kcmil")) {
+            return new Area(Double.parseDouble(number) * 1000 * SQUARE_METRES_PER_CMIL);
         }
-        if (m.group("kcmil") != null) {
-            return new Area(Double.parseDouble(m.group("kcmil")) * 1000 * SQUARE_METRES_PER_CMIL);
-        }
-        int n = m.group("awg") != null ? Integer.parseInt(m.group("awg")) : 1 - Integer.parseInt(m.group("aught"));
+        int n = number.endsWith("/0") ? 1 - (number.charAt(0) - '0') : Integer.parseInt(number);
         double mils = 5 * Math.pow(92, (36.0 - n) / 39);
         return new Area(mils * mils * SQUARE_METRES_PER_CMIL);
     }

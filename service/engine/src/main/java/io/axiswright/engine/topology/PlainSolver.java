@@ -10,6 +10,10 @@ import org.jspecify.annotations.Nullable;
 final class PlainSolver implements LayoutSolver {
 
     private static final int STARTS = 5;
+    private static final int STARTS_IF_LARGE = 2;
+    /** Pairs of axis and place from which a machine counts as large. */
+    private static final long LARGE = 50_000;
+
     private static final int REPAIRS = 12;
     private static final int MOST_ROUNDS = 120;
     private static final long WORK = 60_000_000;
@@ -21,10 +25,12 @@ final class PlainSolver implements LayoutSolver {
         }
         var bound = new LagrangianBound(model);
         var relays = new Relays(model);
-        int rounds = rounds(model);
+        long pairs = (long) model.axes().size() * model.places();
+        int starts = pairs > LARGE ? STARTS_IF_LARGE : STARTS;
+        int rounds = rounds(pairs * model.types().size() * starts);
         Layout best =
                 better(model, start, greedy(model, relays, new long[model.axes().size()]));
-        for (int k = 0; k < STARTS; k++) {
+        for (int k = 0; k < starts; k++) {
             long target =
                     best == null ? 2 * bound.value() + 1 : Score.of(model, best).cost();
             if (best != null && bound.value() >= target) {
@@ -43,9 +49,8 @@ final class PlainSolver implements LayoutSolver {
     }
 
     /** Subgradient rounds for each start, fewer where one round is much work; always the same for the same model. */
-    private static int rounds(LayoutModel model) {
-        long each = (long) model.axes().size() * model.places() * model.types().size() * Math.max(1, model.zones());
-        return (int) Math.clamp(WORK / Math.max(1, each * STARTS), 10, MOST_ROUNDS);
+    private static int rounds(long work) {
+        return (int) Math.clamp(WORK / Math.max(1, work), 10, MOST_ROUNDS);
     }
 
     /** A greedy layout; axes left over are made more urgent and it starts again. */

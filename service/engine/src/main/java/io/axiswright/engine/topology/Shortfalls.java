@@ -140,10 +140,11 @@ final class Shortfalls {
         double all = request.network().host().ports().stream()
                 .mapToDouble(port -> port.commandRate().si())
                 .sum();
-        if (GatewayCounts.fewestTrunksByRate(model) > model.portRate().length) {
-            double asked = request.axes().stream()
-                    .mapToDouble(axis -> axis.commandRate().si())
-                    .sum();
+        double asked = request.axes().stream()
+                .mapToDouble(axis -> axis.commandRate().si())
+                .sum();
+        // Rates that only fail to share out among the ports are left to the search.
+        if (asked > all) {
             rate("all axes together", "/network/host/ports", new Frequency(asked), all);
         }
     }

@@ -24,6 +24,7 @@ import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.Time;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -45,6 +46,12 @@ class BrakingStudyTest {
     private static GroupBraking only(BrakingResult result) {
         assertThat(result.groups()).hasSize(1);
         return result.groups().getFirst();
+    }
+
+    private static double kelvins(BrakingCase one) {
+        Temperature temperature = one.resistorTemperature();
+        assertThat(temperature).isNotNull();
+        return temperature == null ? 0 : temperature.si();
     }
 
     private static List<FindingCode> codes(BrakingResult result) {
@@ -119,6 +126,11 @@ class BrakingStudyTest {
         // whenever it conducts the resistor takes V_on²/R, at the lower end of its tolerance
         assertThat(group.cases().getFirst().peakResistorPower().si())
                 .isGreaterThanOrEqualTo(780 * 780 / 36.0 * (1 - 1e-12));
+        // the stop comes on top of the hottest instant of the cycle: 500 J/K, less what cools in at most 0.2 s at 450 s
+        double hottest = kelvins(group.cases().getFirst());
+        double pulse = group.cases().get(1).resistorEnergy().si();
+        assertThat(kelvins(group.cases().get(1)) - hottest)
+                .isBetween(pulse / 500 - (hottest - 313.15) * 0.2 / 450, pulse / 500);
         assertThat(codes(result))
                 .contains(FindingCode.BRAKING_RESISTOR_HOT, FindingCode.BRAKING_BUS_STORED_ENERGY)
                 .doesNotContain(FindingCode.BRAKING_BUS_OVERVOLTAGE, FindingCode.BRAKING_BUS_SHARED);

@@ -40,7 +40,8 @@ class BusSimulationTest {
             int count = random.nextInt(2, 6);
             for (int k = 0; k < count; k++) {
                 double length = random.nextDouble(0.01, 0.15);
-                double[] power = new double[random.nextInt(1, 6)];
+                // now and then as high a degree as the smoothest motion laws give
+                double[] power = new double[random.nextInt(4) == 0 ? random.nextInt(6, 13) : random.nextInt(1, 6)];
                 for (int n = 0; n < power.length; n++) {
                     power[n] = random.nextDouble(-8000, 9000) / Math.pow(length, n);
                 }
@@ -116,7 +117,7 @@ class BusSimulationTest {
 
     @Test
     void energyBalanceCloses() {
-        for (long seed = 1; seed <= 2000; seed++) {
+        for (long seed = 1; seed <= 1000; seed++) {
             Random random = Random.of(seed);
             BusPower power = BusPower.once(random.courses());
             BusTrace trace = new BusSimulation(random.bus(), random.chopper())

@@ -97,6 +97,9 @@ class ClosedFormsTest {
         BusTrace constant = new BusSimulation(bus, Chopper.NONE).run(once(0.01, 6000), cold);
         assertThat(bus.voltage(constant.end().energy()))
                 .isCloseTo(Math.sqrt(V0 * V0 + 2 * 6000 * 0.01 / C), withPercentage(1e-12));
+        assertThat(constant.tripInstant()).isNaN();
+        BusTrace tripping = new BusSimulation(bus, Chopper.NONE).run(once(0.1, 6000), cold);
+        assertThat(tripping.tripInstant()).isCloseTo(C * (820 * 820 - V0 * V0) / (2 * 6000), within(1e-12));
         BusTrace ramp = new BusSimulation(bus, Chopper.NONE).run(once(0.03, P0, -K), cold);
         assertThat(bus.voltage(ramp.end().energy()))
                 .isCloseTo(Math.sqrt(V0 * V0 + 2 / C * (P0 * 0.03 - K * 0.03 * 0.03 / 2)), withPercentage(1e-12));

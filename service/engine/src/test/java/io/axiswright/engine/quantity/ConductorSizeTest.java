@@ -14,7 +14,8 @@ class ConductorSizeTest {
 
     private static final double CMIL = 5.067074790974977e-10;
 
-    /** NFPA 70 Chapter 9 Table 8 (sfasoft.com/look/35/Conductor_Properties), nominal circular mils, rounded to four digits. */
+    /** NFPA 70 Chapter 9 Table 8 (sfasoft.com/look/35/Conductor_Properties), nominal circular mils, which the table
+     * rounds: the exact 18 AWG is 1624. */
     @ParameterizedTest
     @CsvSource({
         "18 AWG,1620",
@@ -36,7 +37,7 @@ class ConductorSizeTest {
         "500 kcmil,500000"
     })
     void areaByTheGaugeRule(String label, double circularMils) {
-        assertThat(new ConductorSize(label).area().si() / CMIL).isCloseTo(circularMils, within(0.0025 * circularMils));
+        assertThat(new ConductorSize(label).area().si() / CMIL).isCloseTo(circularMils, within(0.003 * circularMils));
     }
 
     /** ASTM B258: 36 AWG is 0.005 in, 4/0 AWG 0.46 in by definition; six sizes down halve the diameter (2.005). */

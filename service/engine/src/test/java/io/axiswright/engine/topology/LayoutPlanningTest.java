@@ -38,6 +38,29 @@ class LayoutPlanningTest {
     }
 
     @Test
+    void noLayoutThatRelaysIsCheaper() {
+        int relays = 0;
+        for (long seed = 1; seed <= 60; seed++) {
+            TopologyRequest request = TopologyRequests.farToy(seed);
+            double[] cheapest = EveryLayout.cheapest(request);
+            TopologyResult result = planning.plan(request);
+            assertThat(result.gateways().isEmpty()).as("seed %d", seed).isEqualTo(Double.isInfinite(cheapest[0]));
+            if (!result.gateways().isEmpty()) {
+                assertThat(result.cost().amount().doubleValue())
+                        .as("seed %d", seed)
+                        .isCloseTo(cheapest[0], within(1e-6));
+                assertThat(cableLength(result)).as("seed %d", seed).isCloseTo(cheapest[1], within(1e-6));
+                LayoutChecker.check(request, result);
+                relays += result.gateways().stream()
+                                .anyMatch(gateway -> gateway.spurs().isEmpty())
+                        ? 1
+                        : 0;
+            }
+        }
+        assertThat(relays).as("layouts with a gateway that only relays").isGreaterThan(5);
+    }
+
+    @Test
     void theHeuristicBracketsTheOptimum() {
         int found = 0;
         int built = 0;

@@ -145,6 +145,24 @@ final class TopologyRequests {
         return toy.build();
     }
 
+    /** Toys whose host cables are short and whose axes are far: gateways without axes have to relay. */
+    static TopologyRequest farToy(long seed) {
+        var random = new SplittableRandom(seed);
+        var toy = new TopologyRequests();
+        for (int k = 0; k < 3; k++) {
+            toy.place(4 + 5 * k + random.nextInt(2), 0, 1 + random.nextInt(2));
+        }
+        int count = 2 + random.nextInt(3);
+        for (int k = 0; k < count; k++) {
+            toy.axis(9 + random.nextInt(8), random.nextInt(2), random.nextBoolean() ? "Z" : null, false, 1000);
+        }
+        toy.port(random.nextBoolean() ? 2000 : 9000).port(3000);
+        toy.type(30 + random.nextInt(40), 1 + random.nextInt(3), 3, 0, StopScope.values()[random.nextInt(3)]);
+        toy.cable(CableUse.HOST, 6, 5).cable(CableUse.TRUNK, 7, 6 + random.nextInt(3));
+        toy.cable(CableUse.SPUR, 3, 4).cable(CableUse.SPUR, 7, 5 + random.nextInt(9));
+        return toy.build();
+    }
+
     /** Axes along a machine, a place every few metres, stop zones of sixteen axes, cables in steps. */
     static TopologyRequests machine(int count, int sites, int hostPorts, long seed) {
         var random = new SplittableRandom(seed);
