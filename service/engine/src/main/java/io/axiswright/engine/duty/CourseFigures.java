@@ -13,6 +13,9 @@ final class CourseFigures {
     /** Torques below this share of the peak are rounding. */
     private static final double LEAST_TORQUE = 1e-9;
 
+    /** A peak power below this share of the other is rounding. */
+    private static final double LEAST_POWER = 1e-12;
+
     private final double period;
     private double peakTorque;
     private double peakTorqueAt;
@@ -38,8 +41,15 @@ final class CourseFigures {
         return highestTorque > least && lowestTorque < -least;
     }
 
+    /** A peak that is nothing beside the other is the rounding at the end of a motion. */
+    private static boolean real(double peak, double other) {
+        return peak > LEAST_POWER * other;
+    }
+
     /** The figures; those that are the same for every drive unit come from the load. */
     DutyFigures figures(AxisLoad load, LoadSums sums) {
+        boolean motoring = real(peakMotoring, peakReturned);
+        boolean returning = real(peakReturned, peakMotoring);
         return new DutyFigures(
                 new Time(period),
                 new Torque(peakTorque),
@@ -49,10 +59,10 @@ final class CourseFigures {
                 new AngularSpeed(sums.rmsSpeed()),
                 new AngularSpeed(sums.peakSpeed()),
                 new Time(sums.peakSpeedAt()),
-                new Power(peakMotoring),
-                new Time(peakMotoringAt),
-                new Power(peakReturned),
-                new Time(peakReturnedAt),
+                new Power(motoring ? peakMotoring : 0),
+                new Time(motoring ? peakMotoringAt : 0),
+                new Power(returning ? peakReturned : 0),
+                new Time(returning ? peakReturnedAt : 0),
                 new Power((motored - returned) / period),
                 new Energy(motored),
                 new Energy(returned),

@@ -5,6 +5,7 @@ import io.axiswright.engine.design.Gear;
 import io.axiswright.engine.numeric.Polynomial;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * The way from the load to the motor shaft: mechanism, its shaft, gear; what turns with the motor comes last and has no
@@ -17,6 +18,9 @@ import java.util.List;
  * @param couplingInertia inertia of the coupling at the motor shaft, kg·m²
  */
 record Drivetrain(Mechanics mechanics, double ratio, Efficiency gear, double gearInertia, double couplingInertia) {
+
+    /** Pieces shorter than this share of a motion are rounding. */
+    private static final double SLIVER = 1e-10;
 
     static Drivetrain of(Axis axis) {
         Mechanics mechanics = Mechanics.of(axis.mechanism());
@@ -99,14 +103,15 @@ record Drivetrain(Mechanics mechanics, double ratio, Efficiency gear, double gea
         return pieces;
     }
 
+    /** Both ends and the sign changes between them that are not rounding at an end. */
     private static double[] cuts(Efficiency efficiency, Polynomial torque, double from, double to) {
-        List<Double> inner = efficiency.lossless() ? List.of() : torque.signChanges(from, to);
-        double[] cuts = new double[inner.size() + 2];
-        cuts[0] = from;
-        for (int k = 0; k < inner.size(); k++) {
-            cuts[k + 1] = inner.get(k);
-        }
-        cuts[cuts.length - 1] = to;
-        return cuts;
+        List<Double> changes = efficiency.lossless() ? List.of() : torque.signChanges(from, to);
+        double least = SLIVER * to;
+        return DoubleStream.concat(
+                        DoubleStream.concat(
+                                DoubleStream.of(from),
+                                changes.stream().mapToDouble(t -> t).filter(t -> t > from + least && t < to - least)),
+                        DoubleStream.of(to))
+                .toArray();
     }
 }

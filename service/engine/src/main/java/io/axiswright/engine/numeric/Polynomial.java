@@ -10,6 +10,9 @@ public final class Polynomial {
     /** The polynomial that is 0 everywhere. */
     public static final Polynomial ZERO = new Polynomial(0);
 
+    /** Enough steps for any root of odd multiplicity to settle. */
+    private static final int MOST_STEPS = 200;
+
     private final double[] coefficients;
 
     private Polynomial(double... coefficients) {
@@ -133,11 +136,10 @@ public final class Polynomial {
 
     /**
      * The points of the open interval (from, to) where the sign changes, ascending. Between neighbouring extrema a
-     * polynomial is monotone, so each crossing is bracketed by those of the derivative and found by bisection to the last
-     * bit; touching zero without crossing is not reported.
+     * polynomial is monotone, so each crossing is bracketed by those of the derivative and found to the last bit; touching zero without crossing is not reported.
      */
     public List<Double> signChanges(double from, double to) {
-        if (degree() == 0) {
+        if (degree() == 0 || plainlyKeepsSign(from, to)) {
             return List.of();
         }
         List<Double> crossings = new ArrayList<>();
@@ -146,7 +148,7 @@ public final class Polynomial {
             double below = at(left);
             double above = at(right);
             if (below * above < 0) {
-                crossings.add(bisect(left, right, below));
+                crossings.add(root(left, right, below));
             } else if (above == 0 && right < to && below != 0 && at(Math.nextUp(right)) * below < 0) {
                 crossings.add(right);
             }
@@ -170,24 +172,62 @@ public final class Polynomial {
         return all;
     }
 
-    private double bisect(double left, double right, double valueLeft) {
+    /** Newton's steps while they stay in the bracket, halving it where they do not, down to the last bit. */
+    private double root(double left, double right, double valueLeft) {
         double a = left;
         double b = right;
-        while (true) {
-            double middle = (a + b) / 2;
-            if (middle <= a || middle >= b) {
-                return middle;
+        double x = (a + b) / 2;
+        for (int k = 0; k < MOST_STEPS; k++) {
+            double value = 0;
+            double slope = 0;
+            for (int j = coefficients.length - 1; j >= 0; j--) {
+                slope = slope * x + value;
+                value = value * x + coefficients[j];
             }
-            double value = at(middle);
             if (value == 0) {
-                return middle;
+                return x;
             }
-            if (value * valueLeft > 0) {
-                a = middle;
+            if (value > 0 == valueLeft > 0) {
+                a = x;
             } else {
-                b = middle;
+                b = x;
+            }
+            double next = x - value / slope;
+            if (!(next > a && next < b)) {
+                next = (a + b) / 2;
+            }
+            if (Math.abs(next - x) <= Math.ulp(x)) {
+                return next;
+            }
+            x = next;
+        }
+        return x;
+    }
+
+    /**
+     * Whether the Bernstein coefficients over an interval are all of one sign, so that the polynomial keeps that sign there
+     * (it lies in their convex hull); false proves nothing. Spares most searches for roots that are not there.
+     */
+    private boolean plainlyKeepsSign(double from, double to) {
+        double[] bernstein =
+                from == 0 ? coefficients.clone() : shifted(from).coefficients.clone();
+        int degree = bernstein.length - 1;
+        double scale = 1;
+        for (int k = 0; k <= degree; k++) {
+            bernstein[k] *= scale;
+            scale *= (to - from) * (k + 1) / (degree - k);
+        }
+        for (int k = 1; k <= degree; k++) {
+            for (int j = degree; j >= k; j--) {
+                bernstein[j] += bernstein[j - 1];
             }
         }
+        for (double value : bernstein) {
+            if (value == 0 || value > 0 != bernstein[0] > 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     @Override

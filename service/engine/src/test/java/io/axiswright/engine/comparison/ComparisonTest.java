@@ -1,0 +1,210 @@
+package io.axiswright.engine.comparison;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Temperature;
+import io.axiswright.engine.study.StudyRequest;
+import io.axiswright.engine.study.StudyResult;
+import io.axiswright.engine.study.SystemStudy;
+import io.axiswright.engine.study.TestCell;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+@org.jspecify.annotations.NullUnmarked
+class ComparisonTest {
+
+    private static final Comparison COMPARISON = new Comparison();
+    private static final StudyRequest BASE = TestCell.request(4);
+
+    private static ComparisonResult compare(StudyRequest before, StudyRequest after) {
+        return COMPARISON.compare(new ComparisonRequest(before, after, 100));
+    }
+
+    /** The request with one value replaced, found by its pointer with ids. */
+    private static StudyRequest change(StudyRequest request, Object value, String... path) {
+        List<Step> steps = new ArrayList<>();
+        for (String step : path) {
+            steps.add(step.startsWith("#") ? new Step.Element(step.substring(1), 99) : new Step.Member(step));
+        }
+        return Patch.putIn(request, new Difference(steps, ChangeKind.CHANGED, null, value));
+    }
+
+    private static StudyRequest heavier(StudyRequest request, String axis, double kilograms) {
+        return change(request, new Mass(kilograms), "design", "axes", "#" + axis, "mechanism", "load");
+    }
+
+    @Test
+    void aDesignComparedWithItselfShowsNothing() {
+        ComparisonResult result = compare(BASE, BASE);
+        assertThat(result.changes()).isEmpty();
+        assertThat(result.consequences()).isEmpty();
+        assertThat(result.studies()).isZero();
+    }
+
+    @Test
+    void aHeavierLoadIsTheCauseOfALargerDriveUnit() {
+        ComparisonResult result = compare(BASE, heavier(BASE, "axis-2", 170));
+        assertThat(result.changes()).singleElement().satisfies(change -> {
+            assertThat(change.pointer()).isEqualTo("/design/axes/axis-2/mechanism/load");
+            assertThat(change.before()).isEqualTo(new Mass(40));
+            assertThat(change.after()).isEqualTo(new Mass(170));
+        });
+        assertThat(result.consequences()).anySatisfy(c -> {
+            assertThat(c.pointer()).isEqualTo("/duty/axes/axis-2/driveUnit");
+            assertThat(c.before()).isEqualTo("unit-small");
+            assertThat(c.after()).isEqualTo("unit-large");
+            assertThat(c.causes()).containsExactly(new Cause("change-1", Role.NECESSARY_AND_SUFFICIENT));
+            assertThat(c.text()).contains("load", "170 kg");
+        });
+        assertThat(result.consequences()).noneMatch(c -> c.pointer().startsWith("/duty/axes/axis-1/"));
+    }
+
+    @Test
+    void eachOfTwoChangesIsBlamedForItsOwnConsequence() {
+        StudyRequest after = heavier(BASE, "axis-2", 170);
+        after = change(after, new Temperature(273.15 + 20), "design", "installation", "ambient");
+        ComparisonResult result = compare(BASE, after);
+        assertThat(result.changes())
+                .extracting(InputChange::pointer)
+                .containsExactly("/design/axes/axis-2/mechanism/load", "/design/installation/ambient");
+        assertThat(result.consequences()).anySatisfy(c -> {
+            assertThat(c.pointer()).isEqualTo("/duty/axes/axis-2/driveUnit");
+            assertThat(c.causes()).containsExactly(new Cause("change-1", Role.NECESSARY_AND_SUFFICIENT));
+        });
+        assertThat(result.consequences()).anySatisfy(c -> {
+            assertThat(c.pointer()).startsWith("/conductors/circuits/").endsWith("/correctedAmpacity");
+            assertThat(c.causes()).contains(new Cause("change-2", Role.NECESSARY_AND_SUFFICIENT));
+        });
+    }
+
+    @Test
+    void twoChangesThatTogetherMoveATotalEachContribute() {
+        StudyRequest after = heavier(heavier(BASE, "axis-1", 170), "axis-2", 170);
+        ComparisonResult result = compare(BASE, after);
+        assertThat(result.consequences()).anySatisfy(c -> {
+            assertThat(c.pointer()).isEqualTo("/billOfMaterials/required/total");
+            assertThat(c.causes())
+                    .containsExactly(
+                            new Cause("change-1", Role.CONTRIBUTING), new Cause("change-2", Role.CONTRIBUTING));
+            assertThat(c.onlyTogether()).isTrue();
+        });
+    }
+
+    @Test
+    void anAddedAxisIsOneChange() {
+        List<Axis> axes = new ArrayList<>(BASE.design().axes());
+        axes.add(2, TestCell.axis(7));
+        ComparisonResult result = compare(BASE, change(BASE, List.copyOf(axes), "design", "axes"));
+        assertThat(result.changes()).singleElement().satisfies(change -> {
+            assertThat(change.kind()).isEqualTo(ChangeKind.ADDED);
+            assertThat(change.pointer()).isEqualTo("/design/axes/axis-7");
+        });
+        assertThat(result.consequences()).anySatisfy(c -> {
+            assertThat(c.kind()).isEqualTo(ChangeKind.ADDED);
+            assertThat(c.pointer()).isEqualTo("/duty/axes/axis-7");
+        });
+    }
+
+    @Test
+    void puttingInEveryDifferenceGivesTheSecondAndBackwardsIsTheInverse() {
+        StudyRequest after = heavier(heavier(BASE, "axis-1", 90), "axis-3", 20);
+        List<Axis> axes = new ArrayList<>(after.design().axes());
+        axes.remove(0);
+        after = change(after, List.copyOf(axes), "design", "axes");
+        List<Difference> forth = Differences.between(BASE, after, Set.of());
+        StudyRequest patched = BASE;
+        for (Difference difference : forth) {
+            patched = Patch.putIn(patched, difference);
+        }
+        assertThat(patched).isEqualTo(after);
+        List<Difference> back = Differences.between(after, BASE, Set.of());
+        assertThat(back)
+                .extracting(Difference::pointer)
+                .containsExactlyInAnyOrderElementsOf(
+                        forth.stream().map(Difference::pointer).toList());
+        for (Difference difference : back) {
+            patched = Patch.putIn(patched, difference);
+        }
+        assertThat(patched).isEqualTo(BASE);
+    }
+
+    /** The independent route: the roles are checked by studies of our own, without the comparison's trials. */
+    @Test
+    void rolesHoldWhenStudiedAgain() {
+        StudyRequest onlyFirst = heavier(BASE, "axis-1", 170);
+        StudyRequest onlySecond = change(BASE, new Temperature(273.15 + 55), "design", "site", "enclosureAmbient");
+        StudyRequest both = change(onlyFirst, new Temperature(273.15 + 55), "design", "site", "enclosureAmbient");
+        SystemStudy study = SystemStudy.proving();
+        StudyResult before = study.system(BASE);
+        StudyResult after = study.system(both);
+        StudyResult first = study.system(onlyFirst);
+        StudyResult second = study.system(onlySecond);
+        ComparisonResult result = compare(BASE, both);
+        assertThat(result.changes())
+                .extracting(InputChange::pointer)
+                .containsExactly("/design/site/enclosureAmbient", "/design/axes/axis-1/mechanism/load");
+        int checked = 0;
+        for (Consequence c : result.consequences()) {
+            if (!(c.after() instanceof Quantity) || !c.pointer().startsWith("/duty/")) {
+                continue;
+            }
+            checked++;
+            Object inFirst = value(first, c.pointer());
+            Object inSecond = value(second, c.pointer());
+            // taking the second change back leaves the first alone, and the other way round
+            assertThat(role(c, "change-2"))
+                    .as(c.pointer())
+                    .isEqualTo(expected(inSecond, inFirst, c.before(), c.after()));
+            assertThat(role(c, "change-1"))
+                    .as(c.pointer())
+                    .isEqualTo(expected(inFirst, inSecond, c.before(), c.after()));
+        }
+        assertThat(checked).isGreaterThan(3);
+        assertThat(before).isNotEqualTo(after);
+    }
+
+    private static Role expected(Object without, Object only, Object before, Object after) {
+        boolean undone = Differences.same(without, before);
+        boolean brought = Differences.same(only, after);
+        if (undone && brought) {
+            return Role.NECESSARY_AND_SUFFICIENT;
+        }
+        if (undone) {
+            return Role.NECESSARY;
+        }
+        if (brought) {
+            return Role.SUFFICIENT;
+        }
+        return Differences.same(without, after) ? null : Role.CONTRIBUTING;
+    }
+
+    private static Role role(Consequence consequence, String change) {
+        return consequence.causes().stream()
+                .filter(c -> c.change().equals(change))
+                .map(Cause::role)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static Object value(StudyResult result, String pointer) {
+        Object value = result;
+        for (String step : pointer.substring(1).split("/")) {
+            Step way = value instanceof List ? new Step.Element(step, 0) : new Step.Member(step);
+            value = Patch.at(value, List.of(way));
+        }
+        return value;
+    }
+
+    @Test
+    void aBudgetTooSmallIsSaid() {
+        StudyRequest after = heavier(heavier(BASE, "axis-1", 90), "axis-2", 90);
+        ComparisonResult result = COMPARISON.compare(new ComparisonRequest(BASE, after, 3));
+        assertThat(result.notExamined()).containsExactly("change-2");
+        assertThat(result.studies()).isEqualTo(2);
+    }
+}

@@ -1,0 +1,149 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Belt;
+import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.Dwell;
+import io.axiswright.engine.design.Friction;
+import io.axiswright.engine.design.Gear;
+import io.axiswright.engine.design.Hoist;
+import io.axiswright.engine.design.Mechanism;
+import io.axiswright.engine.design.MotionLaw;
+import io.axiswright.engine.design.Move;
+import io.axiswright.engine.design.Polynomial345;
+import io.axiswright.engine.design.RackAndPinion;
+import io.axiswright.engine.design.RotaryTable;
+import io.axiswright.engine.design.SCurve;
+import io.axiswright.engine.design.Screw;
+import io.axiswright.engine.design.Segment;
+import io.axiswright.engine.design.Trapezoidal;
+import io.axiswright.engine.design.Triangular;
+import io.axiswright.engine.quantity.Angle;
+import io.axiswright.engine.quantity.Displacement;
+import io.axiswright.engine.quantity.Effort;
+import io.axiswright.engine.quantity.Force;
+import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.LinearDamping;
+import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.Payload;
+import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Torque;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+
+/** Axes of every mechanism, with every law, drawn from a seed. */
+final class RandomAxes {
+
+    private final SplittableRandom random;
+
+    RandomAxes(long seed) {
+        random = new SplittableRandom(seed);
+    }
+
+    Axis next(String id) {
+        Mechanism mechanism = mechanism();
+        boolean rotary = mechanism instanceof RotaryTable;
+        Segment[] segments = new Segment[2 + random.nextInt(5)];
+        for (int k = 0; k < segments.length; k++) {
+            segments[k] = random.nextInt(4) == 0 ? dwell(rotary) : move(rotary);
+        }
+        Gear gear = random.nextBoolean()
+                ? null
+                : new Gear(between(2, 30), between(0.7, 1), orNull(0.6), new Inertia(between(0, 1e-4)));
+        DriveSelection drive = new DriveSelection(null, null, random.nextBoolean(), random.nextBoolean(), false);
+        return Fixtures.axis(id, mechanism, gear, drive, segments);
+    }
+
+    double between(double from, double to) {
+        return from + (to - from) * random.nextDouble();
+    }
+
+    int upTo(int bound) {
+        return random.nextInt(bound);
+    }
+
+    private Mechanism mechanism() {
+        Angle slope = new Angle(random.nextBoolean() ? 0 : between(-1.5, 1.5));
+        Friction friction = random.nextBoolean()
+                ? null
+                : new Friction(between(0, 0.2), new Force(between(0, 50)), new LinearDamping(between(0, 80)));
+        return switch (random.nextInt(5)) {
+            case 0 ->
+                new Screw(
+                        new Length(between(0.005, 0.04)),
+                        new Length(between(0.012, 0.04)),
+                        new Length(between(0.2, 2)),
+                        new Mass(between(5, 200)),
+                        slope,
+                        between(0.35, 0.98),
+                        orNull(0.5),
+                        friction);
+            case 1 ->
+                new Belt(
+                        new Length(between(0.02, 0.1)),
+                        new Inertia(between(0, 1e-3)),
+                        new Mass(between(1, 40)),
+                        slope,
+                        between(0.9, 1),
+                        orNull(0.9),
+                        friction);
+            case 2 ->
+                new RackAndPinion(
+                        new Length(between(0.03, 0.12)),
+                        new Inertia(between(0, 1e-3)),
+                        new Mass(between(5, 150)),
+                        slope,
+                        between(0.85, 1),
+                        orNull(0.8),
+                        friction);
+            case 3 -> new RotaryTable(new Inertia(between(0.01, 2)), new Torque(between(0, 3)), between(0.7, 1), null);
+            default ->
+                new Hoist(
+                        new Length(between(0.05, 0.3)),
+                        new Inertia(between(0, 0.01)),
+                        new Mass(between(5, 100)),
+                        random.nextBoolean() ? null : new Mass(between(1, 120)),
+                        1 + random.nextInt(4),
+                        between(0.8, 1),
+                        orNull(0.7));
+        };
+    }
+
+    private Segment move(boolean rotary) {
+        double distance = between(0.02, 0.5) * (random.nextBoolean() ? 1 : -1);
+        Displacement travel = rotary ? new Angle(6 * distance) : new Length(distance);
+        return new Move(travel, new Time(between(0.2, 1.5)), law(), payload(rotary), process(rotary));
+    }
+
+    private Segment dwell(boolean rotary) {
+        return new Dwell(new Time(between(0.05, 1)), payload(rotary), process(rotary), random.nextBoolean());
+    }
+
+    private MotionLaw law() {
+        return switch (random.nextInt(4)) {
+            case 0 -> new Trapezoidal(between(0.05, 0.5), between(0.05, 0.5));
+            case 1 -> new Triangular();
+            case 2 -> new SCurve(between(0.05, 0.5), between(0.05, 1));
+            default -> new Polynomial345();
+        };
+    }
+
+    private @Nullable Payload payload(boolean rotary) {
+        if (random.nextBoolean()) {
+            return null;
+        }
+        return rotary ? new Inertia(between(0, 0.5)) : new Mass(between(0, 20));
+    }
+
+    private @Nullable Effort process(boolean rotary) {
+        if (random.nextInt(3) > 0) {
+            return null;
+        }
+        return rotary ? new Torque(between(-3, 3)) : new Force(between(-100, 100));
+    }
+
+    private @Nullable Double orNull(double least) {
+        return random.nextBoolean() ? null : Double.valueOf(between(least, 1));
+    }
+}

@@ -1,0 +1,116 @@
+package io.axiswright.engine.duty;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.numeric.Polynomial;
+import java.util.List;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Heating of the winding against textbook cases and a general-purpose integrator. */
+class WindingHeatTest {
+
+    private static final LoadEffort NONE = new LoadEffort(0, 0, 0, 0, 0);
+
+    private static LoadPiece loss(double start, double duration, double steadyRise) {
+        Polynomial torque = Polynomial.of(Math.sqrt(steadyRise));
+        return LoadPiece.of(start, duration, Polynomial.ZERO, Polynomial.ZERO, torque, NONE);
+    }
+
+    /**
+     * Dubey, Fundamentals of Electrical Drives, ex. 4.1, p. 47: 10 s loaded, 20 s idle, tau 60 s, lowest rise 40, idle steady
+     * rise 15; printed highest 49.9, loaded steady 104.4 (49.8903 and 104.424 unrounded).
+     */
+    @Test
+    void clutchedLoad() {
+        WindingHeat heat = WindingHeat.highest(List.of(loss(0, 10, 104.424), loss(10, 20, 15)), 0, 1, 60);
+        assertThat(heat.rise()).isCloseTo(49.8903, withinPercentage(0.1));
+        assertThat(heat.instant()).isEqualTo(10);
+        assertThat(Decay.after(heat.rise(), Polynomial.of(15), 20, 60)).isCloseTo(40, withinPercentage(0.1));
+    }
+
+    /** Dubey ex. 4.4, p. 55: 20 kW for ever; tau 60 min: 51.0 kW for 10 min from cold; with 90 min at rest 25.14 kW by turns. */
+    @Test
+    void overloadByCopperLossAlone() {
+        double once = 51.0446 / 20;
+        double turns = 25.1384 / 20;
+        assertThat(Decay.after(0, Polynomial.of(once * once), 10, 60)).isCloseTo(1, withinPercentage(0.1));
+        double rested = Decay.after(1, Polynomial.ZERO, 10, 90);
+        assertThat(Decay.after(rested, Polynomial.of(turns * turns), 10, 60)).isCloseTo(1, withinPercentage(0.1));
+    }
+
+    /** A burst of 20 s at three times the torque against tau 40 s reaches 39 % of nine times the rise (derived: 1 − e^(−0.5)). */
+    @Test
+    void longBurstOverheatsAtAFairRms() {
+        WindingHeat heat = WindingHeat.highest(List.of(loss(0, 20, 9), loss(20, 580, 0)), 0, 1, 40);
+        assertThat(Math.sqrt(9 * 20 / 600.0)).isLessThan(1);
+        assertThat(heat.rise()).isCloseTo(9 * (1 - Math.exp(-0.5)), within(1e-5));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.1, 1, 60, 3000})
+    void agreesWithAGeneralPurposeIntegrator(double tau) {
+        RandomAxes random = new RandomAxes(51);
+        for (int n = 0; n < 12; n++) {
+            Axis axis = random.next("seed 51 axis " + n + " tau " + tau);
+            AxisLoad load = AxisLoad.of(axis);
+            double inertia = 2e-4;
+            Course course = load.course(inertia);
+            double start = run(course, 0, tau, true) / -Math.expm1(-load.period() / tau);
+            double highest = run(course, start, tau, false);
+            assertThat(WindingHeat.highest(load.pieces(), inertia, 1, tau).rise())
+                    .as(axis.id())
+                    .isCloseTo(highest, within(1e-6 * highest + 1e-12));
+            double rms = LoadSums.of(load.pieces(), load.period()).rmsTorque(inertia);
+            assertThat(WindingHeat.bound(rms * rms, load.period(), tau))
+                    .as(axis.id())
+                    .isGreaterThanOrEqualTo(highest * (1 - 1e-9));
+        }
+    }
+
+    /** The rise at the end of the cycle, or the highest on the way. */
+    private static double run(Course course, double start, double tau, boolean end) {
+        double state = start;
+        double highest = start;
+        for (Course.Piece piece : course.pieces()) {
+            var integrator = new DormandPrince853Integrator(1e-9, piece.duration() / 200, 1e-14, 1e-12);
+            double[] top = {highest};
+            integrator.addStepHandler(step -> {
+                double from = step.getPreviousState().getTime();
+                double to = step.getCurrentState().getTime();
+                for (int k = 1; k <= 10; k++) {
+                    top[0] = Math.max(
+                            top[0],
+                            step.getInterpolatedState(from + (to - from) * k / 10)
+                                    .getPrimaryState()[0]);
+                }
+            });
+            Polynomial torque = piece.torque();
+            state = integrator.integrate(
+                            new OrdinaryDifferentialEquation() {
+                                @Override
+                                public int getDimension() {
+                                    return 1;
+                                }
+
+                                @Override
+                                public double[] computeDerivatives(double t, double[] y) {
+                                    double value = torque.at(t);
+                                    return new double[] {(value * value - y[0]) / tau};
+                                }
+                            },
+                            new ODEState(0, new double[] {state}),
+                            piece.duration())
+                    .getPrimaryState()[0];
+            highest = Math.max(top[0], state);
+        }
+        return end ? state : highest;
+    }
+}

@@ -1,0 +1,227 @@
+package io.axiswright.engine.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.axiswright.engine.catalogue.BulkCable;
+import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.duty.AxisDuty;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.finding.Severity;
+import io.axiswright.engine.topology.LayoutEffort;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SystemStudyTest {
+
+    private static final SystemStudy STUDY = SystemStudy.with(LayoutEffort.HEURISTIC);
+
+    @Test
+    void everyAxisIsServedToTheBill() {
+        StudyResult result = STUDY.system(TestCell.request(6));
+        assertThat(result.buildable()).as("%s", result.findings()).isTrue();
+        assertThat(result.duty().axes()).hasSize(6).allMatch(AxisDuty::feasible);
+        assertThat(result.topology().gateways().stream().flatMap(g -> g.spurs().stream()))
+                .hasSize(6);
+        assertThat(result.controlPower().supplies()).isNotEmpty();
+        assertThat(result.braking().groups()).hasSize(6);
+        assertThat(result.supply().circuits().stream().flatMap(c -> c.loads().stream()))
+                .contains("axis-0", "axis-1", "axis-2", "axis-3", "axis-4", "axis-5");
+        assertThat(result.conductors().circuits())
+                .hasSize(result.supply().circuits().size() + 1);
+        assertThat(result.mounting().axes()).hasSize(6);
+        assertThat(result.billOfMaterials().closing().closes()).isTrue();
+        assertThat(result.billOfMaterials().required().lines()).anySatisfy(line -> {
+            assertThat(line.item()).isEqualTo("rail");
+            assertThat(line.quantity()).isEqualByComparingTo("1");
+        });
+    }
+
+    @Test
+    void theSameInputGivesTheSameAnswer() {
+        assertThat(SystemStudy.proving().system(TestCell.request(5)))
+                .usingRecursiveComparison()
+                .isEqualTo(SystemStudy.proving().system(TestCell.request(5)));
+    }
+
+    @Test
+    void aPartIsWhatItIsInTheWhole() {
+        StudyRequest request = TestCell.request(4);
+        StudyResult whole = STUDY.system(request);
+        assertThat(STUDY.duty(request)).usingRecursiveComparison().isEqualTo(whole.duty());
+        assertThat(STUDY.topology(request)).isEqualTo(whole.topology());
+        assertThat(STUDY.controlPower(request)).isEqualTo(whole.controlPower());
+        assertThat(STUDY.braking(request)).isEqualTo(whole.braking());
+        assertThat(STUDY.supply(request)).isEqualTo(whole.supply());
+        assertThat(STUDY.conductors(request)).isEqualTo(whole.conductors());
+        assertThat(STUDY.mounting(request)).isEqualTo(whole.mounting());
+        assertThat(STUDY.billOfMaterials(request)).isEqualTo(whole.billOfMaterials());
+    }
+
+    @Test
+    void theOrderOfAxesChangesNothingButOrder() {
+        StudyRequest request = TestCell.request(5);
+        List<Axis> reversed = new ArrayList<>(request.design().axes());
+        Collections.reverse(reversed);
+        StudyResult one = STUDY.system(request);
+        StudyResult other =
+                STUDY.system(new StudyRequest(request.codeBasis(), request.catalogue(), with(request, reversed)));
+        assertThat(sorted(other.duty().axes()))
+                .usingRecursiveComparison()
+                .isEqualTo(sorted(one.duty().axes()));
+        assertThat(other.billOfMaterials().required().total())
+                .isEqualTo(one.billOfMaterials().required().total());
+    }
+
+    private static List<AxisDuty> sorted(List<AxisDuty> axes) {
+        return axes.stream().sorted(Comparator.comparing(AxisDuty::axis)).toList();
+    }
+
+    @Test
+    void dutyNeedsNoNetworkButTheSystemDoes() {
+        StudyRequest request = TestCell.request(2);
+        Design d = request.design();
+        var bare = new StudyRequest(
+                request.codeBasis(),
+                request.catalogue(),
+                new Design(d.name(), d.site(), d.mains(), d.axes(), d.stopZones(), null, null, null));
+        assertThat(STUDY.duty(bare).axes()).hasSize(2);
+        assertThat(STUDY.braking(bare).groups()).hasSize(2);
+        assertThatThrownBy(() -> STUDY.system(bare))
+                .isInstanceOfSatisfying(
+                        InvalidDesign.class,
+                        e -> assertThat(e.faults())
+                                .anySatisfy(f -> assertThat(f.pointer()).isEqualTo("/design/network")));
+    }
+
+    @Test
+    void findingsComeWorstFirstAndEndWithTheQualifiedPerson() {
+        List<Finding> findings = STUDY.system(TestCell.request(3)).findings();
+        assertThat(findings).isSortedAccordingTo(Comparator.comparing(Finding::severity));
+        assertThat(findings).extracting(Finding::code).contains(FindingCode.STUDY_QUALIFIED_PERSON);
+    }
+
+    @Test
+    void aCircuitWithoutAFittingCableIsAViolation() {
+        StudyRequest request = TestCell.request(2);
+        StudyResult result = STUDY.system(
+                new StudyRequest(request.codeBasis(), withBulk(request.catalogue(), List.of()), request.design()));
+        assertThat(result.buildable()).isFalse();
+        assertThat(result.findings()).anySatisfy(f -> {
+            assertThat(f.code()).isEqualTo(FindingCode.STUDY_NO_POWER_CABLE);
+            assertThat(f.severity()).isEqualTo(Severity.VIOLATION);
+        });
+    }
+
+    @Test
+    void aDcFedUnitWithNothingToFeedItIsAViolation() {
+        StudyRequest request = TestCell.request(1);
+        Catalogue c = request.catalogue();
+        List<DriveUnit> units =
+                c.driveUnits().stream().map(SystemStudyTest::dcFed).toList();
+        Axis axis = request.design().axes().getFirst();
+        Axis asksForDc = new Axis(
+                axis.id(),
+                axis.description(),
+                axis.mechanism(),
+                axis.gear(),
+                axis.couplingInertia(),
+                axis.cycle(),
+                axis.position(),
+                axis.stopZone(),
+                axis.busGroup(),
+                axis.commandRate(),
+                new DriveSelection(null, Feed.DC_BUS, false, false, false),
+                axis.mounting());
+        StudyResult result = STUDY.system(
+                new StudyRequest(CodeBasis.IEC_60204_1, withUnits(c, units), with(request, List.of(asksForDc))));
+        assertThat(result.findings()).extracting(Finding::code).contains(FindingCode.STUDY_DC_BUS_UNFED);
+    }
+
+    private static DriveUnit dcFed(DriveUnit u) {
+        return new DriveUnit(
+                u.id(),
+                u.description(),
+                u.price(),
+                u.needs(),
+                u.frameSize(),
+                Feed.DC_BUS,
+                new io.axiswright.engine.quantity.Voltage(560),
+                u.ratedInputCurrent(),
+                u.maxProtectiveDevice(),
+                u.maxUnitsPerCircuit(),
+                u.shortCircuitRating(),
+                u.leakageCurrent(),
+                u.rotorInertia(),
+                u.motorConstant(),
+                u.continuousCurve(),
+                u.intermittentCurve(),
+                u.ratedAmbient(),
+                u.ratedRise(),
+                u.windingTimeConstant(),
+                u.standbyLoss(),
+                u.busCapacitance(),
+                u.busTripVoltage(),
+                u.logicPower(),
+                u.logicMinimumVoltage(),
+                u.keepAliveInput(),
+                u.shaftDiameter(),
+                u.shaftLength(),
+                u.inertiaRatioLimit());
+    }
+
+    private static Design with(StudyRequest request, List<Axis> axes) {
+        Design d = request.design();
+        return new Design(
+                d.name(), d.site(), d.mains(), axes, d.stopZones(), d.network(), d.controlPower(), d.installation());
+    }
+
+    private static Catalogue withBulk(Catalogue c, List<BulkCable> cables) {
+        return new Catalogue(
+                c.name(),
+                c.currency(),
+                c.remark(),
+                c.driveUnits(),
+                c.holdingBrakes(),
+                c.gateways(),
+                c.controlSupplies(),
+                c.cableAssemblies(),
+                cables,
+                c.protectiveDevices(),
+                c.brakingUnits(),
+                c.ventilationKits(),
+                c.footKits(),
+                c.fasteningParts(),
+                c.accessories());
+    }
+
+    private static Catalogue withUnits(Catalogue c, List<DriveUnit> units) {
+        return new Catalogue(
+                c.name(),
+                c.currency(),
+                c.remark(),
+                units,
+                c.holdingBrakes(),
+                c.gateways(),
+                c.controlSupplies(),
+                c.cableAssemblies(),
+                c.bulkCables(),
+                c.protectiveDevices(),
+                c.brakingUnits(),
+                c.ventilationKits(),
+                c.footKits(),
+                c.fasteningParts(),
+                c.accessories());
+    }
+}
