@@ -41,11 +41,8 @@ public record Page<T>(
 
     /** The answer with this page, its links also in the Link header (RFC 8288). */
     public ResponseEntity<Page<T>> answer() {
-        var answer = ResponseEntity.ok().header(HttpHeaders.LINK, link(first, "first"));
-        if (next != null) {
-            answer.header(HttpHeaders.LINK, link(next, "next"));
-        }
-        return answer.body(this);
+        String links = link(first, "first") + (next == null ? "" : ", " + link(next, "next"));
+        return ResponseEntity.ok().header(HttpHeaders.LINK, links).body(this);
     }
 
     private static String link(String address, String relation) {

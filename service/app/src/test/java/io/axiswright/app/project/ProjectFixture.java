@@ -1,18 +1,28 @@
 package io.axiswright.app.project;
 
 import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.oneOf;
 
 import io.axiswright.app.support.Demo;
 import io.axiswright.app.support.HttpTest;
+import io.axiswright.app.support.StudyStandIn;
 import io.axiswright.app.wire.WireFormat;
 import io.restassured.response.ValidatableResponse;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeEach;
+import org.springframework.context.annotation.Import;
 import tools.jackson.databind.JsonNode;
 
 /** Opens projects and adds revisions of the demonstration design. */
+@Import(StudyStandIn.class)
 abstract class ProjectFixture extends HttpTest {
 
     private static final String CATALOGUE = "project tests";
+
+    @BeforeEach
+    void storeTheCatalogue() {
+        given(Demo.catalogue(CATALOGUE)).post("/v1/catalogues").then().statusCode(oneOf(200, 201));
+    }
 
     ValidatableResponse open(String name) {
         var body = WireFormat.mapper().createObjectNode().put("name", name);
@@ -37,7 +47,6 @@ abstract class ProjectFixture extends HttpTest {
     }
 
     JsonNode revision(String message) {
-        given(Demo.catalogue(CATALOGUE)).post("/v1/catalogues");
         return Demo.revision(message, CATALOGUE, 1);
     }
 

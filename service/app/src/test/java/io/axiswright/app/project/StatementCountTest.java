@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import jakarta.persistence.EntityManagerFactory;
 import org.hibernate.SessionFactory;
 import org.hibernate.stat.Statistics;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
@@ -17,11 +16,6 @@ class StatementCountTest extends ProjectFixture {
 
     private Statistics statistics() {
         return factory.unwrap(SessionFactory.class).getStatistics();
-    }
-
-    @BeforeEach
-    void storeTheCatalogue() {
-        revision("any");
     }
 
     @Test
