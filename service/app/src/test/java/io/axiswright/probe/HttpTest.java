@@ -184,10 +184,7 @@ class HttpTest {
                         .then(),
                 415,
                 "UNSUPPORTED_MEDIA_TYPE");
-        isProblem(
-                given(service).accept("image/png").get("/v1/findings").then(),
-                406,
-                "NOT_ACCEPTABLE");
+        isProblem(given(service).accept("image/png").get("/v1/findings").then(), 406, "NOT_ACCEPTABLE");
         var method = given(service).delete("/probe/designs").then();
         isProblem(method, 405, "METHOD_NOT_ALLOWED");
         method.header("Allow", "POST");

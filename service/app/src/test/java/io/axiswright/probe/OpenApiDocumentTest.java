@@ -69,8 +69,7 @@ class OpenApiDocumentTest {
                 .body(json)
                 .post("/probe/designs")
                 .asString();
-        assertThat(validator.faults("Echo", JsonMapper.shared().readTree(echo)))
-                .isEmpty();
+        assertThat(validator.faults("Echo", JsonMapper.shared().readTree(echo))).isEmpty();
         String problem = given().port(port)
                 .contentType("application/json")
                 .body("{}")
@@ -79,8 +78,7 @@ class OpenApiDocumentTest {
         assertThat(validator.faults("Problem", JsonMapper.shared().readTree(problem)))
                 .isEmpty();
         String findings = given().port(port).get("/v1/findings").asString();
-        assertThat(validator.faults(
-                        "FindingPageList", JsonMapper.shared().readTree(findings)))
+        assertThat(validator.faults("FindingPageList", JsonMapper.shared().readTree(findings)))
                 .isEmpty();
     }
 
@@ -119,8 +117,7 @@ class OpenApiDocumentTest {
         assertThat(schema("Torque").at("/description").asString()).contains("N.m newton metre (NU)");
         assertThat(schema("Site").at("/properties/ambient/description").asString())
                 .endsWith("(at least 233.15 and at most 343.15 K)");
-        assertThat(schema("Accessory").at("/properties/price/$ref").asString())
-                .isEqualTo("#/components/schemas/Money");
+        assertThat(schema("Accessory").at("/properties/price/$ref").asString()).isEqualTo("#/components/schemas/Money");
         assertThat(schema("CodeBasis").at("/description").asString()).contains("NFPA_79: North America");
     }
 

@@ -72,7 +72,10 @@ class SchemaNames {
     }
 
     private static boolean isNamed(Class<?> type) {
-        return type.isEnum() || type == Money.class || Quantity.class.isAssignableFrom(type) || Shapes.isComposite(type);
+        return type.isEnum()
+                || type == Money.class
+                || Quantity.class.isAssignableFrom(type)
+                || Shapes.isComposite(type);
     }
 
     private static Class<?> load(Resource resource) {
@@ -94,7 +97,8 @@ class SchemaNames {
     /** The last part of the package, and the names of the enclosing types, before the simple name. */
     private static String qualified(Class<?> type) {
         String last = type.getPackageName().substring(type.getPackageName().lastIndexOf('.') + 1);
-        String own = type.getName().substring(type.getPackageName().length() + 1).replace("$", "");
+        String own =
+                type.getName().substring(type.getPackageName().length() + 1).replace("$", "");
         return last.substring(0, 1).toUpperCase(Locale.ROOT) + last.substring(1) + own;
     }
 }

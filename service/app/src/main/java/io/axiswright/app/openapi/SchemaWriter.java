@@ -173,8 +173,7 @@ final class SchemaWriter {
             case Shape.Choice choice -> refer(choice, input);
             case Shape.Price price -> refer(price, input);
             case Shape.Word word when names.has(word.type()) -> refer(Shapes.of(word.type()), input);
-            case Shape.Measure measure ->
-                refer(Shapes.of(measureType(measure.dimensions())), input);
+            case Shape.Measure measure -> refer(Shapes.of(measureType(measure.dimensions())), input);
             case Shape.Many many -> LeafSchemas.list(value(many.element(), input), many, input);
             case Shape.Table table -> {
                 Schema<Object> schema = Schemas.ofType("object");

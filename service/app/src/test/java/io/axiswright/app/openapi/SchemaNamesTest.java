@@ -20,7 +20,8 @@ class SchemaNamesTest {
         var names = new SchemaNames();
         assertThat(names.name(Design.class)).isEqualTo("Design");
         assertThat(names.name(Left.class)).isEqualTo("Left");
-        assertThat(names.name(Left.SameNameInTwoPlaces.class)).isEqualTo("OpenapiSchemaNamesTestLeftSameNameInTwoPlaces");
+        assertThat(names.name(Left.SameNameInTwoPlaces.class))
+                .isEqualTo("OpenapiSchemaNamesTestLeftSameNameInTwoPlaces");
         assertThat(names.name(Right.SameNameInTwoPlaces.class))
                 .isEqualTo("OpenapiSchemaNamesTestRightSameNameInTwoPlaces");
         assertThat(names.type("#/components/schemas/Design")).isEqualTo(Design.class);
