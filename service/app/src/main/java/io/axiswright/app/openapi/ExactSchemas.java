@@ -7,6 +7,7 @@ import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.Schema;
+import java.lang.reflect.Type;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Objects;
@@ -70,7 +71,7 @@ class ExactSchemas implements GlobalOpenApiCustomizer {
     }
 
     private void write(Schema<?> schema, SchemaWriter writer, boolean input) {
-        Class<?> type = schema.get$ref() == null ? null : names.type(schema.get$ref());
+        Type type = schema.get$ref() == null ? null : names.type(schema.get$ref());
         if (type != null) {
             writer.write(type, input);
         }

@@ -5,9 +5,12 @@ import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +30,7 @@ class SchemaNames {
     private static final String CLASSES = "classpath*:io/axiswright/**/*.class";
 
     private final Map<Class<?>, String> names = new HashMap<>();
-    private final Map<String, Class<?>> types = new HashMap<>();
+    private final Map<String, Type> types = new ConcurrentHashMap<>();
 
     SchemaNames() {
         Map<String, Long> uses = types().collect(Collectors.groupingBy(SchemaNames::simple, Collectors.counting()));
@@ -44,8 +47,12 @@ class SchemaNames {
         return names.containsKey(type);
     }
 
-    /** The name of a type that has a schema of its own. */
-    String name(Class<?> type) {
+    /** The name of a type that has a schema of its own; a page of projects is a ProjectPage. */
+    String name(Type type) {
+        if (type instanceof ParameterizedType generic) {
+            return Stream.of(generic.getActualTypeArguments()).map(this::name).collect(Collectors.joining())
+                    + name(generic.getRawType());
+        }
         String name = names.get(type);
         if (name == null) {
             throw new IllegalArgumentException(type + " has no schema of its own");
@@ -53,9 +60,14 @@ class SchemaNames {
         return name;
     }
 
+    /** Remembers a type with type arguments, which no class alone tells of. */
+    void remember(Type generic) {
+        types.putIfAbsent(name(generic), generic);
+    }
+
     /** The type a reference to a schema stands for; null if it is none of ours. */
     @Nullable
-    Class<?> type(String reference) {
+    Type type(String reference) {
         return reference.startsWith(REFERENCE) ? types.get(reference.substring(REFERENCE.length())) : null;
     }
 

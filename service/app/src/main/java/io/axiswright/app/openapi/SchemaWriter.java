@@ -9,6 +9,7 @@ import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import io.swagger.v3.oas.models.media.Discriminator;
 import io.swagger.v3.oas.models.media.Schema;
+import java.lang.reflect.Type;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -35,7 +36,7 @@ final class SchemaWriter {
     }
 
     /** Writes the schemas of a type and of all it refers to; a type both sent and answered is written as sent. */
-    void write(Class<?> type, boolean input) {
+    void write(Type type, boolean input) {
         refer(Shapes.of(type), input);
         while (!open.isEmpty()) {
             Todo next = open.pop();
@@ -49,12 +50,16 @@ final class SchemaWriter {
     }
 
     private Schema<Object> refer(Shape shape, boolean input) {
-        String name = names.name(type(shape));
+        String name = name(shape);
         if (!written.containsKey(name)) {
             written.put(name, Schemas.any());
             open.add(new Todo(shape, input));
         }
         return Schemas.reference(name);
+    }
+
+    private String name(Shape shape) {
+        return shape instanceof RecordShape record ? names.name(record.genericType()) : names.name(type(shape));
     }
 
     private static Class<?> type(Shape shape) {
@@ -84,9 +89,10 @@ final class SchemaWriter {
             case Shape.Choice choice -> choice(choice, input);
             case Shape.Word word -> WordSchemas.of(word);
             case Shape.Measure measure -> measure(measure, input);
+            case Shape.Price price -> LeafSchemas.of(price, input);
             default -> throw new IllegalArgumentException(shape + " has no name");
         };
-        written.put(names.name(type(shape)), schema);
+        written.put(name(shape), schema);
     }
 
     private Schema<Object> measure(Shape.Measure measure, boolean input) {

@@ -3,6 +3,7 @@ package io.axiswright.app.wire;
 import java.lang.invoke.MethodHandle;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
+import java.lang.reflect.Type;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -48,12 +49,19 @@ public final class RecordShape implements Shape {
     private record Layout(List<Member> members, Map<String, Integer> index, String accepted) {}
 
     private final Class<?> type;
+    private final Type genericType;
     private final @Nullable String discriminator;
     private final MethodHandle constructor;
     private volatile @Nullable Layout layout;
 
     RecordShape(Class<?> type, @Nullable String discriminator) {
+        this(type, type, discriminator);
+    }
+
+    /** A record whose type parameters the generic type fills in. */
+    RecordShape(Class<?> type, Type genericType, @Nullable String discriminator) {
         this.type = type;
+        this.genericType = genericType;
         this.discriminator = discriminator;
         this.constructor = constructor(type);
     }
@@ -61,6 +69,11 @@ public final class RecordShape implements Shape {
     /** The record class. */
     public Class<?> type() {
         return type;
+    }
+
+    /** The record class with its type arguments; the class itself if it has none. */
+    public Type genericType() {
+        return genericType;
     }
 
     /** Its members, in the order of its components. */
@@ -100,8 +113,9 @@ public final class RecordShape implements Shape {
     }
 
     private Layout lookUp() {
-        List<Member> members =
-                Arrays.stream(type.getRecordComponents()).map(Shapes::member).toList();
+        List<Member> members = Arrays.stream(type.getRecordComponents())
+                .map(component -> Shapes.member(component, genericType))
+                .toList();
         var index = new HashMap<String, Integer>();
         for (int k = 0; k < members.size(); k++) {
             if (members.get(k).onTheWire()) {

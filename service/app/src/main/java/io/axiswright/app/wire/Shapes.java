@@ -10,7 +10,9 @@ import io.axiswright.engine.quantity.Count;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.lang.reflect.TypeVariable;
 import java.lang.reflect.WildcardType;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,13 +31,13 @@ public final class Shapes {
     private static final Set<String> LONG_TEXTS = Set.of("description", "remark", "reason", "message");
     private static final int MOST_ELEMENTS = 4096;
 
-    private static final Map<Class<?>, Shape> KNOWN = new ConcurrentHashMap<>();
+    private static final Map<Type, Shape> KNOWN = new ConcurrentHashMap<>();
 
     private Shapes() {}
 
-    /** The shape of a class. */
-    public static Shape of(Class<?> type) {
-        return of(type, new Place("", null, null));
+    /** The shape of a class, or of a record with type arguments. */
+    public static Shape of(Type type) {
+        return of(type, new Place("", null, null, type));
     }
 
     /** Whether the class is a record or a sealed choice of records with a shape of its own. */
@@ -43,10 +45,13 @@ public final class Shapes {
         return LeafShapes.of(type, Range.ANY, SHORT_TEXT) == null && (type.isRecord() || type.isSealed());
     }
 
-    /** The member a record component makes. */
-    static Member member(RecordComponent component) {
+    /** The member a record component makes, in a record of the given type. */
+    static Member member(RecordComponent component, Type owner) {
         var place = new Place(
-                component.getName(), component.getAnnotation(Bounds.class), component.getAnnotation(Count.class));
+                component.getName(),
+                component.getAnnotation(Bounds.class),
+                component.getAnnotation(Count.class),
+                owner);
         if (component.getAccessor().isAnnotationPresent(JsonIgnore.class)) {
             return new Member(component.getName(), new Shape.Any(), presence(component), false);
         }
@@ -54,7 +59,7 @@ public final class Shapes {
     }
 
     private record Place(
-            String name, @Nullable Bounds bounds, @Nullable Count count) {}
+            String name, @Nullable Bounds bounds, @Nullable Count count, Type owner) {}
 
     private static Presence presence(RecordComponent component) {
         if (component.getAnnotatedType().isAnnotationPresent(Nullable.class)) {
@@ -71,6 +76,8 @@ public final class Shapes {
             case Class<?> plain -> ofClass(plain, place);
             case ParameterizedType generic -> ofGeneric(generic, place);
             case WildcardType wildcard -> of(wildcard.getUpperBounds()[0], place);
+            case TypeVariable<?> variable
+            when place.owner() instanceof ParameterizedType owner -> of(argument(owner, variable), place);
             default -> new Shape.Any();
         };
     }
@@ -88,7 +95,17 @@ public final class Shapes {
         if (Map.class.isAssignableFrom(raw)) {
             return new Shape.Table(of(arguments[1], place));
         }
-        return ofClass(raw, place);
+        Shape known = KNOWN.get(generic);
+        if (known == null) {
+            known = new RecordShape(raw, generic, null);
+            KNOWN.put(generic, known);
+        }
+        return known;
+    }
+
+    private static Type argument(ParameterizedType owner, TypeVariable<?> variable) {
+        TypeVariable<?>[] parameters = ((Class<?>) owner.getRawType()).getTypeParameters();
+        return owner.getActualTypeArguments()[Arrays.asList(parameters).indexOf(variable)];
     }
 
     private static Shape ofClass(Class<?> type, Place place) {

@@ -34,7 +34,7 @@ final class BestUnit {
         return new UnitFigures(
                 new Inertia(motorInertia),
                 new Inertia(load.reflectedInertia()),
-                load.reflectedInertia() / motorInertia,
+                trial.inertiaRatio(),
                 unit.inertiaRatioLimit(),
                 new Power(loss),
                 new TemperatureRise(heat.rise()),

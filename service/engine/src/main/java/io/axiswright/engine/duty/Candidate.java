@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param feasible whether it holds every limit
  * @param limit the limit it uses most if it holds, the first it breaks if not
  * @param use how much of that limit it uses
+ * @param inertiaRatio reflected inertia over its motor inertia; those within the ratio their control is tuned for are
+ *     ranked before the others
  */
 public record Candidate(
         String driveUnit,
@@ -21,4 +23,5 @@ public record Candidate(
         @Nullable Money price,
         boolean feasible,
         DutyLimit limit,
-        double use) {}
+        double use,
+        double inertiaRatio) {}

@@ -35,8 +35,10 @@ record Choice(@Nullable Judged best, int feasible, int rejected, List<Candidate>
         }
     }
 
+    /** What its control is tuned for comes before price: no buyer keeps a cheap unit that never settles. */
     private static final Comparator<Judged> CHEAPEST = Comparator.comparing(
-                    (Judged judged) -> judged.candidate().price(), BrakeStock.BY_PRICE)
+                    (Judged judged) -> !judged.trial().tunable())
+            .thenComparing(judged -> judged.candidate().price(), BrakeStock.BY_PRICE)
             .thenComparingDouble(judged -> judged.candidate().use());
 
     /** Those that came through more limits before they broke one come first. */
@@ -120,7 +122,8 @@ record Choice(@Nullable Judged best, int feasible, int rejected, List<Candidate>
                 price(trial, kit),
                 feasible,
                 limit,
-                use);
+                use,
+                trial.inertiaRatio());
         return new Judged(trial, kit, candidate);
     }
 

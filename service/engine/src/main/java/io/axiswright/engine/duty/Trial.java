@@ -4,6 +4,7 @@ import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.Feed;
 import org.jspecify.annotations.Nullable;
 
 /** One drive unit tried on one axis; each limit is worked out once, and only if somebody asks. */
@@ -50,6 +51,16 @@ final class Trial {
         return inertia;
     }
 
+    /** Reflected inertia over that of rotor, brake and coupling. */
+    double inertiaRatio() {
+        return load.reflectedInertia() / (inertia - load.drivetrain().gearInertia());
+    }
+
+    /** Whether its control is tuned for such a load. */
+    boolean tunable() {
+        return inertiaRatio() <= offer.unit().inertiaRatioLimit();
+    }
+
     double rmsTorque() {
         return rmsTorque;
     }
@@ -89,8 +100,15 @@ final class Trial {
 
     /** Whether mains and wish allow its feed at all. */
     boolean canBeFed() {
-        return offer.voltage() > 0
-                && (selection.feed() == null || selection.feed() == offer.unit().feed());
+        return offer.voltage() > 0 && wanted(offer.unit().feed());
+    }
+
+    /** A unit on a DC bus needs something that feeds the bus, so it is taken only where the caller asks for it. */
+    private boolean wanted(Feed feed) {
+        if (selection.feed() != null) {
+            return selection.feed() == feed;
+        }
+        return feed != Feed.DC_BUS || selection.item() != null;
     }
 
     /** The continuous curve at the rms speed, at this site, with that kit, N·m. */

@@ -21,7 +21,7 @@ class ChoiceTest {
     private static final int SAMPLES = 4000;
 
     /** A candidate with the largest share of any limit it uses. */
-    record Tried(DriveUnit unit, @Nullable VentilationKit kit, int price, double use) {}
+    record Tried(DriveUnit unit, @Nullable VentilationKit kit, int price, double use, boolean tunable) {}
 
     @ParameterizedTest
     @ValueSource(longs = {71, 72, 73})
@@ -57,8 +57,11 @@ class ChoiceTest {
             assertThat(duty.feasible()).as(axis.id()).isEqualTo(!holding.isEmpty());
             if (!holding.isEmpty()) {
                 decided++;
-                int cheapest = holding.stream().mapToInt(Tried::price).min().orElseThrow();
-                assertThat(holding.stream().filter(t -> t.price == cheapest).map(t -> t.unit.id()))
+                boolean anyTunable = holding.stream().anyMatch(Tried::tunable);
+                List<Tried> ranked =
+                        holding.stream().filter(t -> t.tunable || !anyTunable).toList();
+                int cheapest = ranked.stream().mapToInt(Tried::price).min().orElseThrow();
+                assertThat(ranked.stream().filter(t -> t.price == cheapest).map(t -> t.unit.id()))
                         .as(axis.id())
                         .contains(duty.driveUnit());
                 assertThat(duty.candidates().getFirst().driveUnit())
@@ -134,7 +137,8 @@ class ChoiceTest {
                 use = Math.max(use, highest);
             }
         }
-        return new Tried(unit, kit, price, use);
+        double ratio = load.reflectedInertia() / (inertia - load.drivetrain().gearInertia());
+        return new Tried(unit, kit, price, use, ratio <= unit.inertiaRatioLimit());
     }
 
     private static int amount(io.axiswright.engine.quantity.@Nullable Money money) {
