@@ -6,6 +6,8 @@ import io.axiswright.app.web.Cursor;
 import io.restassured.response.Response;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** The examples of catalogues and projects tell one story each, from storing to comparing. */
 class ProjectExamplesTest extends ApiSpecTest {
@@ -73,6 +75,9 @@ class ProjectExamplesTest extends ApiSpecTest {
         expect(send("listRevisions", given(), id), "listRevisions", 200, "label-applicator");
         var revision = expect(send("getRevision", given(), id, 1), "getRevision", 200, "first-state");
         expectHeaders(revision, "getRevision");
+        JsonNode study = JsonMapper.shared().readTree("{\"$ref\": \"#/components/schemas/StudyResult\"}");
+        JsonNode result = JsonMapper.shared().readTree(revision.asString()).get("result");
+        assertThat(document().faults(study, result)).isEmpty();
         unchanged(send("getRevision", given().header("If-None-Match", revision.header("ETag")), id, 1), "getRevision");
         expect(send("getProject", given(), UNKNOWN), "getProject", 404, "unknown-project");
         expect(send("getProject", given(), "label-applicator"), "getProject", 400, "not-a-key");
