@@ -16,21 +16,21 @@ class ProjectExamplesTest extends ApiSpecTest {
 
     @Test
     void aCatalogueIsStoredOnceAndServedForEver() {
-        String file = "Catalogue.request.workshop-list";
-        var stored = expect(send("storeCatalogue", withExample(file)), "storeCatalogue", 201, "workshop-list");
+        String file = "Catalogue.request.bench-list";
+        var stored = expect(send("storeCatalogue", withExample(file)), "storeCatalogue", 201, "bench-list");
         expectHeaders(stored, "storeCatalogue");
-        var again = expect(send("storeCatalogue", withExample(file)), "storeCatalogue", 200, "workshop-list");
+        var again = expect(send("storeCatalogue", withExample(file)), "storeCatalogue", 200, "bench-list");
         expectHeaders(again, "storeCatalogue");
 
-        expect(send("getCatalogue", given(), "workshop list"), "getCatalogue", 200, "workshop-list");
+        expect(send("getCatalogue", given(), "bench list"), "getCatalogue", 200, "bench-list");
         // the demonstration's catalogue is stored before anybody can ask
         var list = send("listCatalogues", given().queryParam("limit", 1));
         expectHeaders(expect(list, "listCatalogues", 200, "first-page"), "listCatalogues");
 
-        var version = send("getCatalogueVersion", given(), "workshop list", 1);
-        expectHeaders(expect(version, "getCatalogueVersion", 200, "workshop-list"), "getCatalogueVersion");
+        var version = send("getCatalogueVersion", given(), "bench list", 1);
+        expectHeaders(expect(version, "getCatalogueVersion", 200, "bench-list"), "getCatalogueVersion");
         var held = given().header("If-None-Match", version.header("ETag"));
-        unchanged(send("getCatalogueVersion", held, "workshop list", 1), "getCatalogueVersion");
+        unchanged(send("getCatalogueVersion", held, "bench list", 1), "getCatalogueVersion");
 
         expect(send("getCatalogue", given(), "nobody's list"), "getCatalogue", 404, "unknown-catalogue");
         expect(send("listCatalogues", given().queryParam("limit", 1000)), "listCatalogues", 400, "page-too-long");

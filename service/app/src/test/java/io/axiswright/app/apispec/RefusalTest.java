@@ -59,7 +59,7 @@ abstract class RefusalTest extends HttpTest {
     }
 
     static ObjectNode catalogue() {
-        return example("Catalogue.request.workshop-list");
+        return example("Catalogue.request.bench-list");
     }
 
     static ObjectNode at(ObjectNode root, String pointer) {
