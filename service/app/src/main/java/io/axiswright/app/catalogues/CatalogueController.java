@@ -1,6 +1,8 @@
 package io.axiswright.app.catalogues;
 
+import io.axiswright.app.openapi.Fails;
 import io.axiswright.app.problem.NotFound;
+import io.axiswright.app.problem.ProblemKind;
 import io.axiswright.app.web.Cursor;
 import io.axiswright.app.web.EntityTag;
 import io.axiswright.app.web.Limit;
@@ -43,7 +45,8 @@ class CatalogueController {
 
     /** Stores the catalogue as the next version of its name; 200 with the latest version if that says the same. */
     @PostMapping
-    ResponseEntity<VersionSummary> store(@RequestBody Catalogue catalogue) {
+    @Fails(ProblemKind.CONFLICT)
+    ResponseEntity<VersionSummary> storeCatalogue(@RequestBody Catalogue catalogue) {
         StoredVersion stored = catalogues.store(catalogue);
         VersionSummary summary = VersionSummary.of(stored.entry());
         return ResponseEntity.status(stored.created() ? HttpStatus.CREATED : HttpStatus.OK)
@@ -54,7 +57,7 @@ class CatalogueController {
 
     /** All catalogues, in the order they were first stored. */
     @GetMapping
-    ResponseEntity<Page<CatalogueSummary>> list(
+    ResponseEntity<Page<CatalogueSummary>> listCatalogues(
             @RequestParam(required = false) @Nullable Cursor cursor,
             @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
         var rows = heads.after(cursor == null ? START : cursor.position(), limit.plusOne());
@@ -64,7 +67,7 @@ class CatalogueController {
 
     /** A catalogue's latest version and the list of all. */
     @GetMapping("/{name}")
-    CatalogueOverview overview(
+    CatalogueOverview getCatalogue(
             @PathVariable String name,
             @RequestParam(required = false) @Nullable Cursor cursor,
             @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
@@ -79,7 +82,7 @@ class CatalogueController {
     /** A version's document, byte for byte as stored. */
     @GetMapping(path = "/{name}/versions/{version}", produces = MediaType.APPLICATION_JSON_VALUE)
     @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = Catalogue.class)))
-    ResponseEntity<byte[]> version(@PathVariable String name, @PathVariable int version) {
+    ResponseEntity<byte[]> getCatalogueVersion(@PathVariable String name, @PathVariable int version) {
         CatalogueVersion found = versions.find(name, version)
                 .orElseThrow(() -> new NotFound("version", version + " of catalogue " + name));
         return ResponseEntity.ok()

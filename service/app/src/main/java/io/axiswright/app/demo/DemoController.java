@@ -28,7 +28,7 @@ class DemoController {
     }
 
     @GetMapping("/v1/demo/request")
-    DemoRequest request() {
+    DemoRequest getDemoRequest() {
         return new DemoRequest(CodeBasis.IEC_60204_1, catalogue.reference(), Demo.design());
     }
 }

@@ -13,11 +13,14 @@ import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springdoc.core.customizers.GlobalOpenApiCustomizer;
 import org.springdoc.core.customizers.GlobalOperationCustomizer;
 import org.springframework.core.annotation.Order;
@@ -69,6 +72,27 @@ class ProblemResponses implements GlobalOpenApiCustomizer, GlobalOperationCustom
         components.setResponses(responses);
     }
 
+    /** The shared response of an operation, made its own so that it can be added to; null if it does not have it. */
+    static @Nullable ApiResponse own(OpenAPI document, Operation operation, String status) {
+        ApiResponse response = operation.getResponses().get(status);
+        if (response == null || response.get$ref() == null) {
+            return response;
+        }
+        ApiResponse shared = Objects.requireNonNull(
+                document.getComponents().getResponses().get(response.get$ref().substring(REFERENCE.length())));
+        var own = new ApiResponse().description(shared.getDescription()).content(new Content());
+        shared.getContent()
+                .forEach((type, media) -> own.getContent()
+                        .addMediaType(
+                                type, new MediaType().schema(media.getSchema()).examples(examples(media))));
+        operation.getResponses().put(status, own);
+        return own;
+    }
+
+    private static Map<String, Example> examples(MediaType media) {
+        return new LinkedHashMap<>(media.getExamples());
+    }
+
     private static String name(int status) {
         return "Problem" + status;
     }
@@ -90,7 +114,7 @@ class ProblemResponses implements GlobalOpenApiCustomizer, GlobalOperationCustom
         value.put("title", kind.title());
         value.put("status", kind.status());
         value.put("detail", kind.description());
-        value.put("instance", "/v1/…");
+        value.put("instance", "/v1/projects");
         value.put("code", kind.name());
         return new Example().summary(kind.title()).value(value);
     }

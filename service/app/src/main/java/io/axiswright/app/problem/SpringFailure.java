@@ -107,6 +107,8 @@ record SpringFailure(ProblemKind kind, String detail, List<ProblemError> errors)
             case "double", "Double", "BigDecimal" -> "a number";
             case "boolean", "Boolean" -> "true or false";
             case "UUID" -> "a UUID";
+            case "Limit" -> "a whole number from 1 to 100";
+            case "Cursor" -> "what the link to the next page gave";
             case "Instant", "OffsetDateTime" -> "a time stamp of RFC 3339";
             default -> null;
         };

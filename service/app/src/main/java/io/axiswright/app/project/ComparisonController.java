@@ -1,6 +1,8 @@
 package io.axiswright.app.project;
 
 import io.axiswright.app.catalogues.Catalogues;
+import io.axiswright.app.openapi.Fails;
+import io.axiswright.app.problem.ProblemKind;
 import io.axiswright.engine.comparison.Comparison;
 import io.axiswright.engine.comparison.ComparisonRequest;
 import io.axiswright.engine.study.EngineVersion;
@@ -27,8 +29,9 @@ class ComparisonController {
         this.catalogues = catalogues;
     }
 
+    @Fails(ProblemKind.INVALID_DESIGN)
     @GetMapping("/v1/projects/{id}/comparisons")
-    RevisionComparison compare(@PathVariable UUID id, @RequestParam int from, @RequestParam int to) {
+    RevisionComparison compareRevisions(@PathVariable UUID id, @RequestParam int from, @RequestParam int to) {
         StoredRevision first = reader.read(id, from);
         StoredRevision second = reader.read(id, to);
         var request = new ComparisonRequest(request(first), request(second), STUDY_BUDGET);

@@ -1,6 +1,8 @@
 package io.axiswright.app.project;
 
+import io.axiswright.app.openapi.Fails;
 import io.axiswright.app.problem.NotFound;
+import io.axiswright.app.problem.ProblemKind;
 import io.axiswright.app.web.Cursor;
 import io.axiswright.app.web.Limit;
 import io.axiswright.app.web.Page;
@@ -33,7 +35,8 @@ class ProjectController {
 
     /** Opens a project; with an Idempotency-Key, sending the request again opens no second one. */
     @PostMapping
-    ResponseEntity<ProjectSummary> open(
+    @Fails(ProblemKind.CONFLICT)
+    ResponseEntity<ProjectSummary> openProject(
             @RequestBody NewProject request,
             @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key) {
         ProjectSummary opened = ProjectSummary.of(writer.open(request, key));
@@ -42,7 +45,7 @@ class ProjectController {
 
     /** All projects, in the order they were opened. */
     @GetMapping
-    ResponseEntity<Page<ProjectSummary>> list(
+    ResponseEntity<Page<ProjectSummary>> listProjects(
             @RequestParam(required = false) @Nullable Cursor cursor,
             @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
         var rows = projects.after(cursor == null ? START : cursor.position(), limit.plusOne());
@@ -52,7 +55,7 @@ class ProjectController {
 
     /** A project; its ETag is what the next revision names in If-Match. */
     @GetMapping("/{id}")
-    ResponseEntity<ProjectSummary> one(@PathVariable UUID id) {
+    ResponseEntity<ProjectSummary> getProject(@PathVariable UUID id) {
         ProjectSummary found = projects.findById(id).map(ProjectSummary::of).orElseThrow(() -> noProject(id));
         return ResponseEntity.ok().eTag(found.etag()).body(found);
     }

@@ -1,5 +1,7 @@
 package io.axiswright.app.project;
 
+import io.axiswright.app.openapi.Fails;
+import io.axiswright.app.problem.ProblemKind;
 import io.axiswright.app.web.Cursor;
 import io.axiswright.app.web.EntityTag;
 import io.axiswright.app.web.Limit;
@@ -42,7 +44,8 @@ class RevisionController {
 
     /** Studies the design and adds it as the next revision, if If-Match names the project's present ETag. */
     @PostMapping
-    ResponseEntity<RevisionSummary> add(
+    @Fails({ProblemKind.CONFLICT, ProblemKind.PRECONDITION_FAILED, ProblemKind.PRECONDITION_REQUIRED})
+    ResponseEntity<RevisionSummary> addRevision(
             @PathVariable UUID id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestBody NewRevision request) {
@@ -52,7 +55,7 @@ class RevisionController {
 
     /** The revisions, newest first. */
     @GetMapping
-    ResponseEntity<Page<RevisionSummary>> list(
+    ResponseEntity<Page<RevisionSummary>> listRevisions(
             @PathVariable UUID id,
             @RequestParam(required = false) @Nullable Cursor cursor,
             @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
@@ -67,7 +70,7 @@ class RevisionController {
     /** A revision with its design and result, byte for byte as stored. */
     @GetMapping(path = "/{number}", produces = MediaType.APPLICATION_JSON_VALUE)
     @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = RevisionDocument.class)))
-    ResponseEntity<byte[]> one(@PathVariable UUID id, @PathVariable int number) {
+    ResponseEntity<byte[]> getRevision(@PathVariable UUID id, @PathVariable int number) {
         Revision found = reader.find(id, number);
         return ResponseEntity.ok()
                 .eTag(new EntityTag(found.digest()).quoted())

@@ -31,47 +31,47 @@ class SizingController {
     }
 
     @PostMapping("/duty")
-    DutyResult duty(@RequestBody SizingRequest request) {
+    DutyResult sizeDuty(@RequestBody SizingRequest request) {
         return study.duty(requests.of(request));
     }
 
     @PostMapping("/topology")
-    TopologyResult topology(@RequestBody SizingRequest request) {
+    TopologyResult sizeTopology(@RequestBody SizingRequest request) {
         return study.topology(requests.of(request));
     }
 
     @PostMapping("/control-power")
-    ControlPowerResult controlPower(@RequestBody SizingRequest request) {
+    ControlPowerResult sizeControlPower(@RequestBody SizingRequest request) {
         return study.controlPower(requests.of(request));
     }
 
     @PostMapping("/braking")
-    BrakingResult braking(@RequestBody SizingRequest request) {
+    BrakingResult sizeBraking(@RequestBody SizingRequest request) {
         return study.braking(requests.of(request));
     }
 
     @PostMapping("/supply")
-    SupplyResult supply(@RequestBody SizingRequest request) {
+    SupplyResult sizeSupply(@RequestBody SizingRequest request) {
         return study.supply(requests.of(request));
     }
 
     @PostMapping("/conductors")
-    ConductorResult conductors(@RequestBody ConductorRequest request) {
+    ConductorResult sizeConductors(@RequestBody ConductorRequest request) {
         return conductorSizing.size(request);
     }
 
     @PostMapping("/mounting")
-    MountingResult mounting(@RequestBody SizingRequest request) {
+    MountingResult sizeMounting(@RequestBody SizingRequest request) {
         return study.mounting(requests.of(request));
     }
 
     @PostMapping("/bill-of-materials")
-    BillResult billOfMaterials(@RequestBody SizingRequest request) {
+    BillResult sizeBillOfMaterials(@RequestBody SizingRequest request) {
         return study.billOfMaterials(requests.of(request));
     }
 
     @PostMapping("/system")
-    StudyResult system(@RequestBody SizingRequest request) {
+    StudyResult sizeSystem(@RequestBody SizingRequest request) {
         return study.system(requests.of(request));
     }
 }

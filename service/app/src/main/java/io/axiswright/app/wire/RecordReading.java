@@ -77,7 +77,7 @@ record RecordReading(Faults faults, Reading reading) {
     }
 
     private @Nullable Object member(Json json, RecordShape.Member member, Path path) {
-        if (json instanceof JsonNull && member.presence() != Presence.REQUIRED) {
+        if (json instanceof JsonNull && !mustBeThere(member)) {
             return member.presence().absent();
         }
         return reading.value(json, member.shape(), path.member(member.name()));
@@ -90,9 +90,7 @@ record RecordReading(Faults faults, Reading reading) {
                 continue;
             }
             values[k] = member.presence().absent();
-            // an absent list is an empty one, which may be too short
-            boolean tooFew = member.shape() instanceof Shape.Many many && many.min() > 0;
-            if (member.presence() == Presence.REQUIRED || member.presence() == Presence.EMPTY && tooFew) {
+            if (mustBeThere(member)) {
                 faults.add(
                         path.member(member.name()),
                         FaultCode.MISSING,
@@ -100,6 +98,12 @@ record RecordReading(Faults faults, Reading reading) {
                         Acceptable.of(member.shape()));
             }
         }
+    }
+
+    /** An absent list is an empty one, which may be too short. */
+    private static boolean mustBeThere(RecordShape.Member member) {
+        boolean tooFew = member.shape() instanceof Shape.Many many && many.min() > 0;
+        return member.presence() == Presence.REQUIRED || member.presence() == Presence.EMPTY && tooFew;
     }
 
     private @Nullable Object make(RecordShape shape, @Nullable Object[] values, Path path) {

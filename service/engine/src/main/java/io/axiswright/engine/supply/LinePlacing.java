@@ -61,6 +61,8 @@ record LinePlacing(MainsLines mains, List<LoadGroup> groups, List<Integer> masks
         double most = Arrays.stream(rated).max().orElse(0);
         double least = Arrays.stream(rated).min().orElse(0);
         double mean = Arrays.stream(rated).average().orElse(0);
+        // all on one line is the worst there is; rounding must not make it worse
+        double unbalance = mean == 0 ? 0 : Math.min(n - 1, Math.max(most - mean, mean - least) / mean);
         double aboveBound = (answer.heaviest() - answer.bound()) * MICRO;
         return new Balance(
                 IntStream.range(0, n)
@@ -70,7 +72,7 @@ record LinePlacing(MainsLines mains, List<LoadGroup> groups, List<Integer> masks
                 new Current(most),
                 new Current(most - aboveBound),
                 new Current(most - least),
-                mean == 0 ? 0 : Math.max(most - mean, mean - least) / mean,
+                unbalance,
                 answer.proven());
     }
 }

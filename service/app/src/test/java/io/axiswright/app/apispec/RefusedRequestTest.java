@@ -1,0 +1,105 @@
+package io.axiswright.app.apispec;
+
+import static org.hamcrest.Matchers.equalTo;
+
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Requests that fail before anybody looks at a design. */
+class RefusedRequestTest extends RefusalTest {
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "{",
+                "[1,",
+                "{\"a\":}",
+                "nul",
+                "{\"codeBasis\": NaN}",
+                "{\"codeBasis\": Infinity}",
+                "{'a': 1}",
+                "{} {}",
+                "\u0000"
+            })
+    void jsonThatIsNone(String body) {
+        problem(raw(body).post("/v1/sizing/system"), 400, "MALFORMED_JSON");
+        problem(raw(body).post("/v1/catalogues"), 400, "MALFORMED_JSON");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"null", "[]", "3", "\"text\"", "true"})
+    void jsonOfAnotherForm(String body) {
+        for (String path : List.of("/v1/sizing/duty", "/v1/sizing/conductors", "/v1/catalogues", "/v1/projects")) {
+            fault(raw(body).post(path), body.equals("null") ? "MISSING" : "WRONG_TYPE", "");
+        }
+    }
+
+    @Test
+    void bodiesOutOfAllProportion() {
+        String tenMegabytes = "{\"name\": \"" + "x".repeat(10_000_000) + "\"}";
+        problem(raw(tenMegabytes).post("/v1/projects"), 413, "BODY_TOO_LARGE");
+        ObjectNode body = sizing();
+        var axes = (ArrayNode) body.at("/design/axes");
+        axes.removeAll();
+        Stream.generate(() -> "{}").limit(10_000).forEach(_ -> axes.addObject());
+        fault(system(body), "WRONG_COUNT", "/design/axes");
+        String deep = "[".repeat(100_000);
+        problem(raw(deep).post("/v1/sizing/system"), 400, "MALFORMED_JSON");
+    }
+
+    @Test
+    void addressesOfNothing() {
+        String nobody = UUID.randomUUID().toString();
+        for (String path : List.of(
+                "/v1/projects/" + nobody,
+                "/v1/projects/" + nobody + "/revisions",
+                "/v1/projects/" + nobody + "/revisions/1",
+                "/v1/projects/" + nobody + "/comparisons?from=1&to=2",
+                "/v1/catalogues/nobody",
+                "/v1/catalogues/nobody/versions/1",
+                "/v1/catalogues/demo/versions/-1",
+                "/v1/findings/NONE",
+                "/problems/none",
+                "/v1/nothing",
+                "/error")) {
+            problem(given().get(path), 404, "NOT_FOUND");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/v1/projects/no-key, id",
+        "/v1/projects?limit=0, limit",
+        "/v1/projects?limit=101, limit",
+        "/v1/projects?limit=many, limit",
+        "/v1/projects?cursor=%20, cursor",
+        "/v1/projects?cursor=nonsense, cursor",
+        "/v1/catalogues/demo/versions/first, version",
+        "/v1/catalogues/demo/versions/99999999999, version",
+        "/v1/projects/0197f3a2-0000-7000-8000-000000000000/comparisons?from=1, to",
+        "/v1/projects/0197f3a2-0000-7000-8000-000000000000/comparisons?from=1&to=x, to"
+    })
+    void parametersWithoutMeaning(String path, String parameter) {
+        problem(given().urlEncodingEnabled(false).get(path), 400, "INVALID_PARAMETER")
+                .body("errors.parameter", equalTo(List.of(parameter)));
+    }
+
+    @Test
+    void formsAndMethodsThatAreNotServed() {
+        problem(
+                given().contentType("text/plain").body("hello").post("/v1/sizing/system"),
+                415,
+                "UNSUPPORTED_MEDIA_TYPE");
+        problem(given(sizing()).accept("application/xml").post("/v1/sizing/duty"), 406, "NOT_ACCEPTABLE");
+        problem(given().get("/v1/sizing/system"), 405, "METHOD_NOT_ALLOWED");
+        problem(given().delete("/v1/projects"), 405, "METHOD_NOT_ALLOWED");
+    }
+}

@@ -1,0 +1,83 @@
+package io.axiswright.app.apispec;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.axiswright.app.apispec.ApiDocument.Operation;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The examples of the sizing endpoints: sent, answered, and answered as stored. */
+class SizingExamplesTest extends ApiSpecTest {
+
+    @Test
+    void everySizingEndpointSizesTheLabelApplicator() {
+        List<String> sizing = document()
+                .operations()
+                .filter(operation -> operation.bodySchema().equals("SizingRequest"))
+                .map(Operation::id)
+                .toList();
+        assertThat(sizing).hasSize(8);
+        for (String operation : sizing) {
+            var request = withExample("SizingRequest.request.label-applicator");
+            expect(send(operation, request), operation, 200, "label-applicator");
+        }
+    }
+
+    @Test
+    void dutyTakesCustomaryUnitsAndACatalogueSentAlong() {
+        String name = "one-axis-in-customary-units";
+        expect(send("sizeDuty", withExample("sizeDuty.request." + name)), "sizeDuty", 200, name);
+    }
+
+    @Test
+    void aDutyNoDriveUnitHoldsIsAnsweredWithAViolation() {
+        String name = "move-too-fast";
+        var answer = expect(send("sizeDuty", withExample("sizeDuty.request." + name)), "sizeDuty", 200, name);
+        assertThat(answer.jsonPath().getList("findings.severity", String.class)).contains("VIOLATION");
+    }
+
+    @Test
+    void conductorsNeedNoDesign() {
+        String name = "one-branch";
+        expect(send("sizeConductors", withExample("sizeConductors.request." + name)), "sizeConductors", 200, name);
+    }
+
+    @Test
+    void faultsAreAnsweredWithTheirPlaces() {
+        refused("sizeDuty", "wrong-unit-and-misspelt-member");
+        refused("sizeSystem", "twice-the-same-id");
+        refused("storeCatalogue", "need-without-item");
+    }
+
+    private void refused(String operation, String name) {
+        var request = withExample(operation + ".refused." + name);
+        var answer = expect(send(operation, request), operation, 422, name);
+        assertThat(answer.jsonPath().getList("errors.pointer", String.class))
+                .isNotEmpty()
+                .allMatch(pointer -> pointer.startsWith("#/"));
+    }
+
+    @Test
+    void aBodyThatIsNotJsonIsAnsweredWithItsPlace() {
+        var request = given().contentType("application/json").body("{\"codeBasis\": \"NFPA_79\",\n \"design\": oops}");
+        expect(send("sizeSystem", request), "sizeSystem", 400, "not-json");
+    }
+
+    @Test
+    void theDemonstrationIsSizedAsTheDocumentSays() {
+        var demo = expect(send("getDemoRequest", given()), "getDemoRequest", 200, "pane-packing-cell");
+
+        var request = given().contentType("application/json").body(demo.asString());
+        var answer = send("sizeSystem", request);
+
+        assertThat(answer.statusCode()).isEqualTo(200);
+        assertThat(document()
+                        .faults(
+                                document().operation("sizeSystem"),
+                                200,
+                                answer.contentType(),
+                                JsonMapper.shared().readTree(answer.asString())))
+                .isEmpty();
+    }
+}
