@@ -1,13 +1,18 @@
 package io.axiswright.app.openapi;
 
+import static java.util.stream.Collectors.counting;
+import static java.util.stream.Collectors.groupingBy;
+
 import io.axiswright.app.wire.Shapes;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.reflect.Modifier;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -20,7 +25,7 @@ import org.springframework.stereotype.Component;
 
 /**
  * What our types are called in the document: by their simple names, with the names of package and
- * enclosing types before it where two types have the same. Knows all of them from the start, so that no name depends on which type is met first.
+ * enclosing types before it where two types have the same; an engine's type yields to no type of the app. Knows all of them from the start, so that no name depends on which type is met first.
  */
 @Component
 class SchemaNames {
@@ -33,13 +38,17 @@ class SchemaNames {
     private final Map<String, Type> types = new ConcurrentHashMap<>();
 
     SchemaNames() {
-        Map<String, Long> uses = types().collect(Collectors.groupingBy(SchemaNames::simple, Collectors.counting()));
-        types().forEach(type -> {
-            String simple = simple(type);
-            String name = uses.getOrDefault(simple, 1L) > 1 ? qualified(type) : simple;
+        List<Class<?>> all = types();
+        Map<String, Long> ofEngine =
+                all.stream().filter(SchemaNames::isOfEngine).collect(groupingBy(Class::getSimpleName, counting()));
+        Map<String, Long> ofAll = all.stream().collect(groupingBy(Class::getSimpleName, counting()));
+        for (Class<?> type : all) {
+            Map<String, Long> rivals = isOfEngine(type) ? ofEngine : ofAll;
+            boolean alone = rivals.getOrDefault(type.getSimpleName(), 0L) == 1;
+            String name = alone ? type.getSimpleName() : qualified(type);
             names.put(type, name);
             types.put(name, type);
-        });
+        }
     }
 
     /** Whether the type has a schema of its own. */
@@ -71,23 +80,35 @@ class SchemaNames {
         return reference.startsWith(REFERENCE) ? types.get(reference.substring(REFERENCE.length())) : null;
     }
 
-    private static Stream<Class<?>> types() {
+    private static List<Class<?>> types() {
         try {
             Resource[] found = new PathMatchingResourcePatternResolver().getResources(CLASSES);
             return Stream.of(found)
-                    .map(SchemaNames::load)
+                    .<Class<?>>map(SchemaNames::load)
                     .filter(SchemaNames::isNamed)
-                    .distinct();
+                    .distinct()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     private static boolean isNamed(Class<?> type) {
-        return type.isEnum()
+        boolean document = type.isEnum()
                 || type == Money.class
                 || Quantity.class.isAssignableFrom(type)
                 || Shapes.isComposite(type);
+        return document && (!isOfEngine(type) || isPublic(type));
+    }
+
+    private static boolean isOfEngine(Class<?> type) {
+        return type.getName().startsWith("io.axiswright.engine.");
+    }
+
+    /** What the engine keeps to itself never reaches the wire. */
+    private static boolean isPublic(Class<?> type) {
+        Class<?> enclosing = type.getEnclosingClass();
+        return Modifier.isPublic(type.getModifiers()) && (enclosing == null || isPublic(enclosing));
     }
 
     private static Class<?> load(Resource resource) {
@@ -100,10 +121,6 @@ class SchemaNames {
         } catch (ClassNotFoundException e) {
             throw new IllegalStateException(e);
         }
-    }
-
-    private static String simple(Class<?> type) {
-        return type.getSimpleName();
     }
 
     /** The last part of the package, and the names of the enclosing types, before the simple name. */

@@ -1,5 +1,6 @@
 package io.axiswright.app.problem;
 
+import io.swagger.v3.oas.annotations.Hidden;
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
 
 /** Failures that happen outside the handlers (filters, the container) come here as an error dispatch. */
+@Hidden
 @RestController
 class FallbackErrors implements ErrorController {
 

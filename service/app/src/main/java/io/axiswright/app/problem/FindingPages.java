@@ -12,7 +12,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** The catalogue of findings. */
 @RestController
-@Tag(name = "Findings")
+@Tag(name = "Findings", description = "The catalogue of findings.")
 @RequestMapping("/v1/findings")
 class FindingPages {
 

@@ -10,7 +10,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** What each kind of failure means. */
 @RestController
-@Tag(name = "Problems")
+@Tag(name = "Problems", description = "What each kind of failure means.")
 @RequestMapping("/problems")
 class ProblemPages {
 

@@ -32,10 +32,8 @@ final class LeafShapes {
             Map.entry(Polynomial.class, new Shape.Coefficients()),
             Map.entry(Object.class, new Shape.Any()),
             Map.entry(JsonNode.class, new Shape.Any()),
-            Map.entry(URI.class, new Shape.Token("uri-reference", "a URI reference of RFC 3986", URI::create)),
             Map.entry(UUID.class, new Shape.Token("uuid", "a UUID", UUID::fromString)),
             Map.entry(Instant.class, new Shape.Token("date-time", "a time stamp of RFC 3339", Instant::parse)),
-            Map.entry(URI.class, new Shape.Token("uri-reference", "a URI", URI::create)),
             Map.entry(LocalDate.class, new Shape.Token("date", "a date as 2026-01-31", LocalDate::parse)));
 
     private static final Map<Class<?>, Digits> NUMBERS = Map.of(

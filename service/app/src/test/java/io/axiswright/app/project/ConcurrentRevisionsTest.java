@@ -13,7 +13,7 @@ import tools.jackson.databind.JsonNode;
 class ConcurrentRevisionsTest extends ProjectFixture {
 
     private static final int WRITERS = 8;
-    private static final int EACH = 4;
+    private static final int EACH = 2;
 
     /** What one writer was told: the message it stored under each number, and every status it saw. */
     private record Told(List<String> stored, List<Integer> statuses) {}

@@ -35,9 +35,11 @@ final class FindingDifferences {
     private static Map<String, Finding> keyed(List<Finding> findings) {
         Map<String, Finding> result = new LinkedHashMap<>();
         for (Finding finding : findings) {
-            String key = finding.code().code() + " " + finding.pointer();
+            // without slashes, so that the key stays readable inside a pointer
+            String name = finding.code().code() + finding.pointer().replace('/', '.');
+            String key = name;
             for (int n = 2; result.putIfAbsent(key, finding) != null; n++) {
-                key = finding.code().code() + " " + finding.pointer() + " #" + n;
+                key = name + "#" + n;
             }
         }
         return result;

@@ -2,8 +2,10 @@ package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.Wording;
+import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Ratio;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -55,8 +57,10 @@ final class Telling {
             case Quantity quantity -> Wording.of(quantity);
             case Money money -> money.amount().toPlainString() + " " + money.currency();
             case Finding finding -> finding.text().replaceFirst("\\.$", "");
+            case ConductorSize size -> size.label();
             case String text -> text;
             case Boolean flag -> flag ? "yes" : "no";
+            case Double number -> Wording.of(new Ratio(number));
             case Number number -> number.toString();
             case List<?> list -> list.stream().map(Telling::words).collect(Collectors.joining(", "));
             case Record part -> named(part);

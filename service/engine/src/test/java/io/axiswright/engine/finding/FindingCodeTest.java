@@ -3,7 +3,15 @@ package io.axiswright.engine.finding;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.quantity.Torque;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -25,6 +33,39 @@ class FindingCodeTest {
     void violationsStateValueAndLimitOrExplainThemselves(FindingCode code) {
         if (code.severity() == Severity.VIOLATION && code.template().contains("{limit}")) {
             assertThat(code.template()).contains("{value}");
+        }
+    }
+
+    /** A code nobody can provoke is a promise nobody keeps. */
+    @Test
+    void everyCodeIsRaisedByATest() throws IOException {
+        String tests;
+        try (Stream<Path> files = Files.walk(Path.of("src/test/java"))) {
+            tests = files.filter(file -> file.toString().endsWith("Test.java"))
+                    .filter(file -> !file.endsWith("FindingCodeTest.java"))
+                    .map(FindingCodeTest::text)
+                    .collect(Collectors.joining());
+        }
+        assertThat(FindingCode.values())
+                .allSatisfy(code -> assertThat(tests).containsPattern("\\b" + code.name() + "\\b"));
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void theTableHasNoRowWithoutACode() throws IOException {
+        try (var in = Objects.requireNonNull(FindingCode.class.getResourceAsStream("/finding/findings.csv"))) {
+            long rows = new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> line.matches("[A-Z]+-[A-Z0-9-]+,.*"))
+                    .count();
+            assertThat(rows).isEqualTo(FindingCode.values().length);
         }
     }
 
