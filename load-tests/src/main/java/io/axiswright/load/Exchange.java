@@ -6,12 +6,14 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.time.Duration;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.Stream;
 
 /** One request, sent over and over on a fixed number of connections. */
@@ -22,6 +24,7 @@ final class Exchange {
 
     private final HttpClient client;
     private final HttpRequest request;
+    private final LongAdder broken = new LongAdder();
 
     Exchange(HttpClient client, URI uri, byte[] body) {
         this.client = client;
@@ -35,7 +38,7 @@ final class Exchange {
     /** The answer to one request. */
     byte[] once() {
         try {
-            var response = client.send(request, BodyHandlers.ofByteArray());
+            HttpResponse<byte[]> response = send();
             if (response.statusCode() != 200) {
                 throw new IOException(request.uri() + " answered " + response.statusCode());
             }
@@ -45,6 +48,21 @@ final class Exchange {
         } catch (InterruptedException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** One request, sent once more if the JDK loses a connection it takes out of its pool (JDK-8357639). */
+    private HttpResponse<byte[]> send() throws IOException, InterruptedException {
+        try {
+            return client.send(request, BodyHandlers.ofByteArray());
+        } catch (IOException _) {
+            broken.increment();
+            return client.send(request, BodyHandlers.ofByteArray());
+        }
+    }
+
+    /** Connections that broke. */
+    long broken() {
+        return broken.sum();
     }
 
     /** Requests per second over at most that many requests and about that much time; every answer has the given length. */

@@ -82,6 +82,7 @@ final class HttpRatio {
         Arrays.sort(ratios);
         double median = ratios[ROUNDS / 2];
         System.out.printf("median ratio %.3f; at least %.1f is required%n", median, LEAST);
+        System.out.printf("connections broken: conductors %d, no-op %d%n", conductors.broken(), noOp.broken());
         return median;
     }
 

@@ -24,6 +24,7 @@ final class GatewayChoice {
 
     private final LayoutModel model;
     private final StopZones zones;
+    private final long fastestPort;
     private final boolean rateMatters;
 
     GatewayChoice(LayoutModel model) {
@@ -35,7 +36,8 @@ final class GatewayChoice {
                 .limit(model.mostDrivePorts())
                 .mapToLong(Long::longValue)
                 .sum();
-        this.rateMatters = most > model.fastestPort();
+        this.fastestPort = model.fastestPort();
+        this.rateMatters = most > fastestPort;
     }
 
     /**
@@ -61,7 +63,8 @@ final class GatewayChoice {
 
     private Choice choice(long fixed, LayoutModel.Type type, List<Integer> gainful, long[] reduced) {
         Choice byCount = byCount(fixed, type, gainful, reduced);
-        if (!rateMatters) {
+        // where one port carries all of them, taking all of them is what the rate allows: never the dearer choice
+        if (!rateMatters || rate(gainful) <= fastestPort) {
             return byCount;
         }
         Choice byRate = byRate(fixed, gainful, reduced);
@@ -97,7 +100,7 @@ final class GatewayChoice {
                 .toList();
         var taken = new java.util.ArrayList<Share>();
         long value = fixed;
-        long left = model.fastestPort();
+        long left = fastestPort;
         for (int index : byGain) {
             long rate = model.axes().get(index).rate();
             double part = Math.min(1, (double) left / rate);
@@ -109,6 +112,14 @@ final class GatewayChoice {
             left -= Math.min(left, rate);
         }
         return new Choice(value, taken);
+    }
+
+    private long rate(List<Integer> axes) {
+        long rate = 0;
+        for (int axis : axes) {
+            rate += model.axes().get(axis).rate();
+        }
+        return rate;
     }
 
     private static List<Integer> gainful(long[] reduced) {
