@@ -3,7 +3,6 @@ package io.axiswright.app.wire;
 import io.axiswright.app.wire.Json.JsonNull;
 import io.axiswright.app.wire.Json.JsonObject;
 import io.axiswright.app.wire.Json.Member;
-import java.util.Arrays;
 import java.util.List;
 
 /** The values of a small object with fixed member names. */
@@ -24,6 +23,11 @@ final class Parts {
                 values[index] = member.value();
             }
         }
-        return Arrays.stream(values).map(v -> v == null ? new JsonNull() : v).toArray(Json[]::new);
+        for (int k = 0; k < values.length; k++) {
+            if (values[k] == null) {
+                values[k] = new JsonNull();
+            }
+        }
+        return values;
     }
 }

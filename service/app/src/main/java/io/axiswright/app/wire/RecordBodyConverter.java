@@ -3,12 +3,16 @@ package io.axiswright.app.wire;
 import java.io.IOException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpInputMessage;
 import org.springframework.http.HttpOutputMessage;
 import org.springframework.http.MediaType;
 import org.springframework.http.converter.HttpMessageConverter;
 
-/** Gives a handler its body: every record of ours that a controller asks for is read by {@link RecordReader}. */
+/**
+ * The bodies of our records: read by {@link RecordReader}, written in one piece. An answer of known length needs no chunks,
+ * and one that cannot be written fails before its first byte is sent.
+ */
 final class RecordBodyConverter implements HttpMessageConverter<Object> {
 
     private static final String OURS = "io.axiswright.";
@@ -24,7 +28,9 @@ final class RecordBodyConverter implements HttpMessageConverter<Object> {
 
     @Override
     public boolean canWrite(Class<?> type, @Nullable MediaType mediaType) {
-        return false;
+        return type.getName().startsWith(OURS)
+                && type.isRecord()
+                && (mediaType == null || JSON.stream().anyMatch(json -> json.isCompatibleWith(mediaType)));
     }
 
     @Override
@@ -38,7 +44,14 @@ final class RecordBodyConverter implements HttpMessageConverter<Object> {
     }
 
     @Override
-    public void write(Object value, @Nullable MediaType mediaType, HttpOutputMessage message) {
-        throw new IllegalStateException("answers are written by the mapper");
+    public void write(Object value, @Nullable MediaType mediaType, HttpOutputMessage message) throws IOException {
+        byte[] bytes = WireFormat.mapper().writeValueAsBytes(value);
+        HttpHeaders headers = message.getHeaders();
+        if (headers.getContentType() == null) {
+            headers.setContentType(
+                    mediaType == null || !mediaType.isConcrete() ? MediaType.APPLICATION_JSON : mediaType);
+        }
+        headers.setContentLength(bytes.length);
+        message.getBody().write(bytes);
     }
 }

@@ -14,6 +14,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.io.SerializedString;
 import tools.jackson.databind.BeanDescription;
 import tools.jackson.databind.SerializationConfig;
 import tools.jackson.databind.SerializationContext;
@@ -27,12 +28,19 @@ final class WireModule extends SimpleModule {
 
     private static final long serialVersionUID = 1L;
 
+    /** Answers hold hundreds of quantities: their names are encoded once. */
+    private static final SerializedString VALUE = new SerializedString("value");
+
+    private static final SerializedString UNIT = new SerializedString("unit");
+
     WireModule() {
         super("axiswright-wire");
         add(Quantity.class, (quantity, json) -> {
             json.writeStartObject();
-            json.writeNumberProperty("value", Readings.of(quantity));
-            json.writeStringProperty("unit", Readings.unit(quantity));
+            json.writeName(VALUE);
+            json.writeNumber(Readings.of(quantity));
+            json.writeName(UNIT);
+            json.writeString(Readings.unit(quantity));
             json.writeEndObject();
         });
         add(Money.class, (money, json) -> {

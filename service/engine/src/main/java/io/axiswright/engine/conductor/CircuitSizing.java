@@ -124,7 +124,7 @@ final class CircuitSizing {
         sources.add(judge.impedance(k).source());
         sources.addAll(judge.rules(k));
         if (circuit.prospectiveFaultCurrent() != null) {
-            sources.add(FaultWithstand.factor(circuit, judge.size(k)).source());
+            sources.add(FaultWithstand.factor(circuit, judge.area(k)).source());
         }
         protective.ifPresent(p -> sources.add(p.source()));
         return List.copyOf(sources);

@@ -67,7 +67,7 @@ final class ConductorDerivations {
     }
 
     private static Derivation withstand(Circuit circuit, Judge judge, int k, Current fault, Time clearing) {
-        var factor = FaultWithstand.factor(circuit, judge.size(k));
+        var factor = FaultWithstand.factor(circuit, judge.area(k));
         return new Derivation(
                 circuit.id(),
                 "S",

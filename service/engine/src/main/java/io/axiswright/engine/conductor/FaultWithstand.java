@@ -1,7 +1,6 @@
 package io.axiswright.engine.conductor;
 
 import io.axiswright.engine.quantity.Area;
-import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.standard.AdiabaticFactor;
@@ -30,24 +29,24 @@ final class FaultWithstand {
         return amperes * Math.sqrt(seconds) / k * SQUARE_METRES_PER_MM2;
     }
 
-    /** The factor k of a size of the circuit. */
-    static Sourced<Double> factor(Circuit circuit, ConductorSize size) {
-        return AdiabaticFactor.of(circuit.insulation(), size);
+    /** The factor k of a conductor of the circuit, by its cross-section in m². */
+    static Sourced<Double> factor(Circuit circuit, double sectionOfSize) {
+        return AdiabaticFactor.of(circuit.insulation(), new Area(sectionOfSize));
     }
 
     /** The section the circuit's fault needs; nothing where no fault is stated. */
-    static Optional<Area> needed(Circuit circuit, ConductorSize size) {
+    static Optional<Area> needed(Circuit circuit, double sectionOfSize) {
         Current fault = circuit.prospectiveFaultCurrent();
         Time clearing = circuit.clearingTime();
         if (fault == null || clearing == null) {
             return Optional.empty();
         }
-        double k = factor(circuit, size).value();
+        double k = factor(circuit, sectionOfSize).value();
         return Optional.of(new Area(section(fault.si(), clearing.si(), k)));
     }
 
-    static @Nullable Breach breach(Circuit circuit, ConductorSize size, double sectionOfSize) {
-        return needed(circuit, size)
+    static @Nullable Breach breach(Circuit circuit, double sectionOfSize) {
+        return needed(circuit, sectionOfSize)
                 .filter(needed -> !Limits.within(needed.si(), sectionOfSize))
                 .map(needed -> new Breach(Limit.FAULT_WITHSTAND, needed, new Area(sectionOfSize), CLAUSE))
                 .orElse(null);

@@ -76,6 +76,11 @@ final class IecJudge implements Judge {
     }
 
     @Override
+    public double area(int k) {
+        return sizes.get(k).area();
+    }
+
+    @Override
     public Device device() {
         return device;
     }
@@ -107,7 +112,7 @@ final class IecJudge implements Judge {
         if (breach == null) {
             breach = Drops.breach(circuit, impedance(k), "IEC 60204-1:2016 12.5");
         }
-        return breach == null ? FaultWithstand.breach(circuit, size.size(), size.area()) : breach;
+        return breach == null ? FaultWithstand.breach(circuit, size.area()) : breach;
     }
 
     /**

@@ -16,6 +16,9 @@ sealed interface Judge extends Outlook permits NecJudge, IecJudge {
     /** The size of that number. */
     ConductorSize size(int k);
 
+    /** Its cross-section in m². */
+    double area(int k);
+
     /** The first limit the size fails; null if it meets all. */
     @Nullable
     Breach breach(int k);

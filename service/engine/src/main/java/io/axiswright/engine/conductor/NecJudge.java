@@ -86,6 +86,11 @@ final class NecJudge implements Judge {
     }
 
     @Override
+    public double area(int k) {
+        return NecSize.ALL.get(k).area();
+    }
+
+    @Override
     public Device device() {
         return device;
     }
@@ -122,7 +127,7 @@ final class NecJudge implements Judge {
         if (breach == null) {
             breach = drop(k);
         }
-        return breach == null ? FaultWithstand.breach(circuit, size.size(), size.area()) : breach;
+        return breach == null ? FaultWithstand.breach(circuit, size.area()) : breach;
     }
 
     private @Nullable Breach drop(int k) {

@@ -1,7 +1,7 @@
 package io.axiswright.engine.standard;
 
 import io.axiswright.engine.design.Insulation;
-import io.axiswright.engine.quantity.ConductorSize;
+import io.axiswright.engine.quantity.Area;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -15,13 +15,13 @@ public final class AdiabaticFactor {
 
     private AdiabaticFactor() {}
 
-    /** k by insulation and size. */
-    public static Sourced<Double> of(Insulation insulation, ConductorSize size) {
+    /** k by insulation and cross-section of the conductor. */
+    public static Sourced<Double> of(Insulation insulation, Area section) {
         var table = TABLE.get(insulation);
         if (table == null) {
             throw new IllegalStateException("no adiabatic factor for " + insulation);
         }
-        return table.at(size.area().si() * MM2).orElseThrow();
+        return table.at(section.si() * MM2).orElseThrow();
     }
 
     private static Map<Insulation, StepTable<Double>> read() {

@@ -18,6 +18,13 @@ public final class ProtectiveConductors {
     private static final StepTable<Ratio> AT_LEAST =
             StepTable.of(TABLE_54_2, r -> true, "line_up_to", r -> Optional.of(new Ratio(r.number("at_least"))));
 
+    /** A size of IEC 60228 with its cross-section in mm². */
+    private record Step(ConductorSize size, double section) {}
+
+    private static final List<Step> STEPS = IecConductors.sizes().stream()
+            .map(size -> new Step(size, size.area().si() * MM2))
+            .toList();
+
     private ProtectiveConductors() {}
 
     /** By the rating of the device ahead: NFPA 79 Table 8.2.2.3, above its end NFPA 70 Table 250.122. */
@@ -37,10 +44,10 @@ public final class ProtectiveConductors {
                 .flatMap(share -> AT_LEAST.at(section).flatMap(atLeast -> {
                     double needed = Math.max(
                             share.value().si() * section, atLeast.value().si());
-                    return IecConductors.sizes().stream()
-                            .filter(s -> Limits.within(needed, s.area().si() * MM2))
+                    return STEPS.stream()
+                            .filter(step -> Limits.within(needed, step.section()))
                             .findFirst()
-                            .map(s -> new Sourced<>(s, share.source()));
+                            .map(step -> new Sourced<>(step.size(), share.source()));
                 }));
     }
 

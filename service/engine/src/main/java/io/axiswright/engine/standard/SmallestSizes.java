@@ -7,18 +7,20 @@ import java.util.List;
 /** Smallest copper conductors a machine code permits, outside enclosures. */
 public final class SmallestSizes {
 
-    private static final List<TableRow> NFPA_79 = TableFile.rows("nfpa-79-12-6");
-    private static final List<TableRow> IEC = TableFile.rows("iec-60204-1-table-5");
+    /** A row read once; every circuit asks for one. */
+    private record Row(CircuitUse use, String cores, Sourced<ConductorSize> smallest) {}
+
+    private static final List<Row> NFPA_79 =
+            TableFile.rows("nfpa-79-12-6").stream().map(r -> row(r, "")).toList();
+    private static final List<Row> IEC = TableFile.rows("iec-60204-1-table-5").stream()
+            .map(r -> row(r, r.text("cores")))
+            .toList();
 
     private SmallestSizes() {}
 
     /** NFPA 79 12.6. */
     public static Sourced<ConductorSize> northAmerican(CircuitUse use) {
-        return NFPA_79.stream()
-                .filter(r -> r.word("use", CircuitUse.class) == use)
-                .map(r -> r.sourced(r.size()))
-                .findFirst()
-                .orElseThrow();
+        return smallest(NFPA_79, use, "");
     }
 
     /** IEC 60204-1 Table 5; method B1 means single cores, the others cables of three or more cores. */
@@ -27,11 +29,19 @@ public final class SmallestSizes {
             case B1 -> construction == ConductorClass.CLASS_5 ? "SINGLE" : "SINGLE_STRANDED";
             case B2, C, E -> "MULTICORE";
         };
-        return IEC.stream()
-                .filter(r -> r.word("use", CircuitUse.class) == use
-                        && r.text("cores").equals(cores))
-                .map(r -> r.sourced(r.size()))
-                .findFirst()
-                .orElseThrow();
+        return smallest(IEC, use, cores);
+    }
+
+    private static Sourced<ConductorSize> smallest(List<Row> rows, CircuitUse use, String cores) {
+        for (Row row : rows) {
+            if (row.use() == use && row.cores().equals(cores)) {
+                return row.smallest();
+            }
+        }
+        throw new IllegalStateException("no smallest size for " + use + " " + cores);
+    }
+
+    private static Row row(TableRow row, String cores) {
+        return new Row(row.word("use", CircuitUse.class), cores, row.sourced(row.size()));
     }
 }

@@ -23,17 +23,21 @@ final class GatewayChoice {
     record Share(int axis, double part) {}
 
     private final LayoutModel model;
+    private final StopZones zones;
+    private final long fastestPort;
     private final boolean rateMatters;
 
     GatewayChoice(LayoutModel model) {
         this.model = model;
+        this.zones = new StopZones(model);
         long most = model.axes().stream()
                 .map(LayoutModel.Axis::rate)
                 .sorted((a, b) -> Long.compare(b, a))
                 .limit(model.mostDrivePorts())
                 .mapToLong(Long::longValue)
                 .sum();
-        this.rateMatters = most > model.fastestPort();
+        this.fastestPort = model.fastestPort();
+        this.rateMatters = most > fastestPort;
     }
 
     /**
@@ -45,31 +49,30 @@ final class GatewayChoice {
      */
     Choice best(long open, long scale, long[] reduced) {
         List<Integer> gainful = gainful(reduced);
+        List<List<Integer>> inZone = zones.split(gainful);
         Choice best = null;
         for (LayoutModel.Type type : model.types()) {
             long fixed = open + type.price() * scale;
-            int zones = type.scope() == StopScope.NONE || model.zones() < 2 ? 0 : model.zones();
-            for (int zone = zones == 0 ? -1 : 0; zone < zones || zone == -1; zone++) {
-                best = lower(best, choice(fixed, type, zone, gainful, reduced));
-                if (zone == -1) {
-                    break;
-                }
+            boolean mixed = type.scope() == StopScope.NONE || zones.count() < 2;
+            for (List<Integer> axes : mixed ? List.of(gainful) : inZone) {
+                best = lower(best, choice(fixed, type, axes, reduced));
             }
         }
         return best == null ? new Choice(Long.MAX_VALUE / 4, List.of()) : best;
     }
 
-    private Choice choice(long fixed, LayoutModel.Type type, int zone, List<Integer> gainful, long[] reduced) {
-        Choice byCount = byCount(fixed, type, zone, gainful, reduced);
-        if (!rateMatters) {
+    private Choice choice(long fixed, LayoutModel.Type type, List<Integer> gainful, long[] reduced) {
+        Choice byCount = byCount(fixed, type, gainful, reduced);
+        // where one port carries all of them, taking all of them is what the rate allows: never the dearer choice
+        if (!rateMatters || rate(gainful) <= fastestPort) {
             return byCount;
         }
-        Choice byRate = byRate(fixed, zone, gainful, reduced);
+        Choice byRate = byRate(fixed, gainful, reduced);
         return byRate.value() > byCount.value() ? byRate : byCount;
     }
 
     /** Greedy is exact here: so many axes in all, so many of them with brakes, is a laminar matroid. */
-    private Choice byCount(long fixed, LayoutModel.Type type, int zone, List<Integer> gainful, long[] reduced) {
+    private Choice byCount(long fixed, LayoutModel.Type type, List<Integer> gainful, long[] reduced) {
         var taken = new java.util.ArrayList<Share>();
         long value = fixed;
         int brakes = 0;
@@ -78,7 +81,7 @@ final class GatewayChoice {
             if (taken.size() == type.drivePorts()) {
                 break;
             }
-            if (!fits(axis, zone) || (axis.brake() && brakes == type.brakeOutputs())) {
+            if (axis.brake() && brakes == type.brakeOutputs()) {
                 continue;
             }
             brakes += axis.brake() ? 1 : 0;
@@ -89,16 +92,15 @@ final class GatewayChoice {
     }
 
     /** The linear relaxation of the knapsack: best gain per command first, the last axis in part. */
-    private Choice byRate(long fixed, int zone, List<Integer> gainful, long[] reduced) {
+    private Choice byRate(long fixed, List<Integer> gainful, long[] reduced) {
         var byGain = gainful.stream()
-                .filter(index -> fits(model.axes().get(index), zone))
                 .sorted((a, b) -> Double.compare(
                         (double) reduced[a] / model.axes().get(a).rate(),
                         (double) reduced[b] / model.axes().get(b).rate()))
                 .toList();
         var taken = new java.util.ArrayList<Share>();
         long value = fixed;
-        long left = model.fastestPort();
+        long left = fastestPort;
         for (int index : byGain) {
             long rate = model.axes().get(index).rate();
             double part = Math.min(1, (double) left / rate);
@@ -112,6 +114,14 @@ final class GatewayChoice {
         return new Choice(value, taken);
     }
 
+    private long rate(List<Integer> axes) {
+        long rate = 0;
+        for (int axis : axes) {
+            rate += model.axes().get(axis).rate();
+        }
+        return rate;
+    }
+
     private static List<Integer> gainful(long[] reduced) {
         var gainful = new java.util.ArrayList<Integer>();
         for (int axis = 0; axis < reduced.length; axis++) {
@@ -121,10 +131,6 @@ final class GatewayChoice {
         }
         gainful.sort((a, b) -> Long.compare(reduced[a], reduced[b]));
         return gainful;
-    }
-
-    private static boolean fits(LayoutModel.Axis axis, int zone) {
-        return zone < 0 || axis.zone() < 0 || axis.zone() == zone;
     }
 
     private static Choice lower(@Nullable Choice best, Choice other) {

@@ -20,6 +20,8 @@ final class GreedyStart {
     private final Relays relays;
     private final long[] worth;
     private final List<List<Integer>> near = new ArrayList<>();
+    private final StopZones zones;
+    private final List<List<List<Integer>>> nearInZone;
     private final boolean[] connected;
     private final Layout layout;
 
@@ -42,6 +44,8 @@ final class GreedyStart {
                     .sorted(Comparator.comparingLong(axis -> net(axis, at)))
                     .toList());
         }
+        this.zones = new StopZones(model);
+        this.nearInZone = near.stream().map(zones::split).toList();
     }
 
     /** Connects what it can; {@link #leftOver} tells which axes found no gateway. */
@@ -119,10 +123,10 @@ final class GreedyStart {
             if (depth > Math.min(type.chainDepth(), state.depth())) {
                 continue;
             }
-            boolean oneZone = model.zones() > 1 && (type.scope() != StopScope.NONE || state.scoped());
-            for (int zone = oneZone ? 0 : -1; zone < (oneZone ? model.zones() : 0); zone++) {
+            boolean oneZone = zones.count() > 1 && (type.scope() != StopScope.NONE || state.scoped());
+            for (int zone = oneZone ? 0 : -1; zone < (oneZone ? zones.count() : 0); zone++) {
                 // A single zone in all needs no separation, yet is the zone that joins the trunk.
-                int joining = oneZone ? zone : model.zones() - 1;
+                int joining = oneZone ? zone : zones.count() - 1;
                 if (state.accepts(type.scope(), joining)) {
                     best = better(best, filled(spot, place, t, zone, state.rate()));
                 }
@@ -139,14 +143,13 @@ final class GreedyStart {
         long rate = 0;
         int bestCount = 0;
         double bestShare = Double.POSITIVE_INFINITY;
-        for (int index : near.get(place)) {
+        for (int index : zone < 0 ? near.get(place) : nearInZone.get(place).get(zone)) {
             var axis = model.axes().get(index);
             boolean full = axes.size() == type.drivePorts();
             if (full) {
                 break;
             }
             boolean fits = !connected[index]
-                    && (zone < 0 || axis.zone() < 0 || axis.zone() == zone)
                     && (!axis.brake() || brakes < type.brakeOutputs())
                     && rate + axis.rate() <= rateLeft;
             if (fits) {

@@ -1,0 +1,39 @@
+package io.axiswright.load;
+
+import java.io.IOException;
+import java.util.concurrent.ExecutionException;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/** Runs what it is told to, {@code study}, {@code scaling}, {@code http} or {@code all}; fails if a ratio is missed. */
+final class Benchmarks {
+
+    private Benchmarks() {}
+
+    public static void main(String[] args) throws Exception {
+        boolean holds = switch (args[0]) {
+            case "study" -> study();
+            case "scaling" -> ScalingCheck.holds();
+            case "http" -> HttpRatio.holds();
+            case "all" -> all();
+            default -> throw new IllegalArgumentException(args[0]);
+        };
+        System.exit(holds ? 0 : 1);
+    }
+
+    /** Every one is run, whatever the others say. */
+    private static boolean all() throws RunnerException, IOException, InterruptedException, ExecutionException {
+        return study() & HttpRatio.holds() & ScalingCheck.holds();
+    }
+
+    /** Times only, nothing to be held. */
+    private static boolean study() throws RunnerException {
+        new Runner(new OptionsBuilder()
+                        .include(SystemStudyBenchmark.class.getName())
+                        .shouldFailOnError(true)
+                        .build())
+                .run();
+        return true;
+    }
+}
