@@ -10,6 +10,7 @@ import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Unit;
 import io.axiswright.engine.quantity.Units;
 import java.math.BigDecimal;
+import java.net.URI;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;

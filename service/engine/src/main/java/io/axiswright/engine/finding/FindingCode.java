@@ -123,7 +123,9 @@ public enum FindingCode {
     // study
     STUDY_QUALIFIED_PERSON,
     STUDY_NO_POWER_CABLE,
-    STUDY_DC_BUS_UNFED;
+    STUDY_DC_BUS_UNFED,
+    STUDY_BUS_ACROSS_LINES,
+    STUDY_STOP_TOO_HARD;
 
     private final Severity severity;
     private final String template;

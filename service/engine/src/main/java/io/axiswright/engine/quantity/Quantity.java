@@ -38,11 +38,11 @@ public sealed interface Quantity
     /**
      * Guards every quantity: nothing that is not a number may enter the engine.
      *
-     * @throws IllegalArgumentException if the value is NaN or infinite
+     * @throws NotFinite if the value is NaN or infinite
      */
     static void requireFinite(double value) {
         if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("a quantity must be finite, not " + value);
+            throw new NotFinite(value);
         }
     }
 }

@@ -1,8 +1,5 @@
 package io.axiswright.engine.study;
 
-import io.axiswright.engine.catalogue.DriveUnit;
-import io.axiswright.engine.design.Axis;
-import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.Severity;
@@ -42,41 +39,9 @@ final class Assembly {
         all.addAll(run.conductors().findings());
         all.addAll(run.mounting().findings());
         all.addAll(run.billOfMaterials().findings());
-        all.addAll(unfedBuses(run));
+        all.addAll(WholeFindings.of(run));
         all.add(FindingCode.STUDY_QUALIFIED_PERSON.at(
                 run.request().design().name(), "/design", "IEC 60204-1:2016 clause 1; NFPA 79 clause 1.1", null, null));
         return all.stream().sorted(Comparator.comparing(Finding::severity)).toList();
-    }
-
-    /** A drive unit fed from a DC bus needs another on its bus that is fed from the mains, or a source we do not know. */
-    private static List<Finding> unfedBuses(StudyRun run) {
-        List<Finding> findings = new ArrayList<>();
-        List<Axis> axes = run.request().design().axes();
-        for (int k = 0; k < axes.size(); k++) {
-            DriveUnit unit = unit(run, k);
-            if (unit != null && unit.feed() == Feed.DC_BUS && !fed(run, axes.get(k))) {
-                findings.add(FindingCode.STUDY_DC_BUS_UNFED.at(
-                        axes.get(k).id(), "/design/axes/" + k, "completeness", unit.ratedVoltage(), null));
-            }
-        }
-        return findings;
-    }
-
-    private static boolean fed(StudyRun run, Axis axis) {
-        List<Axis> axes = run.request().design().axes();
-        for (int k = 0; k < axes.size(); k++) {
-            DriveUnit unit = unit(run, k);
-            if (axis.busGroup() != null
-                    && axis.busGroup().equals(axes.get(k).busGroup())
-                    && unit != null
-                    && unit.feed() != Feed.DC_BUS) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static @org.jspecify.annotations.Nullable DriveUnit unit(StudyRun run, int axis) {
-        return run.stock().find(DriveUnit.class, run.duty().axes().get(axis).driveUnit());
     }
 }

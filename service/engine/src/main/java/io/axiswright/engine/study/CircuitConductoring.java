@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -24,6 +26,8 @@ import java.util.stream.Collectors;
  * @param cables the cable of each circuit that has conductors
  */
 record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
+
+    private static final Pattern CIRCUIT = Pattern.compile("/circuits/(\\d+)(.*)");
 
     static CircuitConductoring of(StudyRequest request, SupplyRequest asked, SupplyResult supply) {
         if (supply.circuits().isEmpty()) {
@@ -50,11 +54,21 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
     private static ConductorResult join(ConductorResult feeder, ConductorResult branches) {
         List<CircuitConductors> circuits = new ArrayList<>(feeder.circuits());
         circuits.addAll(branches.circuits());
-        List<Finding> findings = new ArrayList<>(feeder.findings());
-        branches.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
+        List<Finding> findings = new ArrayList<>();
+        feeder.findings().forEach(f -> findings.add(moved(f, 0)));
+        branches.findings().forEach(f -> findings.add(moved(f, feeder.circuits().size())));
         List<Derivation> derivations = new ArrayList<>(feeder.derivations());
         derivations.addAll(branches.derivations());
         return new ConductorResult(circuits, findings, derivations);
+    }
+
+    /** The finding with its pointer into this result, in which the feeder stands before the branch circuits. */
+    private static Finding moved(Finding f, int offset) {
+        Matcher circuit = CIRCUIT.matcher(f.pointer());
+        String pointer = circuit.matches()
+                ? "/conductors/circuits/" + (Integer.parseInt(circuit.group(1)) + offset) + circuit.group(2)
+                : f.pointer();
+        return new Finding(f.code(), f.severity(), f.text(), pointer, f.clause(), f.value(), f.limit(), f.remedy());
     }
 
     private static CircuitConductoring buy(

@@ -5,15 +5,20 @@ import io.axiswright.engine.braking.BrakingResult;
 import io.axiswright.engine.conductor.ConductorResult;
 import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.mounting.MountingResult;
+import io.axiswright.engine.quantity.NotFinite;
 import io.axiswright.engine.supply.SupplyResult;
 import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.topology.LayoutPlanning;
 import io.axiswright.engine.topology.TopologyRequest;
 import io.axiswright.engine.topology.TopologyResult;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * Works out a whole system, or the part of it a caller asks for. Every method throws {@link InvalidDesign} for a design
@@ -52,52 +57,61 @@ public final class SystemStudy {
         return new SystemStudy(LayoutEffort.PROVEN, request -> known.computeIfAbsent(request, planner::plan));
     }
 
+    /** Magnitudes so absurd that the numbers leave what a computer can hold have no meaning for an engineer either. */
+    private <T> T meaningful(StudyRequest request, Function<StudyRun, T> part) {
+        try {
+            return part.apply(new StudyRun(request, effort, planner));
+        } catch (NotFinite e) {
+            throw new InvalidDesign(List.of(new Fault(
+                    "/design",
+                    FaultCode.OUT_OF_RANGE,
+                    "a magnitude in the design or the catalogue leads to numbers beyond computing",
+                    "magnitudes of real machines")));
+        }
+    }
+
     /** Duty of every axis, and the drive units. */
     public DutyResult duty(StudyRequest request) {
-        return run(request).duty();
+        return meaningful(request, StudyRun::duty);
     }
 
     /** The control network; needs {@code design.network}. */
     public TopologyResult topology(StudyRequest request) {
-        return run(request).topology();
+        return meaningful(request, StudyRun::topology);
     }
 
     /** The 24 V control supply; needs {@code design.network} and {@code design.controlPower}. */
     public ControlPowerResult controlPower(StudyRequest request) {
-        return run(request).controlPower();
+        return meaningful(request, StudyRun::controlPower);
     }
 
     /** Where returned energy goes. */
     public BrakingResult braking(StudyRequest request) {
-        return run(request).braking();
+        return meaningful(request, StudyRun::braking);
     }
 
     /** AC branch circuits and feeder; needs everything but the mountings. */
     public SupplyResult supply(StudyRequest request) {
-        return run(request).supply();
+        return meaningful(request, StudyRun::supply);
     }
 
     /** Conductors of the circuits of {@link #supply}. */
     public ConductorResult conductors(StudyRequest request) {
-        return run(request).conductors();
+        return meaningful(request, StudyRun::conductors);
     }
 
     /** Fastening and fit of the drive units. */
     public MountingResult mounting(StudyRequest request) {
-        return run(request).mounting();
+        return meaningful(request, StudyRun::mounting);
     }
 
     /** Everything to be bought. */
     public BillResult billOfMaterials(StudyRequest request) {
-        return run(request).billOfMaterials();
+        return meaningful(request, StudyRun::billOfMaterials);
     }
 
     /** The whole system. */
     public StudyResult system(StudyRequest request) {
-        return run(request).system();
-    }
-
-    private StudyRun run(StudyRequest request) {
-        return new StudyRun(request, effort, planner);
+        return meaningful(request, StudyRun::system);
     }
 }

@@ -11,11 +11,17 @@ import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.design.Gear;
+import io.axiswright.engine.design.StopCategory;
+import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.duty.AxisDuty;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.finding.Severity;
+import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.topology.LayoutEffort;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -149,15 +155,86 @@ class SystemStudyTest {
         assertThat(result.findings()).extracting(Finding::code).contains(FindingCode.STUDY_DC_BUS_UNFED);
     }
 
+    @Test
+    void aStopHarderThanTheDriveUnitIsAViolation() {
+        StudyRequest request = TestCell.request(1);
+        Design d = request.design();
+        var hard = new Design(
+                d.name(),
+                d.site(),
+                d.mains(),
+                d.axes(),
+                List.of(new StopZone("zone", StopCategory.CATEGORY_1, new Time(0.03), new Time(0.005))),
+                d.network(),
+                d.controlPower(),
+                d.installation());
+        assertThat(STUDY.system(new StudyRequest(request.codeBasis(), request.catalogue(), hard))
+                        .findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.STUDY_STOP_TOO_HARD);
+    }
+
+    @Test
+    void aBusFedFromTwoLinesIsAViolation() {
+        StudyRequest request = TestCell.request(4);
+        List<DriveUnit> units = request.catalogue().driveUnits().stream()
+                .map(u -> fedBy(u, Feed.ONE_PHASE, 230))
+                .toList();
+        List<Axis> axes = request.design().axes().stream()
+                .map(a -> new Axis(
+                        a.id(),
+                        a.description(),
+                        a.mechanism(),
+                        a.gear(),
+                        a.couplingInertia(),
+                        a.cycle(),
+                        a.position(),
+                        a.id().equals("axis-0") ? "zone" : null,
+                        "bus",
+                        a.commandRate(),
+                        a.drive(),
+                        a.mounting()))
+                .toList();
+        StudyResult result = STUDY.system(
+                new StudyRequest(CodeBasis.IEC_60204_1, withUnits(request.catalogue(), units), with(request, axes)));
+        assertThat(result.findings()).extracting(Finding::code).contains(FindingCode.STUDY_BUS_ACROSS_LINES);
+    }
+
+    @Test
+    void magnitudesBeyondComputingAreAFaultOfTheInput() {
+        StudyRequest request = TestCell.request(1);
+        Axis a = request.design().axes().getFirst();
+        Axis absurd = new Axis(
+                a.id(),
+                a.description(),
+                a.mechanism(),
+                new Gear(1e-300, 0.9, null, new Inertia(0)),
+                a.couplingInertia(),
+                a.cycle(),
+                a.position(),
+                a.stopZone(),
+                a.busGroup(),
+                a.commandRate(),
+                a.drive(),
+                a.mounting());
+        assertThatThrownBy(() -> STUDY.system(
+                        new StudyRequest(request.codeBasis(), request.catalogue(), with(request, List.of(absurd)))))
+                .isInstanceOf(InvalidDesign.class);
+    }
+
     private static DriveUnit dcFed(DriveUnit u) {
+        return fedBy(u, Feed.DC_BUS, 560);
+    }
+
+    private static DriveUnit fedBy(DriveUnit u, Feed feed, double volts) {
         return new DriveUnit(
                 u.id(),
                 u.description(),
                 u.price(),
                 u.needs(),
                 u.frameSize(),
-                Feed.DC_BUS,
-                new io.axiswright.engine.quantity.Voltage(560),
+                feed,
+                new Voltage(volts),
                 u.ratedInputCurrent(),
                 u.maxProtectiveDevice(),
                 u.maxUnitsPerCircuit(),

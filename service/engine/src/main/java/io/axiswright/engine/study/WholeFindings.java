@@ -1,0 +1,119 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.catalogue.CurvePoint;
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.duty.AxisDuty;
+import io.axiswright.engine.duty.Course;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Torque;
+import io.axiswright.engine.supply.BranchCircuit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** What no discipline can see alone: buses without or with clashing sources, and stops harder than the drive unit. */
+final class WholeFindings {
+
+    private final StudyRun run;
+    private final List<Axis> axes;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private WholeFindings(StudyRun run) {
+        this.run = run;
+        this.axes = run.request().design().axes();
+    }
+
+    static List<Finding> of(StudyRun run) {
+        var whole = new WholeFindings(run);
+        whole.unfedBuses();
+        whole.busesAcrossLines();
+        whole.stopsTooHard();
+        return whole.findings;
+    }
+
+    /** A drive unit fed from a DC bus needs another on its bus that is fed from the mains, or a source we do not know. */
+    private void unfedBuses() {
+        Set<String> fed = new HashSet<>();
+        for (int k = 0; k < axes.size(); k++) {
+            DriveUnit unit = unit(k);
+            String bus = axes.get(k).busGroup();
+            if (unit != null && unit.feed() != Feed.DC_BUS && bus != null) {
+                fed.add(bus);
+            }
+        }
+        for (int k = 0; k < axes.size(); k++) {
+            DriveUnit unit = unit(k);
+            String bus = axes.get(k).busGroup();
+            if (unit != null && unit.feed() == Feed.DC_BUS && (bus == null || !fed.contains(bus))) {
+                findings.add(FindingCode.STUDY_DC_BUS_UNFED.at(
+                        axes.get(k).id(), "/design/axes/" + k, "completeness", unit.ratedVoltage(), null));
+            }
+        }
+    }
+
+    /** Rectifiers on different lines would add line-to-line voltage onto a bus that is meant for less. */
+    private void busesAcrossLines() {
+        Map<String, List<String>> lines = new HashMap<>();
+        for (BranchCircuit circuit : run.supply().circuits()) {
+            circuit.loads().forEach(load -> lines.put(load, circuit.lines()));
+        }
+        Map<String, Set<List<String>>> sources = new LinkedHashMap<>();
+        for (Axis axis : axes) {
+            List<String> source = lines.get(axis.id());
+            if (axis.busGroup() != null && source != null) {
+                sources.computeIfAbsent(axis.busGroup(), bus -> new HashSet<>()).add(source);
+            }
+        }
+        sources.forEach((bus, different) -> {
+            if (different.size() > 1) {
+                findings.add(FindingCode.STUDY_BUS_ACROSS_LINES.at(
+                        bus, "/design/axes", "derived", new Ratio(different.size()), new Ratio(1)));
+            }
+        });
+    }
+
+    /** The deceleration a stop zone asks for must be within the torque the drive unit has at all. */
+    private void stopsTooHard() {
+        for (int k = 0; k < axes.size(); k++) {
+            AxisDuty duty = run.duty().axes().get(k);
+            DriveUnit unit = unit(k);
+            if (unit == null) {
+                continue;
+            }
+            double available = unit.intermittentCurve().stream()
+                    .map(CurvePoint::torque)
+                    .mapToDouble(Torque::si)
+                    .max()
+                    .orElse(0);
+            double asked = duty.stops().stream()
+                    .flatMap(stop -> stop.course().pieces().stream())
+                    .mapToDouble(WholeFindings::peak)
+                    .max()
+                    .orElse(0);
+            if (asked > available) {
+                findings.add(FindingCode.STUDY_STOP_TOO_HARD.at(
+                        axes.get(k).id(), "/design/axes/" + k, "derived", new Torque(asked), new Torque(available)));
+            }
+        }
+    }
+
+    private static double peak(Course.Piece piece) {
+        return piece.torque().extremalPoints(0, piece.duration()).stream()
+                .mapToDouble(t -> Math.abs(piece.torque().at(t)))
+                .max()
+                .orElse(0);
+    }
+
+    private @Nullable DriveUnit unit(int axis) {
+        return run.stock().find(DriveUnit.class, run.duty().axes().get(axis).driveUnit());
+    }
+}
