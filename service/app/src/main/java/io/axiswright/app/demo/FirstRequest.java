@@ -61,7 +61,7 @@ class FirstRequest implements ApplicationRunner {
                 The demo design (invented), answered by %s/v1/sizing/system:
                   drive units    %s
                   gateways       %d on the network, cost proven within %s of the best
-                  24 V           lowest margin %s
+                  24 V           least margin: %s
                   braking        %s
                   circuits       %d branch circuits and a feeder
                   bill           %d lines to buy, %s %s; %s
@@ -99,7 +99,13 @@ class FirstRequest implements ApplicationRunner {
         return "%.2f %%".formatted(share * 100);
     }
 
+    /** "1.5 V more than lift needs". */
     private static String margin(JsonNode worst) {
-        return worst.isMissingNode() ? "not known" : worst.toString();
+        return worst.isMissingNode()
+                ? "not known"
+                : "%.1f V more than %s needs"
+                        .formatted(
+                                worst.at("/margin/value").asDouble(),
+                                worst.path("subject").asString());
     }
 }
