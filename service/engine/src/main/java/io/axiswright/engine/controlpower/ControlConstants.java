@@ -1,21 +1,13 @@
 package io.axiswright.engine.controlpower;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import io.axiswright.engine.quantity.ResourceTable;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What this discipline takes as given, read from its table; the table says where each value comes from. */
 final class ControlConstants {
 
-    private static final Map<String, Double> TABLE = read();
+    private static final Map<String, Double> TABLE = ResourceTable.constants("/controlpower/constants.csv");
 
     /** Resistivity of annealed copper at 20 °C, Ω·m. */
     static final double COPPER_RESISTIVITY = value("copperResistivity") * 1e-6;
@@ -38,19 +30,5 @@ final class ControlConstants {
 
     private static double value(String name) {
         return Objects.requireNonNull(TABLE.get(name), name);
-    }
-
-    private static Map<String, Double> read() {
-        try (var in = Objects.requireNonNull(
-                        ControlConstants.class.getResourceAsStream("/controlpower/constants.csv"));
-                var csv = CsvReader.builder()
-                        .commentStrategy(CommentStrategy.SKIP)
-                        .ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8));
-                Stream<NamedCsvRecord> rows = csv.stream()) {
-            return rows.collect(Collectors.toUnmodifiableMap(
-                    row -> row.getField("name"), row -> Double.valueOf(row.getField("value"))));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -1,18 +1,12 @@
 package io.axiswright.engine.finding;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import io.axiswright.engine.quantity.Quantity;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import io.axiswright.engine.quantity.ResourceTable;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -140,19 +134,8 @@ public enum FindingCode {
 
     /** The rows of the table; a class of its own because an enum's constants are made before its static fields. */
     private static final class Words {
-        static final Map<String, NamedCsvRecord> BY_CODE = read();
-
-        private static Map<String, NamedCsvRecord> read() {
-            try (var in = Objects.requireNonNull(FindingCode.class.getResourceAsStream("/finding/findings.csv"));
-                    var csv = CsvReader.builder()
-                            .commentStrategy(CommentStrategy.SKIP)
-                            .ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8));
-                    Stream<NamedCsvRecord> rows = csv.stream()) {
-                return rows.collect(Collectors.toUnmodifiableMap(row -> row.getField("code"), Function.identity()));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
+        static final Map<String, NamedCsvRecord> BY_CODE = ResourceTable.rows("/finding/findings.csv").stream()
+                .collect(Collectors.toUnmodifiableMap(row -> row.getField("code"), Function.identity()));
     }
 
     /** How much findings of this code matter. */

@@ -1,21 +1,13 @@
 package io.axiswright.engine.mounting;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import io.axiswright.engine.quantity.ResourceTable;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What this discipline takes as given, read from its table; the table says where each value comes from. */
 final class MountingConstants {
 
-    private static final Map<String, Double> TABLE = read();
+    private static final Map<String, Double> TABLE = ResourceTable.constants("/mounting/constants.csv");
 
     /** Yield strength in shear over yield strength. */
     static final double SHEAR_SHARE = value("shearShare");
@@ -32,18 +24,5 @@ final class MountingConstants {
 
     private static double value(String name) {
         return Objects.requireNonNull(TABLE.get(name), name);
-    }
-
-    private static Map<String, Double> read() {
-        try (var in = Objects.requireNonNull(MountingConstants.class.getResourceAsStream("/mounting/constants.csv"));
-                var csv = CsvReader.builder()
-                        .commentStrategy(CommentStrategy.SKIP)
-                        .ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8));
-                Stream<NamedCsvRecord> rows = csv.stream()) {
-            return rows.collect(Collectors.toUnmodifiableMap(
-                    row -> row.getField("name"), row -> Double.valueOf(row.getField("value"))));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

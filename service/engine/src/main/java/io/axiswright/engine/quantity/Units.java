@@ -1,19 +1,11 @@
 package io.axiswright.engine.quantity;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The table of units: which a caller may send for each dimension, and the one we answer in (its first row). */
 public final class Units {
@@ -38,17 +30,10 @@ public final class Units {
     }
 
     private static Map<Dimension, List<Unit>> read() {
-        try (var in = Objects.requireNonNull(Units.class.getResourceAsStream("/quantity/units.csv"));
-                var csv = CsvReader.builder()
-                        .commentStrategy(CommentStrategy.SKIP)
-                        .ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8));
-                Stream<NamedCsvRecord> rows = csv.stream()) {
-            return rows.map(Units::unit)
-                    .collect(Collectors.groupingBy(
-                            Unit::dimension, () -> new EnumMap<>(Dimension.class), Collectors.toUnmodifiableList()));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return ResourceTable.rows("/quantity/units.csv").stream()
+                .map(Units::unit)
+                .collect(Collectors.groupingBy(
+                        Unit::dimension, () -> new EnumMap<>(Dimension.class), Collectors.toUnmodifiableList()));
     }
 
     private static Unit unit(NamedCsvRecord row) {

@@ -1,15 +1,9 @@
 package io.axiswright.engine.supply;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import io.axiswright.engine.design.CodeBasis;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import io.axiswright.engine.quantity.ResourceTable;
 import java.util.List;
-import java.util.Objects;
 
 /** The numbers the codes set for an AC supply, each with its clause; read from the table of rules. */
 enum Rule {
@@ -39,7 +33,7 @@ enum Rule {
     /** Where it stands that everything must bear the fault current at its place. */
     static final String FAULT_RATING = "NFPA 70 110.9, 110.10; IEC 60364-4-43 434.5.1 (from memory)";
 
-    private static final List<NamedCsvRecord> ROWS = read();
+    private static final List<NamedCsvRecord> ROWS = ResourceTable.rows("/supply/rules.csv");
 
     /** The number under a code basis. */
     Entry under(CodeBasis basis) {
@@ -55,17 +49,5 @@ enum Rule {
     private static String clause(NamedCsvRecord row) {
         String clause = row.getField("clause");
         return row.getField("confidence").equals("FROM_MEMORY") ? clause + " (from memory)" : clause;
-    }
-
-    private static List<NamedCsvRecord> read() {
-        try (var in = Objects.requireNonNull(Rule.class.getResourceAsStream("/supply/rules.csv"));
-                var csv = CsvReader.builder()
-                        .commentStrategy(CommentStrategy.SKIP)
-                        .ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8));
-                var rows = csv.stream()) {
-            return rows.toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }
