@@ -135,6 +135,12 @@ public final class Shapes {
         throw new IllegalStateException(type + " has no form on the wire");
     }
 
+    /** The member that tells the kind of a record of a choice, as it is written, or nothing. */
+    static String kindMember(Class<?> type) {
+        JsonTypeInfo info = typeInfo(type);
+        return info == null ? "" : '"' + info.property() + "\":\"" + kind(type) + "\",";
+    }
+
     private static String kind(Class<?> type) {
         return Objects.requireNonNull(type.getAnnotation(JsonTypeName.class), () -> type + " lacks @JsonTypeName")
                 .value();

@@ -8,12 +8,12 @@ import static org.hamcrest.Matchers.nullValue;
 
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.support.Demo;
-import io.axiswright.app.wire.WireFormat;
 import io.axiswright.engine.design.Design;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 class ProjectApiTest extends ProjectFixture {
@@ -39,7 +39,7 @@ class ProjectApiTest extends ProjectFixture {
 
     @Test
     void opensOneProjectForOneIdempotencyKey() {
-        var body = WireFormat.mapper().createObjectNode().put("name", name("retried"));
+        var body = JsonMapper.shared().createObjectNode().put("name", name("retried"));
         String key = UUID.randomUUID().toString();
         String first =
                 given(body).header("Idempotency-Key", key).post("/v1/projects").path("id");
@@ -97,7 +97,7 @@ class ProjectApiTest extends ProjectFixture {
         StoredRevision stored = reader.read(UUID.fromString(project), 1);
 
         assertThat(stored.design())
-                .isEqualTo(Documents.read(WireFormat.mapper().writeValueAsBytes(sent.get("design")), Design.class));
+                .isEqualTo(Documents.read(JsonMapper.shared().writeValueAsBytes(sent.get("design")), Design.class));
         assertThat(stored.etag()).isEqualTo(etag(project));
     }
 
