@@ -275,6 +275,13 @@ class HttpTest {
     }
 
     @Test
+    void whatTheContainerRefusesIsAProblemToo() {
+        var answer = given(service).urlEncodingEnabled(false).get("/v1/catalogues/%00");
+        isProblem(answer.then(), 400, "BAD_REQUEST");
+        answer.then().body("instance", equalTo("/v1/catalogues/%00"));
+    }
+
+    @Test
     void whatTheContainerRefusesShowsNothingOfItself() throws Exception {
         try (var socket = new Socket("localhost", port);
                 OutputStream out = socket.getOutputStream();

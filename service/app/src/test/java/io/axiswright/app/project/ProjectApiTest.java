@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.axiswright.app.store.Documents;
@@ -80,7 +81,7 @@ class ProjectApiTest extends ProjectFixture {
                 .body("catalogue.version", equalTo(1))
                 .body("engineVersion", equalTo("stand-in"))
                 .body("buildable", equalTo(true))
-                .body("result.axes", equalTo(revision("any").at("/design/axes").size()));
+                .body("result.billOfMaterials", notNullValue());
         assertThat('"' + Documents.digest(served.extract().asByteArray()) + '"').isEqualTo(etag);
         given().header("If-None-Match", etag)
                 .get(added.extract().header("Location"))

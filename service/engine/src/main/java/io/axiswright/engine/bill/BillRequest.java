@@ -9,6 +9,13 @@ import java.util.List;
  *
  * @param catalogue what can be bought, and what each item needs beside it
  * @param demands what the other disciplines ask for, before any item's own needs
+ * @param networkUnplanned whether a control network is wanted but has no layout, so that nothing of it is demanded
  */
 public record BillRequest(
-        Catalogue catalogue, @Count(max = 100000) List<Demand> demands) {}
+        Catalogue catalogue, @Count(max = 100000) List<Demand> demands, boolean networkUnplanned) {
+
+    /** A bill that misses nothing. */
+    BillRequest(Catalogue catalogue, List<Demand> demands) {
+        this(catalogue, demands, false);
+    }
+}

@@ -113,6 +113,7 @@ public enum FindingCode {
 
     // bill
     BILL_ITEM_WITHOUT_PRICE,
+    BILL_NETWORK_MISSING,
 
     // study
     STUDY_QUALIFIED_PERSON,

@@ -22,6 +22,7 @@ import io.axiswright.engine.supply.SupplyRequest;
 import io.axiswright.engine.supply.SupplyResult;
 import io.axiswright.engine.supply.SupplySizing;
 import io.axiswright.engine.topology.LayoutEffort;
+import io.axiswright.engine.topology.LayoutMethod;
 import io.axiswright.engine.topology.TopologyResult;
 import java.util.List;
 import java.util.function.Supplier;
@@ -116,7 +117,11 @@ final class StudyRun {
     }
 
     private BillResult makeBill() {
-        return new BillMaking().make(new BillRequest(catalogue(), new DemandCollection(this).demands()));
+        return new BillMaking()
+                .make(new BillRequest(
+                        catalogue(),
+                        new DemandCollection(this).demands(),
+                        topology().method() == LayoutMethod.NONE));
     }
 
     StudyRequest request() {

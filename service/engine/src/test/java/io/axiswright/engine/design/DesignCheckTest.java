@@ -74,7 +74,7 @@ class DesignCheckTest {
     void findsAControlSupplyWithoutANetworkToStandIn() {
         var axis = axis("a", null, SCREW, move(new Length(1), null, null));
         assertThat(faults(design(List.of(axis), null, "panel")))
-                .containsExactly(Map.entry("/controlPower/place", FaultCode.DANGLING_REFERENCE));
+                .containsExactly(Map.entry("/network", FaultCode.MISSING));
     }
 
     @TestFactory
