@@ -28,7 +28,7 @@ final class Writings extends ClassValue<Writing> {
     @Override
     protected Writing computeValue(Class<?> type) {
         if (Quantity.class.isAssignableFrom(type)) {
-            return new QuantityWriting();
+            return new QuantityWriting(type);
         }
         if (type == ConductorSize.class) {
             return (value, json) -> json.text(((ConductorSize) value).label());
