@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.DoubleNode;
@@ -16,7 +15,7 @@ import tools.jackson.databind.node.ObjectNode;
 final class Damages {
 
     private static final long SEED = 20260;
-    private static final int SCALED = 60;
+    private static final int SCALED = 200;
 
     /** A request and what was done to it. */
     record Damaged(String what, ObjectNode body) {}
@@ -28,23 +27,24 @@ final class Damages {
         this.basis = basis;
     }
 
-    static List<Damaged> all() {
-        return Stream.of("IEC_60204_1", "NFPA_79")
-                .map(Damages::new)
-                .flatMap(damages -> damages.make().stream())
-                .toList();
+    /** Damages of one kind each. */
+    static List<Damaged> of(String basis) {
+        var damages = new Damages(basis);
+        damages.make("nothing", _ -> {});
+        damages.emptied();
+        damages.stops();
+        damages.feeds();
+        damages.network();
+        damages.mounting();
+        damages.meaningless();
+        return damages.made;
     }
 
-    private List<Damaged> make() {
-        make("nothing", _ -> {});
-        emptied();
-        stops();
-        feeds();
-        network();
-        mounting();
-        meaningless();
-        scaled();
-        return made;
+    /** Numbers of design and catalogue, one at a time, twenty times as large or small. */
+    static List<Damaged> scaled(String basis) {
+        var damages = new Damages(basis);
+        damages.scaled();
+        return damages.made;
     }
 
     private ObjectNode sound() {
@@ -162,7 +162,6 @@ final class Damages {
         });
     }
 
-    /** Numbers of design and catalogue, one at a time, twenty times as large or small. */
     private void scaled() {
         var random = new SplittableRandom(SEED);
         List<String> numbers = new ArrayList<>();

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -37,7 +38,7 @@ class PointersTest {
 
     @Test
     void everyPointerLeadsIntoTheRequest() {
-        Damages.all().forEach(this::withItsCatalogue);
+        Damages.of("IEC_60204_1").forEach(this::withItsCatalogue);
         assertThat(lost).isEmpty();
         assertThat(faults).as("faults met").isGreaterThan(20);
         assertThat(seen).as("findings met").hasSizeGreaterThan(45);
@@ -45,11 +46,18 @@ class PointersTest {
 
     @Test
     void everyPointerLeadsIntoARequestThatNamesAStoredCatalogue() {
-        Damages.all().stream()
-                .filter(damaged -> !damaged.what().contains("times"))
-                .forEach(this::withAStoredCatalogue);
+        Damages.of("NFPA_79").forEach(this::withAStoredCatalogue);
         assertThat(lost).isEmpty();
         assertThat(seen).as("findings met").hasSizeGreaterThan(40);
+    }
+
+    @Test
+    @Tag("slow")
+    void everyPointerLeadsIntoTheRequestWhateverIsScaled() {
+        Damages.scaled("IEC_60204_1").forEach(this::withItsCatalogue);
+        Damages.scaled("NFPA_79").forEach(this::withItsCatalogue);
+        assertThat(lost).isEmpty();
+        assertThat(seen).as("findings met").hasSizeGreaterThan(30);
     }
 
     @Test
