@@ -3,6 +3,7 @@ package io.axiswright.engine.comparison;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Temperature;
@@ -108,6 +109,26 @@ class ComparisonTest {
             assertThat(c.kind()).isEqualTo(ChangeKind.ADDED);
             assertThat(c.path()).isEqualTo("/duty/axes/axis-7");
         });
+    }
+
+    @Test
+    void findingsOfTheOtherAxesStayWhenAnAxisBeforeThemGoes() {
+        List<Axis> axes = new ArrayList<>(BASE.design().axes());
+        axes.removeFirst();
+        List<Finding> before = SystemStudy.proving().system(BASE).findings();
+        List<Finding> after = SystemStudy.proving()
+                .system(change(BASE, List.copyOf(axes), "design", "axes"))
+                .findings();
+        Finding last = before.stream()
+                .filter(f -> f.subject().equals("axis-3"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(after)
+                .anySatisfy(f -> assertThat(f.code()).isEqualTo(last.code()))
+                .noneSatisfy(f -> assertThat(f.pointer() + f.code()).isEqualTo(last.pointer() + last.code()));
+        assertThat(FindingDifferences.between(before, after))
+                .extracting(Difference::place)
+                .noneMatch(place -> place.contains(":axis-2") || place.contains(":axis-3"));
     }
 
     @Test
