@@ -15,6 +15,7 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.study.StudyRequest;
+import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.topology.LayoutEffort;
 import java.util.ArrayList;
@@ -127,7 +128,12 @@ class PointersTest {
     }
 
     private void study(Damaged damaged, StudyRequest request) {
-        study.system(request).findings().forEach(finding -> check(damaged, finding));
+        StudyResult result = study.system(request);
+        result.findings().forEach(finding -> check(damaged, finding));
+        result.billOfMaterials().required().lines().stream()
+                .flatMap(line -> line.demands().stream())
+                .filter(demand -> !Pointers.leadsToSomething(damaged.body(), demand.pointer()))
+                .forEach(demand -> lost.add(damaged.what() + ": " + demand));
     }
 
     private void check(Damaged damaged, Finding finding) {

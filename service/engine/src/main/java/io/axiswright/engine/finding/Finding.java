@@ -4,9 +4,7 @@ import io.axiswright.engine.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A remark on a result.
- *
- * <p>Its pointer has the form of those of {@link Fault}, a JSON Pointer as a plain string (RFC 6901, section 3), and leads
+ * A remark on a result. Its pointer has the form of those of {@link Fault}, a JSON Pointer as a plain string (RFC 6901, section 3), and leads
  * to something that stands in the request: what its sender can change. What stands only in the result, such as a circuit,
  * is named by the subject, and the pointer leads to what it follows from, such as its first axis. Into a catalogue that was
  * sent along it leads to the very item ({@code /inlineCatalogue/driveUnits/3}); where the request names a stored catalogue
