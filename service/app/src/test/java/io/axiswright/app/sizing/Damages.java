@@ -107,6 +107,10 @@ final class Damages {
         make(
                 "everything fed from a DC bus",
                 body -> each(body, "/design/axes", axis -> at(axis, "/drive").put("feed", "DC_BUS")));
+        make("a feeder and routes without length", body -> {
+            value(at(body, "/design/installation"), "feederLength", 0);
+            value(at(body, "/design/network/route"), "slackPerEnd", 0);
+        });
         make("one phase", body -> at(body, "/design/mains").put("system", "ONE_PHASE_TWO_WIRE"));
         make("hot and crowded", body -> {
             value(at(body, "/design/site"), "altitude", 3000);

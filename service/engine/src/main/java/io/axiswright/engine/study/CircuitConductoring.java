@@ -83,7 +83,8 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
             double length = branch == null
                     ? supply.feeder().length().si()
                     : branch.loads().stream().mapToDouble(routes::get).sum();
-            PowerCable cable = choice.cable(conductors, cores, length);
+            // what stands at the panel itself needs no cable
+            PowerCable cable = length > 0 ? choice.cable(conductors, cores, length) : null;
             if (cable != null) {
                 cables.add(cable);
             }
