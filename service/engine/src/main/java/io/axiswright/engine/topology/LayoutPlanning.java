@@ -69,7 +69,7 @@ public final class LayoutPlanning {
         FindingCode code = answer.impossible() ? FindingCode.TOPOLOGY_NO_LAYOUT : FindingCode.TOPOLOGY_NOT_FOUND;
         findings.add(code.at(
                 "the network",
-                "/network",
+                "/design/network",
                 Clauses.SEARCH,
                 new Ratio(model.axes().size()),
                 new Ratio(model.mostGateways())));
