@@ -45,5 +45,5 @@ public record BrakingUnit(
         @Bounds(above = 0) Energy pulseEnergy,
         @Bounds(above = 0) HeatCapacity heatCapacity,
         @Bounds(above = 0) ThermalResistance thermalResistance,
-        @Bounds(above = 0) Temperature resistorLimit)
+        @Bounds(min = 273.15, max = 1773.15) Temperature resistorLimit)
         implements Item {}

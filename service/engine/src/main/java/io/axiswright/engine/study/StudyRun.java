@@ -120,6 +120,7 @@ final class StudyRun {
         return new BillMaking()
                 .make(new BillRequest(
                         catalogue(),
+                        request.catalogueSource(),
                         new DemandCollection(this).demands(),
                         topology().method() == LayoutMethod.NONE));
     }

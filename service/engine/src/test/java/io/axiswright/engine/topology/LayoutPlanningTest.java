@@ -96,6 +96,7 @@ class LayoutPlanningTest {
                 request.axes(),
                 request.gatewayTypes(),
                 request.cableAssemblies(),
+                request.catalogueSource(),
                 request.currency(),
                 effort);
     }
