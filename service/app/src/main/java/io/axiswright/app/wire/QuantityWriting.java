@@ -4,29 +4,34 @@ import io.axiswright.engine.quantity.Dimension;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Unit;
 import io.axiswright.engine.quantity.Units;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.io.SerializedString;
 
-/** Writes the quantities of one class: an object with value and unit. All but the digits is encoded once. */
+/** Writes the quantities of one class: an object with value and unit. */
 final class QuantityWriting implements Writing {
 
-    private static final byte[] BEFORE = "{\"value\":".getBytes(StandardCharsets.UTF_8);
+    private static final SerializedString VALUE = new SerializedString("value");
+    private static final SerializedString UNIT = new SerializedString("unit");
 
     private final Unit unit;
-    private final byte[] after;
+    private final SerializedString symbol;
 
     QuantityWriting(Class<?> type) {
         unit = Units.answerUnit(Arrays.stream(Dimension.values())
                 .filter(dimension -> dimension.type() == type)
                 .findFirst()
                 .orElseThrow());
-        after = (",\"unit\":\"" + unit.symbol() + "\"}").getBytes(StandardCharsets.UTF_8);
+        symbol = new SerializedString(unit.symbol());
     }
 
     @Override
-    public void write(Object value, JsonBytes json) {
-        json.raw(BEFORE);
-        json.number(Readings.of(((Quantity) value).si(), unit));
-        json.raw(after);
+    public void write(Object value, JsonGenerator json) {
+        json.writeStartObject();
+        json.writeName(VALUE);
+        json.writeNumber(Readings.of(((Quantity) value).si(), unit));
+        json.writeName(UNIT);
+        json.writeString(symbol);
+        json.writeEndObject();
     }
 }

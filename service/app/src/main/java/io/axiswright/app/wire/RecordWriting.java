@@ -6,18 +6,20 @@ import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.RecordComponent;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.io.SerializedString;
 
 /** Writes the records of one class: their kind, where they are one of a choice, then their components that are not null. */
 final class RecordWriting implements Writing {
 
-    private final byte[] start;
+    private final Map<String, String> kind;
     private final Component[] components;
 
     RecordWriting(Class<?> type) {
-        start = ('{' + Shapes.kindMember(type)).getBytes(StandardCharsets.UTF_8);
+        kind = Shapes.kindMember(type);
         components = Arrays.stream(type.getRecordComponents())
                 .filter(component -> !component.getAccessor().isAnnotationPresent(JsonIgnore.class))
                 .map(Component::of)
@@ -25,36 +27,37 @@ final class RecordWriting implements Writing {
     }
 
     @Override
-    public void write(Object value, JsonBytes json) {
-        json.raw(start);
+    public void write(Object value, JsonGenerator json) {
+        json.writeStartObject();
+        kind.forEach(json::writeStringProperty);
         for (Component component : components) {
             Object part = component.of(value);
             if (part != null) {
-                json.raw(component.name());
+                json.writeName(component.name());
                 Writing known = component.writing();
                 (known == null ? Writings.of(part.getClass()) : known).write(part, json);
-                json.mark(',');
             }
         }
-        json.close('}');
+        json.writeEndObject();
     }
 
     /**
      * A component.
      *
-     * @param name its name as it is written, with the colon
+     * @param name its name
      * @param accessor takes it from a record
      * @param writing how it is written, if its declared type leaves no choice and is not a record, which may nest in itself
      */
     private record Component(
-            byte[] name, MethodHandle accessor, @Nullable Writing writing) {
+            SerializedString name,
+            MethodHandle accessor,
+            @Nullable Writing writing) {
 
         static Component of(RecordComponent component) {
             Class<?> type = component.getType();
             boolean leaf = Modifier.isFinal(type.getModifiers()) && !type.isPrimitive() && !type.isRecord();
-            String name = '"' + component.getName() + "\":";
             return new Component(
-                    name.getBytes(StandardCharsets.UTF_8), accessor(component), leaf ? Writings.of(type) : null);
+                    new SerializedString(component.getName()), accessor(component), leaf ? Writings.of(type) : null);
         }
 
         private static MethodHandle accessor(RecordComponent component) {

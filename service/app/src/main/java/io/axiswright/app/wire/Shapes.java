@@ -135,10 +135,10 @@ public final class Shapes {
         throw new IllegalStateException(type + " has no form on the wire");
     }
 
-    /** The member that tells the kind of a record of a choice, as it is written, or nothing. */
-    static String kindMember(Class<?> type) {
+    /** The member that tells the kind of a record of a choice, and the kind; empty for other records. */
+    static Map<String, String> kindMember(Class<?> type) {
         JsonTypeInfo info = typeInfo(type);
-        return info == null ? "" : '"' + info.property() + "\":\"" + kind(type) + "\",";
+        return info == null ? Map.of() : Map.of(info.property(), kind(type));
     }
 
     private static String kind(Class<?> type) {

@@ -4,8 +4,10 @@ import io.axiswright.engine.numeric.Polynomial;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Map;
+import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.JsonNode;
 
 /** How values are written, worked out once for each class. */
@@ -21,7 +23,7 @@ final class Writings extends ClassValue<Writing> {
     }
 
     /** Writes a value as its own class says. */
-    static void write(Object value, JsonBytes json) {
+    static void write(Object value, JsonGenerator json) {
         of(value.getClass()).write(value, json);
     }
 
@@ -31,7 +33,7 @@ final class Writings extends ClassValue<Writing> {
             return new QuantityWriting(type);
         }
         if (type == ConductorSize.class) {
-            return (value, json) -> json.text(((ConductorSize) value).label());
+            return (value, json) -> json.writeString(((ConductorSize) value).label());
         }
         if (type == Money.class) {
             return (value, json) -> money((Money) value, json);
@@ -53,53 +55,59 @@ final class Writings extends ClassValue<Writing> {
 
     private static Writing leaf(Class<?> type) {
         if (type == Double.class) {
-            return (value, json) -> json.number((Double) value);
+            return (value, json) -> json.writeNumber((Double) value);
         }
-        if (Number.class.isAssignableFrom(type) || type == Boolean.class || JsonNode.class.isAssignableFrom(type)) {
-            return (value, json) -> json.raw(value.toString());
+        if (type == Integer.class) {
+            return (value, json) -> json.writeNumber((Integer) value);
+        }
+        if (type == Long.class) {
+            return (value, json) -> json.writeNumber((Long) value);
+        }
+        if (type == BigDecimal.class) {
+            return (value, json) -> json.writeNumber((BigDecimal) value);
+        }
+        if (type == Boolean.class) {
+            return (value, json) -> json.writeBoolean((Boolean) value);
+        }
+        if (JsonNode.class.isAssignableFrom(type)) {
+            return (value, json) -> json.writeTree((JsonNode) value);
         }
         if (Enum.class.isAssignableFrom(type)) {
-            return (value, json) -> json.text(LeafShapes.wireName((Enum<?>) value));
+            return (value, json) -> json.writeString(LeafShapes.wireName((Enum<?>) value));
         }
         // texts, and what has a standard form as a text: time stamps, UUIDs, URI references
-        return (value, json) -> json.text(value.toString());
+        return (value, json) -> json.writeString(value.toString());
     }
 
-    private static void list(Collection<?> list, JsonBytes json) {
-        json.mark('[');
+    private static void list(Collection<?> list, JsonGenerator json) {
+        json.writeStartArray();
         for (Object element : list) {
             write(element, json);
-            json.mark(',');
         }
-        json.close(']');
+        json.writeEndArray();
     }
 
-    private static void table(Map<?, ?> table, JsonBytes json) {
-        json.mark('{');
+    private static void table(Map<?, ?> table, JsonGenerator json) {
+        json.writeStartObject();
         table.forEach((name, value) -> {
-            json.name(name.toString());
+            json.writeName(name.toString());
             write(value, json);
-            json.mark(',');
         });
-        json.close('}');
+        json.writeEndObject();
     }
 
-    private static void money(Money money, JsonBytes json) {
-        json.mark('{');
-        json.name("amount");
-        json.text(money.amount().toPlainString());
-        json.mark(',');
-        json.name("currency");
-        json.text(money.currency());
-        json.mark('}');
+    private static void money(Money money, JsonGenerator json) {
+        json.writeStartObject();
+        json.writeStringProperty("amount", money.amount().toPlainString());
+        json.writeStringProperty("currency", money.currency());
+        json.writeEndObject();
     }
 
-    private static void polynomial(Polynomial polynomial, JsonBytes json) {
-        json.mark('[');
+    private static void polynomial(Polynomial polynomial, JsonGenerator json) {
+        json.writeStartArray();
         for (int power = 0; power <= polynomial.degree(); power++) {
-            json.number(polynomial.coefficient(power));
-            json.mark(',');
+            json.writeNumber(polynomial.coefficient(power));
         }
-        json.close(']');
+        json.writeEndArray();
     }
 }
