@@ -112,6 +112,28 @@ record BusPower(List<PowerSegment> segments, double duration) {
         return peak;
     }
 
+    /** The most energy returned, net, from any instant to any later one, J; 0 if none. */
+    double largestPart() {
+        double best = 0;
+        double running = 0;
+        for (PowerSegment segment : segments) {
+            running = Math.max(0, running + segment.energy());
+            best = Math.max(best, running);
+        }
+        return best;
+    }
+
+    /** The same power less a constant one in W. */
+    BusPower less(double drain) {
+        List<PowerSegment> drained = new ArrayList<>();
+        for (PowerSegment segment : segments) {
+            double[] power = segment.powerFrom(segment.from());
+            power[0] -= drain;
+            cut(segment.instant(segment.from()), segment.to() - segment.from(), power, drained);
+        }
+        return new BusPower(drained, duration);
+    }
+
     /**
      * The most energy returned, net, in any window of the endlessly repeated course, J. Infinite if a whole cycle returns
      * more than it takes. Energy is monotone within a segment, so the best window begins and ends at segment ends, and if no

@@ -27,6 +27,19 @@ record Chopper(double onEnergy, double offEnergy, double decay, double heatCapac
                 unit.heatCapacity().si() * unit.thermalResistance().si());
     }
 
+    /**
+     * The same unit switching infinitely fast at its switch-on voltage. Whatever the phase of the real one's switching, its
+     * bus never stands higher than this one's: above switch-on both conduct, below this one never does.
+     */
+    Chopper regulating() {
+        return new Chopper(onEnergy, onEnergy, decay, heatCapacity, coolingTime);
+    }
+
+    /** Whether it switches infinitely fast. */
+    boolean regulates() {
+        return offEnergy >= onEnergy;
+    }
+
     /** Whether there is a braking unit. */
     boolean present() {
         return decay > 0;

@@ -38,6 +38,7 @@ final class GroupAnswer {
     }
 
     private BrakingCase one(CaseOutcome outcome) {
+        CaseOutcome.Worst worst = outcome.worst();
         BrakingUnit unit = study.unit();
         return new BrakingCase(
                 outcome.kind(),
@@ -55,7 +56,9 @@ final class GroupAnswer {
                 new Energy(outcome.burned()),
                 new Power(outcome.meanBurned()),
                 new Power(unit == null || outcome.burned() == 0 ? 0 : peakPower(unit, outcome)),
-                unit == null ? null : new Temperature(request.ambient().si() + outcome.peakRise()));
+                unit == null ? null : new Temperature(request.ambient().si() + outcome.peakRise()),
+                worst == null ? null : new Time(worst.found().instant()),
+                worst == null || Double.isNaN(worst.bound()) ? null : voltage(worst.bound()));
     }
 
     private double peakPower(BrakingUnit unit, CaseOutcome outcome) {

@@ -54,7 +54,7 @@ record UnitTrial(
     private static List<Check> atWork(BrakingUnit unit, Bus bus, GroupRun run, Temperature ambient) {
         Voltage peak = new Voltage(bus.voltage(run.peakEnergy()));
         Energy pulse = new Energy(run.largestPulse());
-        Power mean = new Power(run.cycle().meanBurned());
+        Power mean = new Power(run.meanBurned());
         Temperature hottest = new Temperature(ambient.si() + run.peakRise());
         return List.of(
                 new Check(BrakingLimit.BUS_VOLTAGE, peak, new Voltage(bus.voltage(bus.tripEnergy())), !run.fits(bus)),
