@@ -99,6 +99,6 @@ final class StopOnBus {
                 trace.burned(),
                 trace.peakRise(),
                 power.peak(),
-                new CaseOutcome.Worst(worst, criterion == StopCriterion.HIGHEST_VOLTAGE ? worst.bound() : Double.NaN));
+                new CaseOutcome.Worst(worst, bound));
     }
 }
