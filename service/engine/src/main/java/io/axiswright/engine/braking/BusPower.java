@@ -123,6 +123,28 @@ record BusPower(List<PowerSegment> segments, double duration) {
         return best;
     }
 
+    /** Where the most returning window of the endlessly repeated course begins and ends, s. */
+    double[] largestWindowEnds() {
+        double best = 0;
+        double running = 0;
+        double begin = 0;
+        double[] ends = {0, 0};
+        for (int pass = 0; pass < 2; pass++) {
+            for (PowerSegment segment : segments) {
+                if (running <= 0) {
+                    running = 0;
+                    begin = segment.instant(segment.from());
+                }
+                running += segment.energy();
+                if (running > best) {
+                    best = running;
+                    ends = new double[] {begin, segment.instant(segment.to())};
+                }
+            }
+        }
+        return ends;
+    }
+
     /** The same power less a constant one in W. */
     BusPower less(double drain) {
         List<PowerSegment> drained = new ArrayList<>();

@@ -45,6 +45,24 @@ record GroupRun(CycleBasis basis, CycleOutcome.@Nullable Settling settling, List
                 .orElse(0);
     }
 
+    /** Highest temperature rise of the resistor in any cycle, K. */
+    double cyclePeakRise() {
+        return cases.stream()
+                .filter(c -> c.kind() == CaseKind.CYCLE || c.kind() == CaseKind.ZONE_AT_REST)
+                .mapToDouble(CaseOutcome::peakRise)
+                .max()
+                .orElse(0);
+    }
+
+    /** Energy the bus is proven not to exceed in any stop, J; 0 without stops. */
+    double stopPeakEnergy() {
+        return cases.stream()
+                .filter(c -> c.kind() == CaseKind.STOP_ZONE || c.kind() == CaseKind.STOP_ALL)
+                .mapToDouble(CaseOutcome::provenEnergy)
+                .max()
+                .orElse(0);
+    }
+
     /** Highest power the axes return together in any case, W. */
     double peakPower() {
         return cases.stream().mapToDouble(CaseOutcome::peakPower).max().orElse(0);

@@ -16,6 +16,9 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
     /** A proven bound lies above the value found by no more than this share of the bus's energy at high line. */
     static final double TOLERANCE = 1e-6;
 
+    /** The same where only a yes or no is asked for. */
+    private static final double COARSE = 1e-3;
+
     /** Enough for every machine met; if not, the bound reached by then is given. */
     private static final int MOST_INSTANTS = 1000;
 
@@ -44,6 +47,16 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
         return worst == null
                 ? outcome
                 : onBus(bus, chopper, cycleOutcome).outcome(outcome.criterion(), worst.found(), Double.NaN);
+    }
+
+    /** Whether the bus without any braking unit stays under its trip, were the deceleration as long as this, s. */
+    boolean fitsWithin(double time, Bus bus, CaseOutcome cycleOutcome) {
+        var within = new StopLoad(kind, zone, scene.within(time), cycle);
+        StopOnBus stop = within.onBus(bus, Chopper.NONE, cycleOutcome);
+        double[] cuts = WorstInstant.tidy(stop.cuts(cycle.duration()), cycle.duration());
+        return WorstInstant.of(stop.voltage(), cuts, COARSE * bus.floorEnergy(), MOST_INSTANTS)
+                        .bound()
+                < bus.tripEnergy();
     }
 
     /** The stop as a function of its instant. */

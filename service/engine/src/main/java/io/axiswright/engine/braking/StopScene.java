@@ -41,6 +41,16 @@ record StopScene(List<Stopping> stopping, CyclePower others, boolean losses) {
         return stopping.stream().mapToDouble(s -> s.model().duration()).max().orElse(0);
     }
 
+    /** The same with every deceleration as long as this, s. */
+    StopScene within(double time) {
+        return new StopScene(
+                stopping.stream()
+                        .map(s -> new Stopping(s.model().within(time), s.unit(), s.period()))
+                        .toList(),
+                others,
+                losses);
+    }
+
     /** Instants of the common cycle between which the stop changes smoothly; in no order, s. */
     DoubleStream cuts(double cycle) {
         return DoubleStream.concat(

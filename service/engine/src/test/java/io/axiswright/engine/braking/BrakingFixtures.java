@@ -43,7 +43,7 @@ final class BrakingFixtures {
     static final Mains MAINS = new Mains(
             SupplySystem.THREE_PHASE_FOUR_WIRE, new Voltage(480), 0.1, 0.1, new Frequency(60), new Current(10_000));
     static final Temperature AMBIENT = new Temperature(313.15);
-    static final StopZone ZONE = new StopZone("front", StopCategory.CATEGORY_1, new Time(0.05), new Time(0.2));
+    static final StopZone ZONE = new StopZone("front", StopCategory.CATEGORY_1, new Time(0.05), new Time(0.2), null);
 
     private BrakingFixtures() {}
 
@@ -118,7 +118,9 @@ final class BrakingFixtures {
                 new Energy(pulse),
                 new HeatCapacity(500),
                 new ThermalResistance(0.9),
-                new Temperature(limitCelsius + 273.15));
+                new Temperature(limitCelsius + 273.15),
+                null,
+                null);
     }
 
     /** A piece of a course by the coefficients of speed and torque. */

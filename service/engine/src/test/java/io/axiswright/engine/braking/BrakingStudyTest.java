@@ -149,7 +149,7 @@ class BrakingStudyTest {
                 brakingUnit("resistance", 4, 780, 765, 400, 0.1, 200, 5000, 50_000, 500),
                 brakingUnit("pulse", 5, 780, 765, 40, 0.1, 200, 5000, 100, 500),
                 brakingUnit("mean", 6, 780, 765, 40, 0.1, 200, 50, 50_000, 500),
-                brakingUnit("heat", 7, 780, 765, 40, 0.1, 200, 5000, 50_000, 60),
+                brakingUnit("heat", 7, 780, 765, 40, 0.1, 200, 5000, 50_000, 373),
                 brakingUnit("fits", 8, 780, 765, 40, 0.1, 200, 5000, 50_000, 500)));
         assertThat(group.brakingUnit()).isEqualTo("fits");
         assertThat(group.rejected())
@@ -283,7 +283,7 @@ class BrakingStudyTest {
 
     @Test
     void allZonesAtOnceStopOnOneBus() {
-        var back = new StopZone("back", StopCategory.CATEGORY_2, new Time(0.1), new Time(0.2));
+        var back = new StopZone("back", StopCategory.CATEGORY_2, new Time(0.1), new Time(0.2), null);
         BrakingAxis one = heavy(0, "bus");
         BrakingAxis two =
                 new BrakingAxis(1, "axis1", "bus", "back", UNIT, one.course(), one.stops(), one.stopModel(), null);
@@ -333,7 +333,7 @@ class BrakingStudyTest {
 
     @Test
     void anUncontrolledStopReturnsNothingButIsNoHarmlessOne() {
-        var zone = new StopZone("front", StopCategory.CATEGORY_0, new Time(0.05), new Time(0.2));
+        var zone = new StopZone("front", StopCategory.CATEGORY_0, new Time(0.05), new Time(0.2), null);
         BrakingAxis with = new BrakingAxis(
                 0, "z", null, "front", UNIT, shuttle(0.001, 150, 0.1, 0.3, 0.5), List.of(), null, new Time(0.08));
         BrakingAxis without =
