@@ -83,7 +83,8 @@ final class AlignmentSearch {
 
     private double[] relative(double[] phases) {
         double[] relative = new double[phases.length];
-        Arrays.setAll(relative, k -> wrapped(phases[k] - phases[0], courses.get(k).duration()));
+        Arrays.setAll(
+                relative, k -> wrapped(phases[k] - phases[0], courses.get(k).duration()));
         return relative;
     }
 

@@ -2,10 +2,10 @@ package io.axiswright.engine.braking;
 
 import io.axiswright.engine.catalogue.BrakingUnit;
 import io.axiswright.engine.quantity.Capacitance;
-import io.axiswright.engine.quantity.Resistance;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.quantity.Resistance;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
@@ -79,8 +79,7 @@ final class GroupAnswer {
         if (!(study.loads().cycle() instanceof PhaseBound bound)) {
             return null;
         }
-        AlignmentSearch.Found found =
-                AlignmentSearch.of(bound.courses(), study.bus(), study.chopper(study.bus(), 0));
+        AlignmentSearch.Found found = AlignmentSearch.of(bound.courses(), study.bus(), study.chopper(study.bus(), 0));
         double peak = study.bus().voltage(found.peak());
         return new Alignment(
                 new Voltage(peak),
@@ -96,9 +95,8 @@ final class GroupAnswer {
         };
         double floor = nominal() * (1 + tolerance);
         Bus bus = study.group().bus(floor);
-        GroupRun run = line == SupplyLine.HIGH
-                ? study.run()
-                : study.loads().again(study.run(), bus, study.chopper(bus, 0));
+        GroupRun run =
+                line == SupplyLine.HIGH ? study.run() : study.loads().again(study.run(), bus, study.chopper(bus, 0));
         double stops = run.stopPeakEnergy();
         return new LineOutcome(
                 line,

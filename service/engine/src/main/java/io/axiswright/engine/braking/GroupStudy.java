@@ -49,7 +49,8 @@ record GroupStudy(
     }
 
     /** The braking unit chosen, if any. */
-    @Nullable BrakingUnit unit() {
+    @Nullable
+    BrakingUnit unit() {
         return chosen == null ? null : chosen.unit();
     }
 

@@ -32,7 +32,8 @@ record ResistorHeat(
         double tau = capacity * unit.thermalResistance().si();
         double room = unit.resistorLimit().si() - ambient.si();
         double allowed = Math.min(
-                unit.continuousPower().si(), Math.max(0, room / unit.thermalResistance().si()));
+                unit.continuousPower().si(),
+                Math.max(0, room / unit.thermalResistance().si()));
         double step = pulse / capacity;
         double repeated = stopsPerHour == 0 ? 0 : step / -Math.expm1(-HOUR / stopsPerHour / tau);
         double cycleRise = run.cyclePeakRise();

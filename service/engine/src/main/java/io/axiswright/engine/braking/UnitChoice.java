@@ -29,8 +29,7 @@ record UnitChoice(@Nullable UnitTrial chosen, List<RejectedUnit> rejected) {
     private record Bank(BrakingUnit unit, int count) {}
 
     /** Tries units, cheapest first, until one fits. */
-    static UnitChoice of(
-            List<BrakingUnit> units, Bus bus, GroupLoads loads, Temperature ambient, double stopsPerHour) {
+    static UnitChoice of(List<BrakingUnit> units, Bus bus, GroupLoads loads, Temperature ambient, double stopsPerHour) {
         List<RejectedUnit> rejected = new ArrayList<>();
         List<Bank> banks =
                 units.stream().flatMap(UnitChoice::banks).sorted(CHEAPEST_FIRST).toList();

@@ -19,7 +19,10 @@ import org.jspecify.annotations.Nullable;
  * @param rejected the first limit it broke; absent if it fits
  */
 record UnitTrial(
-        BrakingUnit unit, int count, @Nullable GroupRun run, @Nullable RejectedUnit rejected) {
+        BrakingUnit unit,
+        int count,
+        @Nullable GroupRun run,
+        @Nullable RejectedUnit rejected) {
 
     private record Check(BrakingLimit limit, Quantity value, Quantity bound, boolean broken) {}
 

@@ -59,7 +59,8 @@ class UnitReportTest {
         assertThat(chosen.count()).isEqualTo(1);
         // 780 V/(200 A·0.9); 780²/5952.2 W; 780 V/36 Ω; 780²/36 Ω
         assertThat(chosen.smallestResistance().si()).isCloseTo(780 / 180.0, withPercentage(1e-9));
-        assertThat(requireNonNull(chosen.largestResistance()).si()).isCloseTo(780 * 780 / 5952.2222, withPercentage(1e-5));
+        assertThat(requireNonNull(chosen.largestResistance()).si())
+                .isCloseTo(780 * 780 / 5952.2222, withPercentage(1e-5));
         assertThat(chosen.chopperCurrent().si()).isCloseTo(780 / 36.0, withPercentage(1e-9));
         assertThat(chosen.peakPower().si()).isCloseTo(780 * 780 / 36.0, withPercentage(1e-9));
         // 566.86 J a stop from the switch-on voltage (WorstStopTest), 12 stops an hour
@@ -68,7 +69,8 @@ class UnitReportTest {
         assertThat(chosen.meanPower().si()).isCloseTo(mean + 566.863 * 12 / 3600, within(1e-3));
         // (500 − 40) K/(0.9 K/W) = 511 W, below the rating of 5 kW
         assertThat(chosen.allowedMeanPower().si()).isCloseTo(511.11, within(0.01));
-        assertThat(chosen.cableCurrent().si()).isCloseTo(Math.sqrt(chosen.meanPower().si() / 36), withPercentage(1e-9));
+        assertThat(chosen.cableCurrent().si())
+                .isCloseTo(Math.sqrt(chosen.meanPower().si() / 36), withPercentage(1e-9));
         // one mean power: (511.1 − mean)·3600/566.86; heat would allow more
         assertThat(requireNonNull(chosen.toleratedStopsPerHour()))
                 .isPositive()
@@ -102,8 +104,7 @@ class UnitReportTest {
     void aLoadThatRunsDownLongerThanItsResistorStands() {
         BrakingAxis hoist =
                 axis(0, null, unit(2, 15, 1e-3, 820), course(stretch(2, 100, 0, -10), stretch(4, -50, 0, -11)));
-        BrakingResult result =
-                study(List.of(hoist), brakingUnit("b", 1, 780, 765, 40, 0.1, 200, 900, 50_000, 500));
+        BrakingResult result = study(List.of(hoist), brakingUnit("b", 1, 780, 765, 40, 0.1, 200, 900, 50_000, 500));
         assertThat(result.groups().getFirst().cases())
                 .filteredOn(c -> c.kind() == CaseKind.LOWERING)
                 .singleElement()
@@ -165,10 +166,11 @@ class UnitReportTest {
                 study(List.of(axis), brakingUnit("b", 1, 40)).groups().getFirst();
         assertThat(group.verdict()).isEqualTo(BrakingVerdict.NEEDS_BRAKING_UNIT);
         assertThat(group.reliefs()).hasSize(1);
-        double time = requireNonNull(group.reliefs().getFirst().decelerationTime()).si();
+        double time =
+                requireNonNull(group.reliefs().getFirst().decelerationTime()).si();
         assertThat(time).isGreaterThan(0.1);
-        BrakingAxis slower =
-                axis(0, null, ZONE.id(), unit(1.5, 60, 1e-3, 820), course(stretch(2, 120, 0, 0.3)), 0.012, time * 1.001);
+        BrakingAxis slower = axis(
+                0, null, ZONE.id(), unit(1.5, 60, 1e-3, 820), course(stretch(2, 120, 0, 0.3)), 0.012, time * 1.001);
         assertThat(study(List.of(slower)).groups().getFirst().verdict()).isNotEqualTo(BrakingVerdict.NONE_FITS);
         BrakingAxis faster =
                 axis(0, null, ZONE.id(), unit(1.5, 60, 1e-3, 820), course(stretch(2, 120, 0, 0.3)), 0.012, time * 0.99);

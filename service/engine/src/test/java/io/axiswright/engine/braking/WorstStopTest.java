@@ -97,9 +97,7 @@ class WorstStopTest {
     void axesOutsideTheZoneGoOn() {
         DriveUnit unit = unit(1.5, 0, 5e-3, 900);
         Course running = course(stretch(1, 200, 0, 0));
-        Course accelerating = course(
-                stretch(0.5, 0, 200, 20),
-                stretch(0.5, 100, -200, -20));
+        Course accelerating = course(stretch(0.5, 0, 200, 20), stretch(0.5, 100, -200, -20));
         BrakingAxis stops = axis(0, "bus", ZONE.id(), unit, running, 0.02, 0.1);
         Bus bus = Bus.of(1e-2, 746.7, 1200);
         GroupLoads alone = GroupLoads.of(List.of(stops), List.of(ZONE), true);
