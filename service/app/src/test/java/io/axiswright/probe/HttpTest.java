@@ -115,13 +115,13 @@ class HttpTest {
                 .body(
                         "errors.pointer",
                         contains(
-                                "#/name",
-                                "#/site/ambient/unit",
-                                "#/site/enclosureAmbient",
-                                "#/site/altitude",
-                                "#/axes",
-                                "#/a%20b~1c",
-                                "#/mains"))
+                                "/name",
+                                "/site/ambient/unit",
+                                "/site/enclosureAmbient",
+                                "/site/altitude",
+                                "/axes",
+                                "/a b~1c",
+                                "/mains"))
                 .body("errors.code", hasItem("WRONG_UNIT"))
                 .body("errors.find { it.code == 'WRONG_UNIT' }.accepted", equalTo("Cel, K or degF"))
                 .body("errors.find { it.code == 'UNKNOWN_MEMBER' }.accepted", containsString("stopZones"))

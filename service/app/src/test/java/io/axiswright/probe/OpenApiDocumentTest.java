@@ -91,14 +91,13 @@ class OpenApiDocumentTest {
         assertThat(axis.at("/description").asString()).isEqualTo("One controlled motion and all that makes it.");
         assertThat(axis.at("/properties/commandRate/$ref").asString()).isEqualTo("#/components/schemas/Frequency");
         assertThat(axis.at("/properties/commandRate/description").asString())
-                .isEqualTo("commands it is sent per second (above 0 and at most 100000 Hz)");
+                .isEqualTo("commands it is sent per second (at least 0.000001 and at most 100000 Hz)");
         assertThat(axis.at("/properties/id/maxLength").asInt()).isEqualTo(200);
         assertThat(axis.at("/properties/description/maxLength").asInt()).isEqualTo(2000);
 
         assertThat(schema("Cycle").at("/properties/segments/minItems").asInt()).isEqualTo(1);
         assertThat(schema("Cycle").at("/properties/segments/maxItems").asInt()).isEqualTo(1000);
-        assertThat(schema("Gear").at("/properties/ratio/exclusiveMinimum").asDouble(-1))
-                .isZero();
+        assertThat(schema("Gear").at("/properties/ratio/minimum").asDouble()).isEqualTo(0.000001);
         assertThat(schema("Gear").at("/properties/ratio/maximum").asDouble()).isEqualTo(10000);
         assertThat(schema("Place").at("/properties/maxGateways/type").asString())
                 .isEqualTo("integer");

@@ -17,7 +17,7 @@ final class LeafSchemas {
 
     static Schema<?> of(Shape.Leaf leaf, boolean input) {
         return switch (leaf) {
-            case Shape.Plain plain -> number(plain);
+            case Shape.Plain plain -> number(plain, input);
             case Shape.Text text -> text(text, input);
             case Shape.Token token -> {
                 Schema<Object> schema = Schemas.ofType("string");
@@ -57,7 +57,7 @@ final class LeafSchemas {
         return schema;
     }
 
-    private static Schema<Object> number(Shape.Plain plain) {
+    private static Schema<Object> number(Shape.Plain plain, boolean input) {
         boolean whole = plain.digits() == Shape.Digits.INTEGER || plain.digits() == Shape.Digits.LONG;
         Schema<Object> schema = Schemas.ofType(whole ? "integer" : "number");
         switch (plain.digits()) {
@@ -66,7 +66,7 @@ final class LeafSchemas {
             case REAL -> schema.setFormat("double");
             case DECIMAL -> schema.setFormat("decimal");
         }
-        Range range = plain.range();
+        Range range = input ? plain.checked() : plain.range();
         if (Double.isFinite(range.above())) {
             schema.setExclusiveMinimumValue(exact(range.above()));
         }
@@ -98,6 +98,7 @@ final class LeafSchemas {
         amount.setPattern(input ? "^[0-9]{1,15}(\\.[0-9]{1,6})?$" : "^[0-9]+(\\.[0-9]+)?$");
         Schema<Object> number = Schemas.ofType("number");
         number.setMinimum(BigDecimal.ZERO);
+        number.setExclusiveMaximumValue(BigDecimal.TEN.pow(15));
         Schema<Object> currency = Schemas.ofType("string");
         currency.setPattern("^[A-Z]{3}$");
         currency.setDescription("ISO 4217 alphabetic code");

@@ -149,7 +149,7 @@ final class SchemaWriter {
         for (Member member : members) {
             Schema<?> property = value(member.shape(), input);
             property.setDescription(
-                    RangeNotes.describe(Words.ofComponent(record.type(), member.name()), member.shape()));
+                    RangeNotes.describe(Words.ofComponent(record.type(), member.name()), member.shape(), input));
             schema.addProperty(member.name(), property);
         }
         List<String> required = Stream.concat(

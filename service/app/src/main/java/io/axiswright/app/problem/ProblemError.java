@@ -1,14 +1,13 @@
 package io.axiswright.app.problem;
 
 import io.axiswright.engine.finding.Fault;
-import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
-import org.springframework.web.util.UriUtils;
 
 /**
  * One fault of a request. It names its place by exactly one of pointer, parameter and header.
  *
- * @param pointer place in the body: a JSON Pointer in its form as a URI fragment (RFC 6901, section 6)
+ * @param pointer place in the body: a JSON Pointer as a plain string (RFC 6901, section 3), "" for the whole body; a member that is
+ *     missing is named where it belongs
  * @param parameter name of the query parameter or path variable
  * @param header name of the header
  * @param code what kind of fault, as a word that never changes
@@ -25,9 +24,7 @@ public record ProblemError(
 
     /** A fault in the body. */
     static ProblemError of(Fault fault) {
-        // encode() leaves the letters of a path alone, so the slashes between the tokens stay
-        String fragment = "#" + UriUtils.encodePath(fault.pointer(), StandardCharsets.UTF_8);
-        return new ProblemError(fragment, null, null, fault.code().name(), fault.detail(), fault.accepted());
+        return new ProblemError(fault.pointer(), null, null, fault.code().name(), fault.detail(), fault.accepted());
     }
 
     /** A fault of a query parameter or path variable. */

@@ -69,8 +69,9 @@ record SpringFailure(ProblemKind kind, String detail, List<ProblemError> errors)
     private static String place(DatabindException e) {
         String pointer = e.getPath().stream()
                 .map(at -> at.getPropertyName() == null ? Integer.toString(at.getIndex()) : at.getPropertyName())
-                .collect(Collectors.joining("/"));
-        return pointer.isEmpty() ? "" : ", at #/" + pointer;
+                .map(name -> "/" + name.replace("~", "~0").replace("/", "~1"))
+                .collect(Collectors.joining());
+        return pointer.isEmpty() ? "" : ", at " + pointer;
     }
 
     private static SpringFailure missingParameter(String name) {

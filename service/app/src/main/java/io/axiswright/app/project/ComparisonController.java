@@ -3,6 +3,7 @@ package io.axiswright.app.project;
 import io.axiswright.app.catalogues.Catalogues;
 import io.axiswright.app.openapi.Fails;
 import io.axiswright.app.problem.ProblemKind;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.comparison.Comparison;
 import io.axiswright.engine.comparison.ComparisonRequest;
 import io.axiswright.engine.study.EngineVersion;
@@ -41,7 +42,10 @@ class ComparisonController {
 
     private StudyRequest request(StoredRevision revision) {
         return new StudyRequest(
-                revision.codeBasis(), catalogues.require(revision.catalogue(), "/catalogue"), revision.design());
+                revision.codeBasis(),
+                catalogues.require(revision.catalogue(), "/catalogue"),
+                revision.design(),
+                CatalogueSource.STORED);
     }
 
     private static boolean current(StoredRevision revision) {

@@ -1,6 +1,7 @@
 package io.axiswright.app.project;
 
 import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.study.StudyRequest;
@@ -16,7 +17,7 @@ class SystemRevisionStudy implements RevisionStudy {
 
     @Override
     public StudyOutcome study(CodeBasis codeBasis, Catalogue catalogue, Design design) {
-        StudyResult result = study.system(new StudyRequest(codeBasis, catalogue, design));
+        StudyResult result = study.system(new StudyRequest(codeBasis, catalogue, design, CatalogueSource.STORED));
         return new StudyOutcome(result.engineVersion(), result.buildable(), result);
     }
 }

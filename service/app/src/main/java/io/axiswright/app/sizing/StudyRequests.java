@@ -4,6 +4,7 @@ import io.axiswright.app.catalogues.CatalogueReference;
 import io.axiswright.app.catalogues.Catalogues;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.CatalogueCheck;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
@@ -31,7 +32,10 @@ class StudyRequests {
      */
     StudyRequest of(SizingRequest request) {
         return new StudyRequest(
-                request.codeBasis(), catalogue(request.catalogue(), request.inlineCatalogue()), request.design());
+                request.codeBasis(),
+                catalogue(request.catalogue(), request.inlineCatalogue()),
+                request.design(),
+                request.inlineCatalogue() == null ? CatalogueSource.STORED : CatalogueSource.SENT);
     }
 
     private Catalogue catalogue(@Nullable CatalogueReference reference, @Nullable Catalogue inline) {

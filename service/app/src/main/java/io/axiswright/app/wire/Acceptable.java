@@ -21,7 +21,7 @@ final class Acceptable {
             case Shape.Measure measure ->
                 "an object with value and unit, the unit "
                         + words(measure.units().keySet());
-            case Shape.Plain plain -> plain.range().inWords(x -> x, "") + number(plain.digits());
+            case Shape.Plain plain -> plain.checked().inWords(x -> x, "") + number(plain.digits());
             case Shape.Text text -> "a text of 1 to " + text.maxLength() + " characters";
             case Shape.Token token -> token.accepted();
             case Shape.Truth _ -> "true or false";

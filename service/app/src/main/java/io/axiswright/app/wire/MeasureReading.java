@@ -38,13 +38,14 @@ record MeasureReading(Faults faults, NumberReading numbers) {
     }
 
     private @Nullable Object inRange(JsonNumber number, double value, Unit unit, Shape.Measure shape, Path path) {
-        double si = shape.range().snap(unit.toSi(value));
-        if (Double.isInfinite(si) || !shape.range().contains(si)) {
+        Range range = shape.checked(unit.dimension());
+        double si = range.snap(unit.toSi(value));
+        if (!range.contains(si)) {
             faults.add(
                     path.member("value"),
                     FaultCode.OUT_OF_RANGE,
                     Excerpt.of(number.literal()) + " " + unit.symbol() + " is out of range.",
-                    shape.range().inWords(unit::fromSi, unit.symbol()));
+                    range.inWords(unit::fromSi, unit.symbol()));
             return null;
         }
         return unit.dimension().of(si);

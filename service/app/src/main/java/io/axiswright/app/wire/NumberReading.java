@@ -20,7 +20,7 @@ record NumberReading(Faults faults) {
         return switch (plain.digits()) {
             case REAL -> {
                 int before = faults.count();
-                double value = real(json, plain.range(), path);
+                double value = real(json, plain.checked(), path);
                 yield faults.count() == before ? value : null;
             }
             case INTEGER, LONG -> whole(literal, plain, path);
@@ -88,7 +88,7 @@ record NumberReading(Faults faults) {
     }
 
     private @Nullable BigDecimal inRange(@Nullable BigDecimal value, String literal, Shape.Plain plain, Path path) {
-        if (value != null && !plain.range().contains(value.doubleValue())) {
+        if (value != null && !plain.checked().contains(value.doubleValue())) {
             outOfRange(literal, Acceptable.of(plain), path);
             return null;
         }

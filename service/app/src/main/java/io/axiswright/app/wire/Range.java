@@ -1,6 +1,7 @@
 package io.axiswright.app.wire;
 
 import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Dimension;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -21,12 +22,22 @@ public record Range(double above, double min, double max) {
             new Range(Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
     private static final MathContext SHOWN = new MathContext(6);
+    private static final double PLAIN_FROM = 1e-6;
+    private static final double PLAIN_BELOW = 1e9;
     /** A bound stated in another unit may miss by the rounding of its conversion. */
     private static final double ROUNDING = 1e-12;
 
     /** The range an annotation states; every number if there is none. */
     static Range of(@Nullable Bounds bounds) {
         return bounds == null ? ANY : new Range(bounds.above(), bounds.min(), bounds.max());
+    }
+
+    /** What is left of it within what a quantity can be at all; where zero is excluded, so is all below the least magnitude. */
+    Range within(Dimension dimension) {
+        double top = Math.min(max, dimension.most());
+        return above >= 0 && above < dimension.least()
+                ? new Range(Double.NEGATIVE_INFINITY, Math.max(min, dimension.least()), top)
+                : new Range(above, Math.max(min, -dimension.most()), top);
     }
 
     /** Whether every number is in the range. */
@@ -64,6 +75,9 @@ public record Range(double above, double min, double max) {
     }
 
     private static String shown(double value) {
-        return new BigDecimal(value).round(SHOWN).stripTrailingZeros().toPlainString();
+        var number = new BigDecimal(value).round(SHOWN).stripTrailingZeros();
+        // 0.0001 is read more easily than 1E-4, 1E-12 more easily than all its zeros
+        boolean plain = value == 0 || Math.abs(value) >= PLAIN_FROM && Math.abs(value) < PLAIN_BELOW;
+        return plain ? number.toPlainString() : number.toString();
     }
 }

@@ -13,10 +13,22 @@ public sealed interface Shape permits RecordShape, Shape.Leaf, Shape.Choice, Sha
     sealed interface Leaf extends Shape {}
 
     /** A number with its unit, of one of the given dimensions; with the units by their symbols. */
-    record Measure(List<Dimension> dimensions, Range range, SequencedMap<String, Unit> units) implements Leaf {}
+    record Measure(List<Dimension> dimensions, Range range, SequencedMap<String, Unit> units) implements Leaf {
+
+        /** The range that is checked: the stated one, within what the dimension can be at all. */
+        public Range checked(Dimension dimension) {
+            return range.within(dimension);
+        }
+    }
 
     /** A plain number. */
-    record Plain(Digits digits, Range range) implements Leaf {}
+    record Plain(Digits digits, Range range) implements Leaf {
+
+        /** The range that is checked: the stated one, for fractions within what a ratio can be at all. */
+        public Range checked() {
+            return digits == Digits.REAL ? range.within(Dimension.RATIO) : range;
+        }
+    }
 
     /** What kind of plain number. */
     enum Digits {

@@ -81,8 +81,8 @@ abstract class RefusalTest extends HttpTest {
 
     void fault(Response answer, String code, String pointer) {
         problem(answer, 422, "INVALID_DESIGN")
-                .body("errors.pointer", hasItem("#" + pointer))
-                .body("errors.find { it.pointer == '#" + pointer + "' }.code", equalTo(code));
+                .body("errors.pointer", hasItem(pointer))
+                .body("errors.find { it.pointer == '" + pointer + "' }.code", equalTo(code));
     }
 
     Response system(JsonNode body) {

@@ -26,7 +26,7 @@ class RefusedStoringTest extends RefusalTest {
         sentAlong.remove("catalogue");
         sentAlong.set("inlineCatalogue", body);
         problem(system(sentAlong), 422, "INVALID_DESIGN")
-                .body("errors.pointer", hasItem(startsWith("#/inlineCatalogue/driveUnits/0")));
+                .body("errors.pointer", hasItem(startsWith("/inlineCatalogue/driveUnits/0")));
         fault(given(catalogue().put("currency", "XXL")).post("/v1/catalogues"), "UNKNOWN_VALUE", "/currency");
     }
 

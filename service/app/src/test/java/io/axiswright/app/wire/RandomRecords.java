@@ -103,7 +103,7 @@ public final class RandomRecords {
     private Object measure(Shape.Measure measure) {
         Dimension dimension =
                 measure.dimensions().get(random.nextInt(measure.dimensions().size()));
-        Range range = measure.range();
+        Range range = measure.checked(dimension);
         // temperatures at which things are built: below −100 °C the two scales have no numbers in common
         if (dimension == Dimension.TEMPERATURE) {
             return dimension.of(within(Math.max(range.min(), 200), Math.min(range.max(), 600)));
@@ -112,7 +112,7 @@ public final class RandomRecords {
     }
 
     private Object plain(Shape.Plain plain) {
-        double value = within(plain.range());
+        double value = within(plain.checked());
         return switch (plain.digits()) {
             case REAL -> (Object) value;
             case INTEGER -> (int) Math.ceil(Math.min(value, plain.range().max() - 1));

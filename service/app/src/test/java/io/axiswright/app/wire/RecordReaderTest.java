@@ -224,7 +224,7 @@ class RecordReaderTest {
                 OUT_OF_RANGE,
                 "/duration/value",
                 "0 s",
-                "above 0 and at most 86400 s");
+                "at least 0.000001 and at most 86400 s");
     }
 
     @Test

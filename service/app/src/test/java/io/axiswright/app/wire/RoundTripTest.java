@@ -48,9 +48,9 @@ class RoundTripTest {
     @EnumSource(Dimension.class)
     void everyUnitOfEveryDimensionIsRead(Dimension dimension) {
         for (Unit unit : Units.of(dimension)) {
-            String json = "{\"value\": 20, \"unit\": \"" + unit.symbol() + "\"}";
+            String json = "{\"value\": 5, \"unit\": \"" + unit.symbol() + "\"}";
             Quantity read = (Quantity) RecordReader.read(json.getBytes(StandardCharsets.UTF_8), dimension.type());
-            assertThat(read.si()).isEqualTo(unit.toSi(20));
+            assertThat(read.si()).isEqualTo(unit.toSi(5));
         }
     }
 
@@ -60,8 +60,9 @@ class RoundTripTest {
                         .map(d -> Units.answerUnit(d).symbol()))
                 .doesNotHaveDuplicates();
         for (Dimension dimension : Dimension.values()) {
-            byte[] json = WireFormat.mapper().writeValueAsBytes(dimension.of(300));
-            assertThat(RecordReader.read(json, Quantity.class)).isEqualTo(dimension.of(300));
+            Quantity quantity = dimension.of(Math.min(300, dimension.most()));
+            byte[] json = WireFormat.mapper().writeValueAsBytes(quantity);
+            assertThat(RecordReader.read(json, Quantity.class)).isEqualTo(quantity);
         }
     }
 

@@ -36,7 +36,7 @@ public final class BillMaking {
      */
     public BillResult make(BillRequest request) {
         var faults = new ArrayList<Fault>();
-        var offers = NeedGraph.read(request.catalogue(), faults);
+        var offers = NeedGraph.read(request, faults);
         checkDemands(request.demands(), offers, faults);
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);

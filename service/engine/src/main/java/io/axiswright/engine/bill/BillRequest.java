@@ -1,6 +1,7 @@
 package io.axiswright.engine.bill;
 
 import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.quantity.Count;
 import java.util.List;
 
@@ -8,7 +9,10 @@ import java.util.List;
  * What a bill is made from.
  *
  * @param catalogue what can be bought, and what each item needs beside it
+ * @param catalogueSource how the caller gave it, for pointers
  * @param demands what the other disciplines ask for, before any item's own needs
  */
 public record BillRequest(
-        Catalogue catalogue, @Count(max = 100000) List<Demand> demands) {}
+        Catalogue catalogue,
+        CatalogueSource catalogueSource,
+        @Count(max = 100000) List<Demand> demands) {}

@@ -15,7 +15,7 @@ import java.util.List;
  * @param kind how binding it is; CONDITIONAL says that the asker's condition holds
  * @param asker who asks, in the caller's words ("axis lift-1", "gateway G2")
  * @param reason why, in words a buyer understands
- * @param pointer JSON Pointer to what asks, in the design
+ * @param pointer JSON Pointer, in the request, to what asks or what it follows from
  * @param conditions the conditions that hold for the asker; they decide the CONDITIONAL needs of all that follows
  */
 public record Demand(

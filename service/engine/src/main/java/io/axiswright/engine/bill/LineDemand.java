@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param asker who asks, as that demand says
  * @param quantity how much of the line it accounts for, before rounding to whole pieces
  * @param reason why: the demand's own reason, or that of the need it came through
- * @param pointer JSON Pointer to what asks, in the design
+ * @param pointer JSON Pointer, in the request, to what asks or what it follows from
  * @param via id of the line whose item needs this one; absent if the design asks for it directly
  */
 public record LineDemand(

@@ -1,6 +1,7 @@
 package io.axiswright.engine.bill;
 
 import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.catalogue.Need;
 import io.axiswright.engine.catalogue.NeedKind;
@@ -25,26 +26,28 @@ final class NeedGraph {
     private static final int LEFT = -1;
 
     private final List<Item> items;
-    private final List<String> pointers = new ArrayList<>();
+    private final CatalogueSource source;
+    private final List<String> places = new ArrayList<>();
     private final Map<String, Integer> indexes = new HashMap<>();
     private final int[] next;
     private final List<Integer> left = new ArrayList<>();
     private final List<Fault> faults;
 
-    private NeedGraph(Catalogue catalogue, List<Fault> faults) {
+    private NeedGraph(Catalogue catalogue, CatalogueSource source, List<Fault> faults) {
         this.items = catalogue.items().toList();
+        this.source = source;
         this.faults = faults;
         this.next = new int[items.size()];
         var filled = new int[Shelf.values().length];
         for (int k = 0; k < items.size(); k++) {
             var shelf = Shelf.of(items.get(k));
-            pointers.add(shelf.pointer(filled[shelf.ordinal()]++));
+            places.add(shelf.place(filled[shelf.ordinal()]++));
             if (indexes.putIfAbsent(items.get(k).id(), k) != null) {
-                faults.add(new Fault(
-                        pointers.get(k) + "/id",
+                fault(
+                        places.get(k) + "/id",
                         FaultCode.DUPLICATE_ID,
                         "there is another item " + items.get(k).id(),
-                        "an id no other item of the catalogue has"));
+                        "an id no other item of the catalogue has");
             }
         }
     }
@@ -55,8 +58,9 @@ final class NeedGraph {
      * @param faults receives what is wrong with it: ids used twice, needs of unknown items, circles of needs, prices in
      *     another currency
      */
-    static Map<String, Offer> read(Catalogue catalogue, List<Fault> faults) {
-        var graph = new NeedGraph(catalogue, faults);
+    static Map<String, Offer> read(BillRequest request, List<Fault> faults) {
+        Catalogue catalogue = request.catalogue();
+        var graph = new NeedGraph(catalogue, request.catalogueSource(), faults);
         graph.checkItems(catalogue.currency());
         for (int k = 0; k < graph.items.size(); k++) {
             if (graph.next[k] == 0) {
@@ -70,30 +74,29 @@ final class NeedGraph {
         for (int k = 0; k < items.size(); k++) {
             var price = items.get(k).price();
             if (price != null && !price.currency().equals(currency)) {
-                faults.add(new Fault(
-                        pointers.get(k) + "/price/currency",
+                fault(
+                        places.get(k) + "/price/currency",
                         FaultCode.INCONSISTENT,
                         price.currency() + " in a catalogue priced in " + currency,
-                        currency));
+                        currency);
             }
             var needs = items.get(k).needs();
             for (int n = 0; n < needs.size(); n++) {
-                checkNeed(needs.get(n), pointers.get(k) + "/needs/" + n);
+                checkNeed(needs.get(n), places.get(k) + "/needs/" + n);
             }
         }
     }
 
-    private void checkNeed(Need need, String pointer) {
+    private void checkNeed(Need need, String place) {
         if (!indexes.containsKey(need.item())) {
-            faults.add(new Fault(
-                    pointer + "/item",
+            fault(
+                    place + "/item",
                     FaultCode.DANGLING_REFERENCE,
                     "there is no item " + need.item(),
-                    "the id of an item of the catalogue"));
+                    "the id of an item of the catalogue");
         }
         if (need.kind() == NeedKind.CONDITIONAL && need.when() == null) {
-            faults.add(new Fault(
-                    pointer + "/when", FaultCode.MISSING, "a conditional need without its condition", "a condition"));
+            fault(place + "/when", FaultCode.MISSING, "a conditional need without its condition", "a condition");
         }
     }
 
@@ -115,20 +118,24 @@ final class NeedGraph {
                 continue;
             }
             if (next[needed] > 0) { // begun and not left: it is on the path
-                faults.add(circle(path, needed, pointers.get(at) + "/needs/" + n));
+                circle(path, needed, places.get(at) + "/needs/" + n);
             } else {
                 path.addLast(needed);
             }
         }
     }
 
-    private Fault circle(Deque<Integer> path, int again, String pointer) {
+    private void circle(Deque<Integer> path, int again, String place) {
         String round = path.stream()
                 .dropWhile(k -> k != again)
                 .map(k -> items.get(k).id())
                 .collect(Collectors.joining(
                         " needs ", "", " needs " + items.get(again).id()));
-        return new Fault(pointer, FaultCode.CYCLIC_NEEDS, round, "needs that do not lead back to the item itself");
+        fault(place, FaultCode.CYCLIC_NEEDS, round, "needs that do not lead back to the item itself");
+    }
+
+    private void fault(String place, FaultCode code, String detail, String accepted) {
+        faults.add(new Fault(source.pointer(place), code, detail, accepted));
     }
 
     private Map<String, Offer> offers() {
@@ -138,8 +145,8 @@ final class NeedGraph {
             rank[left.get(k)] = left.size() - 1 - k;
         }
         var offers = new HashMap<String, Offer>();
-        indexes.forEach((id, k) ->
-                offers.put(id, new Offer(items.get(k), Shelf.of(items.get(k)).ordinal(), rank[k], pointers.get(k))));
+        indexes.forEach((id, k) -> offers.put(
+                id, new Offer(items.get(k), Shelf.of(items.get(k)).ordinal(), rank[k], source.pointer(places.get(k)))));
         return offers;
     }
 }

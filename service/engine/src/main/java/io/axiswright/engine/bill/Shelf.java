@@ -35,9 +35,9 @@ enum Shelf {
         this.member = member;
     }
 
-    /** JSON Pointer to the item at that index of the list. */
-    String pointer(int index) {
-        return "/catalogue/" + member + "/" + index;
+    /** JSON Pointer, in the catalogue, to the item at that index of the list. */
+    String place(int index) {
+        return "/" + member + "/" + index;
     }
 
     /** The list an item stands in. */

@@ -48,7 +48,7 @@ public record BrakingUnit(
         @Bounds(above = 0) Energy pulseEnergy,
         @Bounds(above = 0) HeatCapacity heatCapacity,
         @Bounds(above = 0) ThermalResistance thermalResistance,
-        @Bounds(above = 0) Temperature resistorLimit,
+        @Bounds(min = 273.15, max = 1773.15) Temperature resistorLimit,
         @Bounds(min = 1, max = 16) @Nullable Integer maxParallel,
         @Bounds(above = 0) @Nullable Length maxResistorCable)
         implements Item {}

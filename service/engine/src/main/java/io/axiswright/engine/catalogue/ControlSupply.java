@@ -41,7 +41,7 @@ public record ControlSupply(
         @Bounds(above = 0) Current ratedCurrent,
         @Bounds(above = 0, max = 1) double efficiency,
         @Bounds(above = 0, max = 1) double powerFactor,
-        Temperature derateFrom,
+        @Bounds(min = 223.15, max = 373.15) Temperature derateFrom,
         @Bounds(min = 0, max = 1) double deratePerKelvin,
         @Bounds(above = 0) Current maxProtectiveDevice,
         @Bounds(min = 0) Time holdUpTime)

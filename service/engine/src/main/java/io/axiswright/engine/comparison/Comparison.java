@@ -42,13 +42,13 @@ public final class Comparison {
     }
 
     private static Consequence explain(Difference difference, List<Difference> changes, Trials trials) {
-        String pointer = difference.pointer();
-        List<Cause> causes = trials.causes(pointer);
+        String place = difference.place();
+        List<Cause> causes = trials.causes(place);
         boolean alone =
                 causes.stream().anyMatch(c -> c.role() == Role.SUFFICIENT || c.role() == Role.NECESSARY_AND_SUFFICIENT);
         return new Consequence(
                 difference.path().getFirst().text(),
-                pointer,
+                place,
                 difference.kind(),
                 difference.before(),
                 difference.after(),
@@ -68,7 +68,7 @@ public final class Comparison {
         List<InputChange> result = new ArrayList<>();
         for (Difference change : changes) {
             result.add(new InputChange(
-                    Trials.id(result.size()), change.pointer(), change.kind(), change.before(), change.after()));
+                    Trials.id(result.size()), change.place(), change.kind(), change.before(), change.after()));
         }
         return List.copyOf(result);
     }

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
  * Something in the result that is not as it was.
  *
  * @param discipline the part of the result it belongs to
- * @param pointer where in the result, as a JSON Pointer in which list elements are named by their id
+ * @param path where in the result; written like a JSON Pointer but none, for list elements are named by their id, because
+ *     their positions move between revisions
  * @param kind whether it came, went or changed
  * @param before how it was; absent if it came
  * @param after how it is; absent if it went
@@ -19,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Consequence(
         String discipline,
-        String pointer,
+        String path,
         ChangeKind kind,
         @Nullable Object before,
         @Nullable Object after,

@@ -11,8 +11,8 @@ record Difference(
         @Nullable Object before,
         @Nullable Object after) {
 
-    /** The way as a JSON Pointer (RFC 6901) in which list elements are named by their id. */
-    String pointer() {
+    /** The way in words, escaped like a JSON Pointer but with list elements named by their id. */
+    String place() {
         return path.stream()
                 .map(step -> "/" + step.text().replace("~", "~0").replace("/", "~1"))
                 .collect(Collectors.joining());

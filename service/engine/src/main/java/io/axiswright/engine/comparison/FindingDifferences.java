@@ -6,7 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Findings that came, went or changed; a finding is the same one if its code and its subject's pointer are. */
+/** Findings that came, went or changed; a finding is the same one if its code and its subject
+ * are: its pointer counts places in lists, and those move between revisions. */
 final class FindingDifferences {
 
     private FindingDifferences() {}
@@ -35,8 +36,8 @@ final class FindingDifferences {
     private static Map<String, Finding> keyed(List<Finding> findings) {
         Map<String, Finding> result = new LinkedHashMap<>();
         for (Finding finding : findings) {
-            // without slashes, so that the key stays readable inside a pointer
-            String name = finding.code().code() + finding.pointer().replace('/', '.');
+            // without slashes, so that the key stays readable inside a path
+            String name = finding.code().code() + ":" + finding.subject().replace('/', '.');
             String key = name;
             for (int n = 2; result.putIfAbsent(key, finding) != null; n++) {
                 key = name + "#" + n;

@@ -3,7 +3,7 @@ package io.axiswright.engine.comparison;
 /** One step on the way from a record to a value inside it. */
 sealed interface Step {
 
-    /** How the step reads in a pointer. */
+    /** How the step reads in a path. */
     String text();
 
     /** Into a record's component. */

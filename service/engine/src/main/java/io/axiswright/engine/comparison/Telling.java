@@ -17,11 +17,10 @@ final class Telling {
 
     static String of(Difference consequence, List<Cause> causes, List<Difference> changes) {
         String what = switch (consequence.kind()) {
-            case ADDED -> consequence.pointer() + " came: " + words(consequence.after());
-            case REMOVED -> consequence.pointer() + " went: " + words(consequence.before());
+            case ADDED -> consequence.place() + " came: " + words(consequence.after());
+            case REMOVED -> consequence.place() + " went: " + words(consequence.before());
             case CHANGED ->
-                consequence.pointer() + " went from " + words(consequence.before()) + " to "
-                        + words(consequence.after());
+                consequence.place() + " went from " + words(consequence.before()) + " to " + words(consequence.after());
         };
         return what + because(causes, changes) + ".";
     }
@@ -37,10 +36,9 @@ final class Telling {
     private static String reason(Cause cause, List<Difference> changes) {
         Difference change = changes.get(Integer.parseInt(cause.change().substring("change-".length())) - 1);
         String what = switch (change.kind()) {
-            case ADDED -> change.pointer() + " was added";
-            case REMOVED -> change.pointer() + " was removed";
-            case CHANGED ->
-                change.pointer() + " changed from " + words(change.before()) + " to " + words(change.after());
+            case ADDED -> change.place() + " was added";
+            case REMOVED -> change.place() + " was removed";
+            case CHANGED -> change.place() + " changed from " + words(change.before()) + " to " + words(change.after());
         };
         return what
                 + switch (cause.role()) {

@@ -24,16 +24,16 @@ final class Trials {
     private record Trial(String change, Unlike takenBackToBefore, Unlike takenBackToAfter, Unlike putInToAfter) {
 
         @Nullable
-        Role role(String pointer) {
-            boolean undone = !takenBackToBefore.at(pointer);
-            boolean brought = !putInToAfter.at(pointer);
+        Role role(String place) {
+            boolean undone = !takenBackToBefore.at(place);
+            boolean brought = !putInToAfter.at(place);
             if (undone) {
                 return brought ? Role.NECESSARY_AND_SUFFICIENT : Role.NECESSARY;
             }
             if (brought) {
                 return Role.SUFFICIENT;
             }
-            return takenBackToAfter.at(pointer) ? Role.CONTRIBUTING : null;
+            return takenBackToAfter.at(place) ? Role.CONTRIBUTING : null;
         }
     }
 
@@ -83,10 +83,10 @@ final class Trials {
     }
 
     /** The changes that matter for a consequence, in the order of the changes. */
-    List<Cause> causes(String pointer) {
+    List<Cause> causes(String place) {
         List<Cause> causes = new ArrayList<>();
         for (Trial trial : trials) {
-            Role role = trial.role(pointer);
+            Role role = trial.role(place);
             if (role != null) {
                 causes.add(new Cause(trial.change(), role));
             }

@@ -1,5 +1,6 @@
 package io.axiswright.engine.controlpower;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -24,12 +25,14 @@ record StartThreshold(double voltage, double power) {
      */
     static double largestCurrent(List<StartThreshold> loads) {
         double largest = 0;
-        for (StartThreshold at : loads) {
-            double power = loads.stream()
-                    .filter(load -> load.voltage <= at.voltage)
-                    .mapToDouble(StartThreshold::power)
-                    .sum();
-            largest = Math.max(largest, power / at.voltage);
+        double power = 0;
+        List<StartThreshold> rising = loads.stream()
+                .sorted(Comparator.comparingDouble(StartThreshold::voltage))
+                .toList();
+        for (StartThreshold load : rising) {
+            power += load.power;
+            // Of several that start at one voltage the last has them all.
+            largest = Math.max(largest, power / load.voltage);
         }
         return largest;
     }

@@ -106,8 +106,7 @@ final class DutyFindings {
         if (load.gravity()) {
             Torque pull = new Torque(load.holdingTorque());
             if (!axis.drive().holdingBrake()) {
-                findings.add(FindingCode.DUTY_BRAKE_ABSENT.at(
-                        axis.id(), pointer + "/drive/holdingBrake", PRACTICE, pull, null));
+                findings.add(FindingCode.DUTY_BRAKE_ABSENT.at(axis.id(), pointer + "/drive", PRACTICE, pull, null));
             }
             findings.add(FindingCode.DUTY_LOAD_MAY_FALL.at(axis.id(), pointer + "/mechanism", PRACTICE, pull, null));
         }

@@ -3,7 +3,8 @@ package io.axiswright.engine.finding;
 /**
  * One thing wrong with an input document.
  *
- * @param pointer JSON Pointer to the place, from the document's root
+ * @param pointer JSON Pointer to the place, from the document's root, as a plain string (RFC 6901, section 3); a member that
+ *     is missing is named where it belongs
  * @param code what kind of fault
  * @param detail the offending value and what is wrong with it
  * @param accepted what would be accepted there

@@ -166,7 +166,7 @@ public enum FindingCode {
      * A finding of this code.
      *
      * @param subject what it is about, in the caller's words (an axis id, a circuit id)
-     * @param pointer JSON Pointer to it
+     * @param pointer JSON Pointer to it in the request
      * @param clause the rule behind it
      * @param value the offending value, if there is one
      * @param limit the limit, if there is one
@@ -176,6 +176,6 @@ public enum FindingCode {
         String text = template.replace("{subject}", subject)
                 .replace("{value}", Wording.of(value))
                 .replace("{limit}", Wording.of(limit));
-        return new Finding(this, severity, text, pointer, clause, value, limit, remedy);
+        return new Finding(this, severity, subject, text, pointer, clause, value, limit, remedy);
     }
 }

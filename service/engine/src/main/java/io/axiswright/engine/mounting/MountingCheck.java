@@ -91,7 +91,7 @@ public final class MountingCheck {
                 .filter(k -> request.axes().get(k).mounting().kind() == MountingKind.FOOT
                         && request.axes().get(k).mounting().shaftHeight() == null)
                 .mapToObj(k -> new Fault(
-                        "/axes/" + k + "/mounting/shaftHeight",
+                        "/design/axes/" + request.axes().get(k).axisIndex() + "/mounting/shaftHeight",
                         FaultCode.MISSING,
                         "axis " + request.axes().get(k).axis() + " stands on feet",
                         "the height of the driven shaft above the seat of the feet"))

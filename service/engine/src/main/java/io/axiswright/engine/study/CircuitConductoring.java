@@ -8,14 +8,13 @@ import io.axiswright.engine.conductor.ConductorSizing;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.supply.BranchCircuit;
+import io.axiswright.engine.supply.Feeder;
 import io.axiswright.engine.supply.SupplyRequest;
 import io.axiswright.engine.supply.SupplyResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -27,8 +26,6 @@ import java.util.stream.Collectors;
  */
 record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
 
-    private static final Pattern CIRCUIT = Pattern.compile("/circuits/(\\d+)(.*)");
-
     static CircuitConductoring of(StudyRequest request, SupplyRequest asked, SupplyResult supply) {
         if (supply.circuits().isEmpty()) {
             return new CircuitConductoring(new ConductorResult(List.of(), List.of(), List.of()), List.of());
@@ -39,7 +36,7 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
         List<Circuit> branches =
                 supply.circuits().stream().map(c -> parts.branch(c, used)).toList();
         ConductorResult branch = size(request, branches);
-        return buy(request, asked, supply, join(feeder, branch));
+        return buy(request, asked, supply, join(feeder, branch, places(asked, supply)));
     }
 
     private static ConductorResult size(StudyRequest request, List<Circuit> circuits) {
@@ -51,24 +48,25 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
         return share == null ? 0 : share;
     }
 
-    private static ConductorResult join(ConductorResult feeder, ConductorResult branches) {
+    private static ConductorResult join(ConductorResult feeder, ConductorResult branches, List<String> places) {
         List<CircuitConductors> circuits = new ArrayList<>(feeder.circuits());
         circuits.addAll(branches.circuits());
         List<Finding> findings = new ArrayList<>();
-        feeder.findings().forEach(f -> findings.add(moved(f, 0)));
-        branches.findings().forEach(f -> findings.add(moved(f, feeder.circuits().size())));
+        var ofFeeder = new CircuitPlaces(List.of(Feeder.POINTER));
+        var ofBranches = new CircuitPlaces(places);
+        feeder.findings().forEach(f -> findings.add(ofFeeder.inStudy(f)));
+        branches.findings().forEach(f -> findings.add(ofBranches.inStudy(f)));
         List<Derivation> derivations = new ArrayList<>(feeder.derivations());
         derivations.addAll(branches.derivations());
         return new ConductorResult(circuits, findings, derivations);
     }
 
-    /** The finding with its pointer into this result, in which the feeder stands before the branch circuits. */
-    private static Finding moved(Finding f, int offset) {
-        Matcher circuit = CIRCUIT.matcher(f.pointer());
-        String pointer = circuit.matches()
-                ? "/conductors/circuits/" + (Integer.parseInt(circuit.group(1)) + offset) + circuit.group(2)
-                : f.pointer();
-        return new Finding(f.code(), f.severity(), f.text(), pointer, f.clause(), f.value(), f.limit(), f.remedy());
+    /** What each circuit of the supply follows from: its first load. */
+    private static List<String> places(SupplyRequest asked, SupplyResult supply) {
+        Map<String, String> ofLoads = asked.loads().stream().collect(Collectors.toMap(l -> l.id(), l -> l.pointer()));
+        return supply.circuits().stream()
+                .map(c -> ofLoads.getOrDefault(c.loads().getFirst(), Feeder.POINTER))
+                .toList();
     }
 
     private static CircuitConductoring buy(
@@ -85,7 +83,8 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
             double length = branch == null
                     ? supply.feeder().length().si()
                     : branch.loads().stream().mapToDouble(routes::get).sum();
-            PowerCable cable = choice.cable(conductors, cores, length);
+            // what stands at the panel itself needs no cable
+            PowerCable cable = length > 0 ? choice.cable(conductors, cores, length) : null;
             if (cable != null) {
                 cables.add(cable);
             }

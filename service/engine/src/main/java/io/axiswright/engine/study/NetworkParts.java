@@ -30,6 +30,7 @@ final class NetworkParts {
                 axes,
                 request.catalogue().gateways(),
                 request.catalogue().cableAssemblies(),
+                request.catalogueSource(),
                 request.catalogue().currency(),
                 effort);
     }

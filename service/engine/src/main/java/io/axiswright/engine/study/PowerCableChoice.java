@@ -21,12 +21,14 @@ import org.jspecify.annotations.Nullable;
 final class PowerCableChoice {
 
     private final List<BulkCable> cables;
+    private final String pointer;
     private final boolean metric;
     private final Insulation insulation;
     private final List<Finding> findings = new ArrayList<>();
 
     PowerCableChoice(StudyRequest request) {
         this.cables = request.catalogue().bulkCables();
+        this.pointer = request.catalogueSource().list("bulkCables", cables);
         this.metric = request.codeBasis() == CodeBasis.IEC_60204_1;
         this.insulation = InsulationUnder.of(
                 request.codeBasis(), Needed.installation(request.design()).insulation());
@@ -47,7 +49,7 @@ final class PowerCableChoice {
             double largest =
                     fitting(cores).mapToDouble(c -> c.size().area().si()).max().orElse(0);
             findings.add(FindingCode.STUDY_NO_POWER_CABLE.at(
-                    conductors.id(), "/catalogue/bulkCables", "completeness", size.area(), new Area(largest)));
+                    conductors.id(), pointer, "completeness", size.area(), new Area(largest)));
             return null;
         }
         return new PowerCable(conductors.id(), cable.id(), length);

@@ -1,6 +1,7 @@
 package io.axiswright.engine.study;
 
 import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
 
@@ -10,5 +11,12 @@ import io.axiswright.engine.design.Design;
  * @param codeBasis the electrical code to follow
  * @param catalogue what can be bought
  * @param design the machine
+ * @param catalogueSource how the caller gave the catalogue, for pointers
  */
-public record StudyRequest(CodeBasis codeBasis, Catalogue catalogue, Design design) {}
+public record StudyRequest(CodeBasis codeBasis, Catalogue catalogue, Design design, CatalogueSource catalogueSource) {
+
+    /** A study that buys from a catalogue sent along. */
+    public StudyRequest(CodeBasis codeBasis, Catalogue catalogue, Design design) {
+        this(codeBasis, catalogue, design, CatalogueSource.SENT);
+    }
+}

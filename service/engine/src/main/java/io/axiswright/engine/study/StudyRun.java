@@ -116,7 +116,8 @@ final class StudyRun {
     }
 
     private BillResult makeBill() {
-        return new BillMaking().make(new BillRequest(catalogue(), new DemandCollection(this).demands()));
+        return new BillMaking()
+                .make(new BillRequest(catalogue(), request.catalogueSource(), new DemandCollection(this).demands()));
     }
 
     StudyRequest request() {

@@ -63,7 +63,7 @@ public final class SystemStudy {
             return part.apply(new StudyRun(request, effort, planner));
         } catch (NotFinite e) {
             throw new InvalidDesign(List.of(new Fault(
-                    "/design",
+                    "",
                     FaultCode.OUT_OF_RANGE,
                     "a magnitude in the design or the catalogue leads to numbers beyond computing",
                     "magnitudes of real machines")));

@@ -38,4 +38,8 @@ public record Feeder(
         @Nullable Current deviceRating,
         @Bounds(min = 1, max = 4) int poles,
         Current leakageCurrent,
-        Length length) {}
+        Length length) {
+
+    /** JSON Pointer, in the request, to what a finding about the feeder follows from: there is no feeder in it. */
+    public static final String POINTER = "/design/mains";
+}

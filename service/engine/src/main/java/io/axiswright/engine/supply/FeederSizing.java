@@ -34,7 +34,7 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
                 request.mains().voltage(),
                 Math.max(design, largestDevice(circuits)),
                 ceiling == null ? Double.POSITIVE_INFINITY : ceiling.si());
-        var choice = on.isEmpty() ? DeviceChoice.Choice.NONE : devices.choose("the feeder", "/feeder", ask);
+        var choice = on.isEmpty() ? DeviceChoice.Choice.NONE : devices.choose("the feeder", Feeder.POINTER, ask);
         boolean neutral = mains.lines().size() == 1
                 || circuits.stream().anyMatch(c -> c.connection() == Connection.LINE_TO_NEUTRAL);
         derivations.add(designDerivation(on, design));

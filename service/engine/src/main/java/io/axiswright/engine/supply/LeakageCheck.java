@@ -16,19 +16,19 @@ final class LeakageCheck {
 
     private LeakageCheck() {}
 
-    static List<Finding> of(CodeBasis basis, List<BranchCircuit> circuits, Feeder feeder) {
+    static List<Finding> of(CodeBasis basis, List<LoadGroup> groups, List<BranchCircuit> circuits, Feeder feeder) {
         var findings = new ArrayList<Finding>();
         for (int k = 0; k < circuits.size(); k++) {
             var circuit = circuits.get(k);
-            conductor(basis, "circuit " + circuit.id(), "/circuits/" + k, circuit.leakageCurrent(), findings);
+            conductor(basis, "circuit " + circuit.id(), groups.get(k).pointer(), circuit.leakageCurrent(), findings);
         }
-        conductor(basis, "the feeder", "/feeder", feeder.leakageCurrent(), findings);
+        conductor(basis, "the feeder", Feeder.POINTER, feeder.leakageCurrent(), findings);
         var rating = Rule.RESIDUAL_CURRENT_RATING.under(basis);
         var share = Rule.RESIDUAL_CURRENT_SHARE.under(basis);
         var room = new Current(rating.value() * share.value());
         if (!Limits.within(feeder.leakageCurrent().si(), room.si())) {
             findings.add(FindingCode.SUPPLY_RESIDUAL_DEVICE_TRIPS.at(
-                    "the machine", "/feeder", share.clause(), feeder.leakageCurrent(), room));
+                    "the machine", Feeder.POINTER, share.clause(), feeder.leakageCurrent(), room));
         }
         return findings;
     }

@@ -21,6 +21,11 @@ record LoadGroup(
             .thenComparing(LoadGroup::zone, Comparator.nullsLast(Comparator.naturalOrder()))
             .thenComparing(LoadGroup::use);
 
+    /** JSON Pointer, in the request, to what its first load belongs to: there are no circuits in it. */
+    String pointer() {
+        return loads.getFirst().pointer();
+    }
+
     /** The highest protective device all its loads allow, in A; infinite where none states one. */
     double deviceLimit() {
         return loads.stream().mapToDouble(SupplyLoad::deviceLimit).min().orElse(Double.POSITIVE_INFINITY);

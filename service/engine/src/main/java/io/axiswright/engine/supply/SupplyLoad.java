@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param shortCircuitRating short-circuit current rating; not stated if absent
  * @param leakageCurrent protective-conductor current in normal operation
  * @param routeLength length of its route from the mains panel
- * @param pointer JSON Pointer to it in the design
+ * @param pointer JSON Pointer to what it belongs to in the request, such as its axis
  * @param zone circuits never mix loads of different zones; absent: the zone of all loads without one
  */
 public record SupplyLoad(

@@ -49,13 +49,13 @@ public final class SupplySizing {
         var findings = new ArrayList<Finding>();
         findings.add(FindingCode.SUPPLY_MAINS_DANGER.at(
                 "The machine",
-                "/feeder",
+                Feeder.POINTER,
                 "IEC 60204-1 6 (from memory)",
                 request.mains().voltage(),
                 fault));
         findings.addAll(feeds.findings());
         findings.addAll(devices.findings());
-        findings.addAll(LeakageCheck.of(request.codeBasis(), circuits, feeder));
+        findings.addAll(LeakageCheck.of(request.codeBasis(), groups, circuits, feeder));
         return new SupplyResult(
                 List.copyOf(circuits),
                 feeder,
@@ -71,26 +71,25 @@ public final class SupplySizing {
         var ids = new HashSet<String>();
         for (int k = 0; k < loads.size(); k++) {
             var load = loads.get(k);
-            String pointer = "/loads/" + k;
             if (!ids.add(load.id())) {
                 faults.add(new Fault(
-                        pointer + "/id",
+                        load.pointer(),
                         FaultCode.DUPLICATE_ID,
                         "there is another load " + load.id(),
                         "an id no other load has"));
             }
             if (load.rated() <= 0) {
                 faults.add(new Fault(
-                        pointer + "/ratedCurrent",
+                        load.pointer(),
                         FaultCode.OUT_OF_RANGE,
-                        load.rated() + " A",
+                        load.id() + " draws " + load.rated() + " A",
                         "a current above zero"));
             }
             if (load.ratedVoltage().si() <= 0) {
                 faults.add(new Fault(
-                        pointer + "/ratedVoltage",
+                        load.pointer(),
                         FaultCode.OUT_OF_RANGE,
-                        load.ratedVoltage().si() + " V",
+                        load.id() + " is made for " + load.ratedVoltage().si() + " V",
                         "a voltage above zero"));
             }
         }
@@ -104,7 +103,7 @@ public final class SupplySizing {
         String id = "C" + (k + 1);
         var loads = group.loads();
         var ask = grouping.ask(group);
-        var choice = devices.choose("circuit " + id, "/circuits/" + k, ask);
+        var choice = devices.choose("circuit " + id, group.pointer(), ask);
         return new BranchCircuit(
                 id,
                 group.use(),

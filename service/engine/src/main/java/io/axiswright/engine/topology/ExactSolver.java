@@ -53,7 +53,9 @@ final class ExactSolver implements LayoutSolver {
         if (status == CpSolverStatus.OPTIMAL) {
             found = shortest(model, slots, found);
         }
-        Layout polished = new LocalImprovement(model, new Relays(model), found).run();
+        Layout polished = new LocalImprovement(
+                        model, new Surroundings(model), new Relays(model), SearchBreadth.WIDE, found)
+                .run();
         return new Answer(polished, Math.max(0, bound), false);
     }
 

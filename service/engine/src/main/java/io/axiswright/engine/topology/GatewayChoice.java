@@ -2,6 +2,7 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.catalogue.StopScope;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -24,12 +25,14 @@ final class GatewayChoice {
 
     private final LayoutModel model;
     private final StopZones zones;
+    private final CountChoice counts;
     private final long fastestPort;
     private final boolean rateMatters;
 
     GatewayChoice(LayoutModel model) {
         this.model = model;
         this.zones = new StopZones(model);
+        this.counts = new CountChoice(model);
         long most = model.axes().stream()
                 .map(LayoutModel.Axis::rate)
                 .sorted((a, b) -> Long.compare(b, a))
@@ -45,17 +48,35 @@ final class GatewayChoice {
      *
      * @param open cost of any gateway there but for its price
      * @param scale factor on the model's money
-     * @param reduced scaled spur cost less the axis's price, by axis; positive where out of reach
+     * @param gainful the axes worth connecting there: those whose reduced cost is below 0
+     * @param reduced scaled spur cost less the axis's price, by axis; read for those axes only
      */
-    Choice best(long open, long scale, long[] reduced) {
-        List<Integer> gainful = gainful(reduced);
-        List<List<Integer>> inZone = zones.split(gainful);
+    Choice best(long open, long scale, List<Integer> gainful, long[] reduced) {
+        Choice byCount = counts.best(open, scale, gainful, reduced);
+        // what one port carries is the best whether or not rates are looked at
+        return !rateMatters || rate(byCount) <= fastestPort ? byCount : ratedBest(open, scale, gainful, reduced);
+    }
+
+    private long rate(Choice choice) {
+        long rate = 0;
+        for (Share share : choice.share()) {
+            rate += model.axes().get(share.axis()).rate();
+        }
+        return rate;
+    }
+
+    private Choice ratedBest(long open, long scale, List<Integer> gainful, long[] reduced) {
+        gainful.sort(Comparator.comparingLong(axis -> reduced[axis]));
+        var byZone = zones.split(gainful);
         Choice best = null;
         for (LayoutModel.Type type : model.types()) {
             long fixed = open + type.price() * scale;
-            boolean mixed = type.scope() == StopScope.NONE || zones.count() < 2;
-            for (List<Integer> axes : mixed ? List.of(gainful) : inZone) {
-                best = lower(best, choice(fixed, type, axes, reduced));
+            best = lower(best, new Choice(fixed, List.of()));
+            boolean mixes = type.scope() == StopScope.NONE || zones.count() < 2;
+            for (var inZone : byZone.entrySet()) {
+                if (mixes == (inZone.getKey() == StopZones.ANY)) {
+                    best = lower(best, choice(fixed, type, inZone.getValue(), reduced));
+                }
             }
         }
         return best == null ? new Choice(Long.MAX_VALUE / 4, List.of()) : best;
@@ -64,7 +85,7 @@ final class GatewayChoice {
     private Choice choice(long fixed, LayoutModel.Type type, List<Integer> gainful, long[] reduced) {
         Choice byCount = byCount(fixed, type, gainful, reduced);
         // where one port carries all of them, taking all of them is what the rate allows: never the dearer choice
-        if (!rateMatters || rate(gainful) <= fastestPort) {
+        if (rate(gainful) <= fastestPort) {
             return byCount;
         }
         Choice byRate = byRate(fixed, gainful, reduced);
@@ -120,17 +141,6 @@ final class GatewayChoice {
             rate += model.axes().get(axis).rate();
         }
         return rate;
-    }
-
-    private static List<Integer> gainful(long[] reduced) {
-        var gainful = new java.util.ArrayList<Integer>();
-        for (int axis = 0; axis < reduced.length; axis++) {
-            if (reduced[axis] < 0) {
-                gainful.add(axis);
-            }
-        }
-        gainful.sort((a, b) -> Long.compare(reduced[a], reduced[b]));
-        return gainful;
     }
 
     private static Choice lower(@Nullable Choice best, Choice other) {

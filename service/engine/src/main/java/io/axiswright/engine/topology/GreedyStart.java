@@ -4,155 +4,235 @@ import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.topology.Layout.Node;
 import io.axiswright.engine.topology.Layout.Trunk;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Opens one gateway after the other, always the one that connects its axes at the least cost for each. */
+/**
+ * Opens one gateway after the other, always the one that connects its axes at the least cost for each. The best step at a
+ * place is kept until something near it changes.
+ */
 final class GreedyStart {
 
-    /** A gateway to open with its axes, or axes for a gateway that is there ({@code spot} null). */
+    /** Cheapest spots that accept a gateway and are tried for it: the command rate left may differ. */
+    private static final int SPOTS = 3;
+
+    /** A gateway to open with its axes, or an axis for a gateway that is there ({@code spot} null). */
     private record Step(
             @Nullable Insertion spot, @Nullable Node node, int type, List<Integer> axes, double costPerAxis) {}
 
     private final LayoutModel model;
+    private final Surroundings surroundings;
     private final Relays relays;
+    private final SearchBreadth breadth;
     private final long[] worth;
-    private final List<List<Integer>> near = new ArrayList<>();
     private final StopZones zones;
-    private final List<List<List<Integer>>> nearInZone;
     private final boolean[] connected;
+    private final int[] standing;
     private final Layout layout;
+    private final TrunkState[] states;
+    private final List<Optional<Step>> openings = new ArrayList<>();
+    private final Map<Node, Optional<Step>> joinings = new HashMap<>();
 
     /**
-     * A fresh start.
+     * A start.
      *
+     * @param layout what is there already; goes on from there and changes it
      * @param worth what connecting each axis is worth: dear axes come first
      */
-    GreedyStart(LayoutModel model, Relays relays, long[] worth) {
+    GreedyStart(
+            LayoutModel model,
+            Surroundings surroundings,
+            Relays relays,
+            SearchBreadth breadth,
+            long[] worth,
+            Layout layout) {
         this.model = model;
+        this.surroundings = surroundings;
         this.relays = relays;
+        this.breadth = breadth;
         this.worth = worth;
         this.connected = new boolean[worth.length];
-        this.layout = new Layout(model.portRate().length);
-        for (int place = 0; place < model.places(); place++) {
-            int at = place;
-            near.add(IntStream.range(0, worth.length)
-                    .filter(axis -> model.spur().reaches(axis, at))
-                    .boxed()
-                    .sorted(Comparator.comparingLong(axis -> net(axis, at)))
-                    .toList());
+        this.layout = layout;
+        this.standing = new int[model.places()];
+        for (Node node : layout.nodes()) {
+            standing[node.place]++;
+            node.axes.forEach(axis -> connected[axis] = true);
         }
         this.zones = new StopZones(model);
-        this.nearInZone = near.stream().map(zones::split).toList();
+        this.states =
+                layout.trunks.stream().map(trunk -> TrunkState.of(model, trunk)).toArray(TrunkState[]::new);
     }
 
-    /** Connects what it can; {@link #leftOver} tells which axes found no gateway. */
-    Layout build() {
+    /** Connects what it can. */
+    void build() {
+        for (int place = 0; place < model.places(); place++) {
+            openings.add(Optional.ofNullable(opening(place)));
+        }
+        for (Trunk trunk : layout.trunks) {
+            trunk.chain.forEach(node -> joinings.put(node, Optional.ofNullable(joining(trunk, node))));
+        }
         for (Step step = next(); step != null; step = next()) {
-            Node node = step.spot == null ? java.util.Objects.requireNonNull(step.node) : step.spot.open(step.type);
+            if (step.spot != null) {
+                step.spot.places().forEach(place -> standing[place]++);
+            }
+            Node node = step.spot == null ? Objects.requireNonNull(step.node) : step.spot.open(step.type);
             node.axes.addAll(step.axes);
             step.axes.forEach(axis -> connected[axis] = true);
+            refresh(step, node);
         }
-        return layout;
-    }
-
-    List<Integer> leftOver() {
-        return IntStream.range(0, connected.length)
-                .filter(axis -> !connected[axis])
-                .boxed()
-                .toList();
     }
 
     private @Nullable Step next() {
         Step best = null;
         for (Trunk trunk : layout.trunks) {
-            if (!trunk.chain.isEmpty()) {
-                best = better(best, intoExisting(trunk));
+            for (Node node : trunk.chain) {
+                best = better(
+                        best, joinings.getOrDefault(node, Optional.empty()).orElse(null));
             }
         }
-        for (int place = 0; place < model.places(); place++) {
-            if (near.get(place).stream().allMatch(axis -> connected[axis])
-                    || layout.gatewaysAt(place) >= model.room()[place]) {
-                continue;
-            }
-            for (Insertion spot : Insertion.spots(model, layout, place, relays)) {
-                if (roomForRelays(spot)) {
-                    best = better(best, opening(spot, place));
+        for (Optional<Step> opening : openings) {
+            best = better(best, opening.orElse(null));
+        }
+        return best;
+    }
+
+    /** Looks again wherever the step taken may have changed the best one. */
+    private void refresh(Step taken, Node changed) {
+        Trunk trunk = trunkOf(changed);
+        states[trunk.port] = TrunkState.of(model, trunk);
+        for (Trunk other : layout.trunks) {
+            for (Node node : other.chain) {
+                Optional<Step> known = joinings.get(node);
+                if (other == trunk || known == null || outdated(known)) {
+                    joinings.put(node, Optional.ofNullable(joining(other, node)));
                 }
+            }
+        }
+        var stale = new boolean[model.places()];
+        if (taken.spot != null) {
+            stale[changed.place] = true;
+            Arrays.stream(surroundings.placesOfPlace(changed.place))
+                    .limit(breadth.around())
+                    .forEach(near -> stale[near] = true);
+        }
+        for (int place = 0; place < stale.length; place++) {
+            Optional<Step> known = openings.get(place);
+            boolean onTrunk = known.map(step -> step.spot)
+                    .filter(spot -> spot.trunk() == trunk)
+                    .isPresent();
+            if (stale[place] || onTrunk || outdated(known)) {
+                openings.set(place, Optional.ofNullable(opening(place)));
+            }
+        }
+    }
+
+    private boolean outdated(Optional<Step> step) {
+        return step.isPresent()
+                && (step.get().axes.stream().anyMatch(axis -> connected[axis])
+                        || (step.get().spot != null && !roomForRelays(step.get().spot)));
+    }
+
+    private Trunk trunkOf(Node node) {
+        return layout.trunks.stream()
+                .filter(trunk -> trunk.chain.contains(node))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private @Nullable Step joining(Trunk trunk, Node node) {
+        if (node.axes.size() == model.types().get(node.type).drivePorts()) {
+            return null;
+        }
+        for (int axis : unconnected(node.place)) {
+            node.axes.add(axis);
+            boolean holds = LayoutRules.hold(model, trunk);
+            node.axes.removeLast();
+            if (holds) {
+                return new Step(null, node, node.type, List.of(axis), net(axis, node.place));
+            }
+        }
+        return null;
+    }
+
+    private @Nullable Step opening(int place) {
+        if (standing[place] >= model.room()[place]) {
+            return null;
+        }
+        List<Integer> axes = unconnected(place);
+        if (axes.isEmpty()) {
+            return null;
+        }
+        List<Insertion> spots = Insertion.spots(model, layout.trunks, place, relays).stream()
+                .filter(this::roomForRelays)
+                .sorted(Comparator.comparingLong(Insertion::cost))
+                .toList();
+        Map<Integer, List<Integer>> byZone = zones.split(axes);
+        Step best = null;
+        for (int type = 0; type < model.types().size(); type++) {
+            for (var inZone : byZone.entrySet()) {
+                best = better(best, opening(place, type, inZone.getKey(), inZone.getValue(), spots));
             }
         }
         return best;
     }
 
     private boolean roomForRelays(Insertion spot) {
-        return spot.places().stream().allMatch(place -> layout.gatewaysAt(place) < model.room()[place]);
+        return spot.places().stream().allMatch(place -> standing[place] < model.room()[place]);
     }
 
-    private @Nullable Step intoExisting(Trunk trunk) {
-        var state = TrunkState.of(model, trunk);
+    private @Nullable Step opening(int place, int type, int zone, List<Integer> axes, List<Insertion> spots) {
         Step best = null;
-        for (Node node : trunk.chain) {
-            var type = model.types().get(node.type);
-            if (node.axes.size() == type.drivePorts()) {
-                continue;
-            }
-            for (int index : near.get(node.place)) {
-                if (connected[index] || model.axes().get(index).rate() > state.rate()) {
-                    continue;
-                }
-                node.axes.add(index);
-                boolean holds = LayoutRules.hold(model, trunk);
-                node.axes.removeLast();
-                if (holds) {
-                    best = better(best, new Step(null, node, node.type, List.of(index), net(index, node.place)));
-                    break;
-                }
+        int tried = 0;
+        for (Insertion spot : spots) {
+            if (tried < SPOTS && accepts(spot, type, zone)) {
+                tried++;
+                best = better(best, filled(spot, place, type, axes, states[spot.trunk().port].rate()));
             }
         }
         return best;
     }
 
-    private @Nullable Step opening(Insertion spot, int place) {
-        var state = TrunkState.of(model, spot.trunk());
+    private boolean accepts(Insertion spot, int typeIndex, int zone) {
+        var type = model.types().get(typeIndex);
+        TrunkState state = states[spot.trunk().port];
         int depth = spot.trunk().chain.size() + spot.places().size();
-        Step best = null;
-        for (int t = 0; t < model.types().size(); t++) {
-            var type = model.types().get(t);
-            if (depth > Math.min(type.chainDepth(), state.depth())) {
-                continue;
-            }
-            boolean oneZone = zones.count() > 1 && (type.scope() != StopScope.NONE || state.scoped());
-            for (int zone = oneZone ? 0 : -1; zone < (oneZone ? zones.count() : 0); zone++) {
-                // A single zone in all needs no separation, yet is the zone that joins the trunk.
-                int joining = oneZone ? zone : zones.count() - 1;
-                if (state.accepts(type.scope(), joining)) {
-                    best = better(best, filled(spot, place, t, zone, state.rate()));
-                }
-            }
+        if (depth > Math.min(type.chainDepth(), state.depth())) {
+            return false;
         }
-        return best;
+        boolean oneZone = zones.count() > 1 && (type.scope() != StopScope.NONE || state.scoped());
+        if (oneZone == (zone == StopZones.ANY)) {
+            return false;
+        }
+        return state.accepts(
+                type.scope(),
+                switch (zone) {
+                    // A single zone in all needs no separation, yet is the zone that joins the trunk.
+                    case StopZones.ANY -> zones.count() - 1;
+                    case StopZones.NONE -> state.zone();
+                    default -> zone;
+                });
     }
 
-    private @Nullable Step filled(Insertion spot, int place, int t, int zone, long rateLeft) {
-        var type = model.types().get(t);
+    private @Nullable Step filled(Insertion spot, int place, int typeIndex, List<Integer> candidates, long rateLeft) {
+        var type = model.types().get(typeIndex);
         double open = (double) type.price() + spot.cost();
         var axes = new ArrayList<Integer>();
         int brakes = 0;
         long rate = 0;
         int bestCount = 0;
         double bestShare = Double.POSITIVE_INFINITY;
-        for (int index : zone < 0 ? near.get(place) : nearInZone.get(place).get(zone)) {
+        for (int index : candidates) {
             var axis = model.axes().get(index);
-            boolean full = axes.size() == type.drivePorts();
-            if (full) {
+            if (axes.size() == type.drivePorts()) {
                 break;
             }
-            boolean fits = !connected[index]
-                    && (!axis.brake() || brakes < type.brakeOutputs())
-                    && rate + axis.rate() <= rateLeft;
-            if (fits) {
+            if ((!axis.brake() || brakes < type.brakeOutputs()) && rate + axis.rate() <= rateLeft) {
                 axes.add(index);
                 brakes += axis.brake() ? 1 : 0;
                 rate += axis.rate();
@@ -163,7 +243,19 @@ final class GreedyStart {
                 }
             }
         }
-        return bestCount == 0 ? null : new Step(spot, null, t, List.copyOf(axes.subList(0, bestCount)), bestShare);
+        return bestCount == 0
+                ? null
+                : new Step(spot, null, typeIndex, List.copyOf(axes.subList(0, bestCount)), bestShare);
+    }
+
+    /** The nearest axes still to be connected, those that pay most first. */
+    private List<Integer> unconnected(int place) {
+        return Arrays.stream(surroundings.axesOfPlace(place))
+                .filter(axis -> !connected[axis])
+                .limit((long) breadth.choice() * model.mostDrivePorts())
+                .boxed()
+                .sorted(Comparator.comparingLong(axis -> net(axis, place)))
+                .toList();
     }
 
     private long net(int axis, int place) {

@@ -47,9 +47,9 @@ final class IndexOrder {
         if (!spur(model, low, highNode).plus(spur(model, high, lowNode)).equals(now)) {
             return false;
         }
-        LocalImprovement.swap(lowNode, low, highNode, high);
+        swap(lowNode, low, highNode, high);
         if (!LayoutRules.hold(model, trunkOf[low]) || !LayoutRules.hold(model, trunkOf[high])) {
-            LocalImprovement.swap(lowNode, high, highNode, low);
+            swap(lowNode, high, highNode, low);
             return false;
         }
         nodeOf[low] = highNode;
@@ -58,6 +58,11 @@ final class IndexOrder {
         trunkOf[low] = trunkOf[high];
         trunkOf[high] = trunk;
         return true;
+    }
+
+    private static void swap(Node nodeA, int a, Node nodeB, int b) {
+        nodeA.axes.set(nodeA.axes.indexOf(a), b);
+        nodeB.axes.set(nodeB.axes.indexOf(b), a);
     }
 
     private static Score spur(LayoutModel model, int axis, Node node) {

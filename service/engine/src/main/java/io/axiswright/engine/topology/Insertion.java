@@ -3,6 +3,7 @@ package io.axiswright.engine.topology;
 import io.axiswright.engine.topology.Layout.Node;
 import io.axiswright.engine.topology.Layout.Trunk;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 
@@ -17,15 +18,16 @@ import java.util.List;
 record Insertion(Trunk trunk, int position, List<Integer> places, long cost) {
 
     /**
-     * All spots for a gateway at that place, the cheapest of each trunk. Of unused host ports that carry the same rate
-     * only the first counts.
+     * The spots for a gateway at that place in some trunks, the cheapest of each. Of unused host ports that carry the same
+     * rate only the first counts.
      *
+     * @param trunks the trunks to look at
      * @param ways cheapest way from the host to each place, as {@link Relays} gives it
      */
-    static List<Insertion> spots(LayoutModel model, Layout layout, int place, Relays ways) {
+    static List<Insertion> spots(LayoutModel model, Collection<Trunk> trunks, int place, Relays ways) {
         var spots = new ArrayList<Insertion>();
         var seenRates = new HashSet<Long>();
-        for (Trunk trunk : layout.trunks) {
+        for (Trunk trunk : trunks) {
             if (trunk.chain.isEmpty()) {
                 if (ways.exists(place) && seenRates.add(model.portRate()[trunk.port])) {
                     spots.add(new Insertion(trunk, 0, ways.to(place), ways.cost(place)));

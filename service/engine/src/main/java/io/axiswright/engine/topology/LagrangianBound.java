@@ -2,8 +2,10 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.topology.GatewayChoice.Choice;
 import io.axiswright.engine.topology.GatewayChoice.Share;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -18,7 +20,9 @@ final class LagrangianBound {
     private static final int PATIENCE = 15;
 
     private final LayoutModel model;
+    private final Surroundings surroundings;
     private final GatewayChoice choice;
+    private final long[] reduced;
     private final long[] open;
     private final int fewest;
     private final int most;
@@ -27,8 +31,10 @@ final class LagrangianBound {
     private long[] bestPrice;
     private long best = 0;
 
-    LagrangianBound(LayoutModel model) {
+    LagrangianBound(LayoutModel model, Surroundings surroundings) {
         this.model = model;
+        this.surroundings = surroundings;
+        this.reduced = new long[model.axes().size()];
         this.choice = new GatewayChoice(model);
         this.open = GatewayChoice.cheapestLinks(model);
         this.fewest = GatewayCounts.fewestGateways(model);
@@ -84,10 +90,11 @@ final class LagrangianBound {
     private long evaluate(double[] missing) {
         int places = model.places();
         var choices = new Choice[places];
+        long highest = Arrays.stream(price).max().orElse(0);
         for (int place = 0; place < places; place++) {
             choices[place] = open[place] >= LinkTable.FAR
                     ? new Choice(Long.MAX_VALUE / 4, java.util.List.of())
-                    : choice.best(open[place] * SCALE, SCALE, reduced(place));
+                    : choice.best(open[place] * SCALE, SCALE, gainful(place, highest), reduced);
         }
         int[] order = IntStream.range(0, places)
                 .boxed()
@@ -114,13 +121,20 @@ final class LagrangianBound {
         return bound;
     }
 
-    private long[] reduced(int place) {
-        var reduced = new long[price.length];
-        for (int axis = 0; axis < reduced.length; axis++) {
-            reduced[axis] =
-                    model.spur().reaches(axis, place) ? model.spur().cost()[axis][place] * SCALE - price[axis] : 1;
+    /** The axes worth connecting to a place; beyond the highest price no spur pays, so the nearest are enough. */
+    private List<Integer> gainful(int place, long highest) {
+        var gainful = new ArrayList<Integer>();
+        for (int axis : surroundings.axesOfPlace(place)) {
+            long spur = model.spur().cost()[axis][place] * SCALE;
+            if (spur >= highest) {
+                break;
+            }
+            reduced[axis] = spur - price[axis];
+            if (reduced[axis] < 0) {
+                gainful.add(axis);
+            }
         }
-        return reduced;
+        return gainful;
     }
 
     /** What the first links of the fewest trunks cost at least beyond the cheapest link to their places. */

@@ -19,8 +19,8 @@ public final class LayoutPlanning {
     /** Work the exact search may do, in its deterministic seconds: proves machines of 50 axes, leaves a small gap beyond. */
     private static final double SEARCH_LIMIT = 2;
 
-    private final LayoutSolver plain = new PlainSolver();
-    private final LayoutSolver exact;
+    private final LayoutSolver quick = new PlainSolver(SearchBreadth.NARROW);
+    private final LayoutSolver thorough;
 
     /** A planning with the ordinary search limit. */
     public LayoutPlanning() {
@@ -34,7 +34,7 @@ public final class LayoutPlanning {
 
     /** A planning with another exact solver. */
     LayoutPlanning(LayoutSolver exact) {
-        this.exact = exact;
+        this.thorough = new BothSolvers(new PlainSolver(SearchBreadth.WIDE), exact);
     }
 
     /**
@@ -51,7 +51,10 @@ public final class LayoutPlanning {
         if (!shortfalls.isEmpty()) {
             return nothing(request, reader.money(), shortfalls);
         }
-        LayoutSolver solver = request.effort() == LayoutEffort.PROVEN ? new BothSolvers(plain, exact) : plain;
+        LayoutSolver solver = switch (request.effort()) {
+            case HEURISTIC -> quick;
+            case PROVEN -> thorough;
+        };
         Answer answer = solver.solve(model, null);
         if (answer.layout() == null) {
             return nothing(request, reader.money(), clash(request, routes, model, answer, solver));
@@ -66,7 +69,7 @@ public final class LayoutPlanning {
         FindingCode code = answer.impossible() ? FindingCode.TOPOLOGY_NO_LAYOUT : FindingCode.TOPOLOGY_NOT_FOUND;
         findings.add(code.at(
                 "the network",
-                "/network",
+                "/design/network",
                 Clauses.SEARCH,
                 new Ratio(model.axes().size()),
                 new Ratio(model.mostGateways())));

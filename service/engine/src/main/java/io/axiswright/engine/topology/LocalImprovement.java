@@ -2,42 +2,41 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.topology.Layout.Node;
 import io.axiswright.engine.topology.Layout.Trunk;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /**
  * Improves a layout step by step until no single step helps: an axis to another gateway, two axes exchanged, a gateway to
- * another place or type, to another spot in the trunks, closed, or opened anew.
+ * another place or type, to another spot in the trunks, closed, or opened anew. Every step only looks at what is near. Axes
+ * without a gateway stay so.
  */
 final class LocalImprovement {
 
     /** Rounds after which it stops even while it still gains: a guard, hardly ever met. */
     private static final int MOST_ROUNDS = 60;
 
+    /** Cheapest spots tried for a new gateway at one place. */
+    private static final int SPOTS = 4;
+
     private final LayoutModel model;
-    private final Layout layout;
+    private final Surroundings surroundings;
     private final Relays relays;
-    private final Trunk[] trunkOf;
-    private final Node[] nodeOf;
+    private final SearchBreadth breadth;
+    private final Layout layout;
+    private final LayoutEditor editor;
 
-    LocalImprovement(LayoutModel model, Relays relays, Layout layout) {
+    LocalImprovement(
+            LayoutModel model, Surroundings surroundings, Relays relays, SearchBreadth breadth, Layout layout) {
         this.model = model;
+        this.surroundings = surroundings;
         this.relays = relays;
+        this.breadth = breadth;
         this.layout = layout.copy();
-        this.trunkOf = new Trunk[model.axes().size()];
-        this.nodeOf = new Node[model.axes().size()];
-        index();
-    }
-
-    /** Notes where each axis hangs; single steps keep it up to date themselves. */
-    private void index() {
-        for (Trunk trunk : layout.trunks) {
-            for (Node node : trunk.chain) {
-                for (int axis : node.axes) {
-                    trunkOf[axis] = trunk;
-                    nodeOf[axis] = node;
-                }
-            }
-        }
+        this.editor = new LayoutEditor(model, surroundings, breadth, this.layout);
     }
 
     /** The improved layout; the one given stays as it was. */
@@ -47,6 +46,7 @@ final class LocalImprovement {
             if (!gained && !openGateways()) {
                 break;
             }
+            editor.settle();
         }
         return layout;
     }
@@ -54,124 +54,105 @@ final class LocalImprovement {
     private boolean moveAxes() {
         boolean gained = false;
         for (int axis = 0; axis < model.axes().size(); axis++) {
-            for (Trunk to : layout.trunks) {
-                for (Node node : to.chain) {
-                    gained |= moveAxis(axis, to, node);
+            for (Node node : nearer(axis)) {
+                if (moved(axis, node)) {
+                    gained = true;
+                    break;
                 }
             }
         }
         return gained;
     }
 
-    private boolean moveAxis(int axis, Trunk to, Node node) {
-        Trunk from = trunkOf[axis];
-        Node old = nodeOf[axis];
-        if (old == node || !spur(axis, node).betterThan(spur(axis, old))) {
-            return false;
-        }
-        old.axes.remove((Integer) axis);
-        node.axes.add(axis);
-        if (LayoutRules.hold(model, to) && LayoutRules.hold(model, from)) {
-            trunkOf[axis] = to;
-            nodeOf[axis] = node;
-            return true;
-        }
-        node.axes.remove((Integer) axis);
-        old.axes.add(axis);
-        return false;
+    private boolean moved(int axis, Node to) {
+        Node old = editor.nodeOf(axis);
+        return old != null
+                && attempt(() -> {
+                    Trunk from = editor.trunkOf(old);
+                    editor.move(axis, to);
+                    return holds(editor.trunkOf(to)) && holds(from);
+                });
     }
 
     private boolean exchangeAxes() {
         boolean gained = false;
-        for (int a = 0; a < model.axes().size(); a++) {
-            for (int b = a + 1; b < model.axes().size(); b++) {
-                gained |= exchange(a, b);
-            }
+        for (int axis = 0; axis < model.axes().size(); axis++) {
+            gained |= exchanged(axis);
         }
         return gained;
     }
 
-    private boolean exchange(int a, int b) {
-        Trunk trunkA = trunkOf[a];
-        Trunk trunkB = trunkOf[b];
-        Node nodeA = nodeOf[a];
-        Node nodeB = nodeOf[b];
-        if (nodeA.place == nodeB.place) {
+    /** One of two axes that gain by an exchange comes nearer to its gateway, so that looking nearer finds every exchange. */
+    private boolean exchanged(int a) {
+        Node nodeA = editor.nodeOf(a);
+        if (nodeA == null) {
             return false;
         }
-        Score now = spur(a, nodeA).plus(spur(b, nodeB));
-        if (!spur(a, nodeB).plus(spur(b, nodeA)).betterThan(now)) {
-            return false;
+        for (Node nodeB : nearer(a)) {
+            for (int b : List.copyOf(nodeB.axes)) {
+                if (exchanged(a, nodeA, b, nodeB)) {
+                    return true;
+                }
+            }
         }
-        swap(nodeA, a, nodeB, b);
-        if (LayoutRules.hold(model, trunkA) && LayoutRules.hold(model, trunkB)) {
-            trunkOf[a] = trunkB;
-            trunkOf[b] = trunkA;
-            nodeOf[a] = nodeB;
-            nodeOf[b] = nodeA;
-            return true;
-        }
-        swap(nodeA, b, nodeB, a);
         return false;
     }
 
-    static void swap(Node nodeA, int a, Node nodeB, int b) {
-        nodeA.axes.set(nodeA.axes.indexOf(a), b);
-        nodeB.axes.set(nodeB.axes.indexOf(b), a);
+    private boolean exchanged(int a, Node nodeA, int b, Node nodeB) {
+        Score now = editor.spur(a, nodeA).plus(editor.spur(b, nodeB));
+        if (!editor.spur(a, nodeB).plus(editor.spur(b, nodeA)).betterThan(now)) {
+            return false;
+        }
+        return attempt(() -> {
+            editor.move(a, nodeB);
+            editor.move(b, nodeA);
+            return holds(editor.trunkOf(nodeA)) && holds(editor.trunkOf(nodeB));
+        });
     }
 
     private boolean rebuildGateways() {
         boolean gained = false;
-        for (Trunk trunk : layout.trunks) {
-            for (Node node : trunk.chain) {
-                for (int place = 0; place < model.places(); place++) {
-                    for (int type = 0; type < model.types().size(); type++) {
-                        gained |= rebuild(trunk, node, place, type);
-                    }
+        for (Node node : layout.nodes()) {
+            for (int place : first(4 * breadth.nearest(), surroundings.placesOfPlace(node.place), node.place)) {
+                for (int type = 0; type < model.types().size(); type++) {
+                    gained |= rebuilt(node, place, type);
                 }
             }
         }
         return gained;
     }
 
-    private boolean rebuild(Trunk trunk, Node node, int place, int type) {
-        int oldPlace = node.place;
-        int oldType = node.type;
-        Score before = Score.of(model, trunk);
-        node.place = place;
-        node.type = type;
-        boolean room = place == oldPlace || layout.gatewaysAt(place) <= model.room()[place];
-        if (room && Score.of(model, trunk).betterThan(before) && LayoutRules.hold(model, trunk)) {
-            return true;
+    private boolean rebuilt(Node node, int place, int type) {
+        if (place != node.place && !editor.room(place)) {
+            return false;
         }
-        node.place = oldPlace;
-        node.type = oldType;
-        return false;
+        return attempt(() -> {
+            editor.rebuild(node, place, type);
+            return holds(editor.trunkOf(node));
+        });
     }
 
     private boolean shiftGateways() {
         boolean gained = false;
-        for (Trunk from : layout.trunks) {
-            for (int k = 0; k < from.chain.size(); k++) {
-                gained |= shift(from, k);
-            }
+        for (Node node : layout.nodes()) {
+            gained |= shifted(node);
         }
         return gained;
     }
 
-    private boolean shift(Trunk from, int position) {
-        Node node = from.chain.get(position);
-        for (Trunk to : layout.trunks) {
+    private boolean shifted(Node node) {
+        for (Trunk to : trunksAround(node.place)) {
+            Trunk from = editor.trunkOf(node);
             for (int spot = 0; spot <= to.chain.size() - (to == from ? 1 : 0); spot++) {
-                Score before = sum(from, to);
-                from.chain.remove(position);
-                to.chain.add(spot, node);
-                if (sum(from, to).betterThan(before) && LayoutRules.hold(model, from) && LayoutRules.hold(model, to)) {
-                    index();
+                int position = spot;
+                boolean gained = attempt(() -> {
+                    editor.take(node);
+                    editor.put(node, to, position);
+                    return holds(from) && holds(to);
+                });
+                if (gained) {
                     return true;
                 }
-                to.chain.remove(spot);
-                from.chain.add(position, node);
             }
         }
         return false;
@@ -179,101 +160,150 @@ final class LocalImprovement {
 
     private boolean closeGateways() {
         boolean gained = false;
-        for (int trunk = 0; trunk < layout.trunks.size(); trunk++) {
-            for (int k = 0; k < layout.trunks.get(trunk).chain.size(); k++) {
-                gained |= close(trunk, k);
-            }
+        for (Node node : layout.nodes()) {
+            gained |= attempt(() -> closed(node));
         }
         return gained;
     }
 
-    private boolean close(int trunk, int position) {
-        Layout trial = layout.copy();
-        Trunk shorter = trial.trunks.get(trunk);
-        List<Integer> homeless = shorter.chain.remove(position).axes;
-        if (!LayoutRules.hold(model, shorter)) {
-            return false;
-        }
-        for (int axis : homeless) {
-            if (!connect(trial, axis)) {
+    private boolean closed(Node node) {
+        for (int axis : List.copyOf(node.axes)) {
+            if (!rehung(axis, node)) {
                 return false;
             }
         }
-        return takeIfBetter(trial);
+        Trunk trunk = editor.trunkOf(node);
+        editor.take(node);
+        return holds(trunk);
     }
 
-    private boolean connect(Layout trial, int axis) {
-        Node best = null;
-        for (Trunk trunk : trial.trunks) {
-            for (Node node : trunk.chain) {
-                if (best != null && !spur(axis, node).betterThan(spur(axis, best))) {
-                    continue;
+    /** Hangs the axis on the nearest other gateway that can take it. */
+    private boolean rehung(int axis, Node away) {
+        for (Node node : editor.nearest(axis)) {
+            int mark = editor.mark();
+            if (node != away) {
+                editor.move(axis, node);
+                if (holds(editor.trunkOf(node))) {
+                    return true;
                 }
-                node.axes.add(axis);
-                if (LayoutRules.hold(model, trunk)) {
-                    best = node;
-                }
-                node.axes.removeLast();
-            }
-        }
-        if (best != null) {
-            best.axes.add(axis);
-        }
-        return best != null;
-    }
-
-    private boolean openGateways() {
-        for (int place = 0; place < model.places(); place++) {
-            if (layout.gatewaysAt(place) >= model.room()[place]) {
-                continue;
-            }
-            for (Insertion spot : Insertion.spots(model, layout, place, relays)) {
-                for (int type = 0; type < model.types().size(); type++) {
-                    if (open(spot, type)) {
-                        return true;
-                    }
-                }
+                editor.backTo(mark);
             }
         }
         return false;
     }
 
-    private boolean open(Insertion spot, int type) {
-        if (spot.places().size() > 1) {
-            return false;
+    private boolean openGateways() {
+        boolean gained = false;
+        for (int place = 0; place < model.places(); place++) {
+            for (Insertion spot : spots(place)) {
+                for (int type = 0; type < model.types().size() && editor.room(place); type++) {
+                    gained |= opened(spot, type);
+                }
+            }
         }
-        Layout trial = layout.copy();
-        Trunk trunk = trial.trunks.get(spot.trunk().port);
-        trunk.chain.add(spot.position(), new Node(spot.places().getLast(), type));
-        if (!LayoutRules.hold(model, trunk)) {
-            return false;
-        }
-        var inner = new LocalImprovement(model, relays, trial);
-        Trunk wider = inner.layout.trunks.get(trunk.port);
-        for (int axis = 0; axis < nodeOf.length; axis++) {
-            inner.moveAxis(axis, wider, wider.chain.get(spot.position()));
-        }
-        inner.closeGateways();
-        return takeIfBetter(inner.layout);
+        return gained;
     }
 
-    private boolean takeIfBetter(Layout trial) {
-        if (!Score.of(model, trial).betterThan(Score.of(model, layout))) {
-            return false;
-        }
-        for (int port = 0; port < layout.trunks.size(); port++) {
-            layout.trunks.get(port).chain.clear();
-            layout.trunks.get(port).chain.addAll(trial.trunks.get(port).chain);
-        }
-        index();
-        return true;
+    private List<Insertion> spots(int place) {
+        return editor.room(place)
+                ? Insertion.spots(model, trunksAround(place), place, relays).stream()
+                        .filter(spot -> spot.places().size() == 1)
+                        .sorted(Comparator.comparingLong(Insertion::cost))
+                        .limit(SPOTS)
+                        .toList()
+                : List.of();
     }
 
-    private Score sum(Trunk a, Trunk b) {
-        return a == b ? Score.of(model, a) : Score.of(model, a).plus(Score.of(model, b));
+    /** A new gateway takes the axes it is nearer to, and gateways around it that are no longer worth it are closed. */
+    private boolean opened(Insertion spot, int type) {
+        return attempt(() -> {
+            int place = spot.places().getLast();
+            var node = new Node(place, type);
+            if (spot.position() > spot.trunk().chain.size()) {
+                return false;
+            }
+            editor.put(node, spot.trunk(), spot.position());
+            if (!holds(spot.trunk())) {
+                return false;
+            }
+            var left = new ArrayList<Node>();
+            for (int axis : surroundings.axesOfPlace(place)) {
+                Node old = editor.nodeOf(axis);
+                if (node.axes.size() == model.types().get(type).drivePorts()) {
+                    break;
+                }
+                if (old != null && editor.spur(axis, node).betterThan(editor.spur(axis, old)) && moved(axis, node)) {
+                    left.add(old);
+                }
+            }
+            for (Node other : around(place, left)) {
+                attempt(() -> closed(other));
+            }
+            return true;
+        });
     }
 
-    private Score spur(int axis, Node node) {
-        return new Score(model.spur().cost()[axis][node.place], model.spur().length()[axis][node.place]);
+    /** The gateways the axes came from, then those in the places around. */
+    private Iterable<Node> around(int place, List<Node> left) {
+        var around = new LinkedHashSet<>(left);
+        for (int near : surroundings.placesOfPlace(place)) {
+            if (around.size() >= breadth.nearest()) {
+                break;
+            }
+            around.addAll(editor.nodesAt(near));
+        }
+        return around;
+    }
+
+    /** Makes a change and keeps it if the limits hold and the layout is better for it. */
+    private boolean attempt(BooleanSupplier change) {
+        int mark = editor.mark();
+        Score before = editor.score();
+        if (change.getAsBoolean() && editor.score().betterThan(before)) {
+            return true;
+        }
+        editor.backTo(mark);
+        return false;
+    }
+
+    private boolean holds(Trunk trunk) {
+        return LayoutRules.hold(model, trunk);
+    }
+
+    /** The nearest gateways the axis would be better connected to than where it hangs, nearest first. */
+    private List<Node> nearer(int axis) {
+        Node old = editor.nodeOf(axis);
+        if (old == null) {
+            return List.of();
+        }
+        Score now = editor.spur(axis, old);
+        return editor.nearest(axis).stream()
+                .takeWhile(node -> editor.spur(axis, node).betterThan(now))
+                .toList();
+    }
+
+    /** The trunks that pass near a place, and every trunk without gateways yet. */
+    private List<Trunk> trunksAround(int place) {
+        var trunks = new LinkedHashSet<Trunk>();
+        for (int near : surroundings.placesOfPlace(place)) {
+            if (trunks.size() >= breadth.nearest()) {
+                break;
+            }
+            editor.nodesAt(near).forEach(node -> trunks.add(editor.trunkOf(node)));
+        }
+        var rates = new HashSet<Long>();
+        for (Trunk trunk : layout.trunks) {
+            if (trunk.chain.isEmpty() && rates.add(model.portRate()[trunk.port])) {
+                trunks.add(trunk);
+            }
+        }
+        return List.copyOf(trunks);
+    }
+
+    private static int[] first(int count, int[] places, int own) {
+        int[] nearest = new int[Math.min(count, places.length) + 1];
+        nearest[0] = own;
+        System.arraycopy(places, 0, nearest, 1, nearest.length - 1);
+        return nearest;
     }
 }

@@ -21,4 +21,10 @@ public record NetworkAxis(
         @Nullable String stopZone,
         boolean holdingBrake,
         @Bounds(above = 0, max = 100000) Frequency commandRate,
-        @Bounds(min = 0) int index) {}
+        @Bounds(min = 0) int index) {
+
+    /** JSON Pointer to the axis in the request. */
+    String pointer() {
+        return "/design/axes/" + index;
+    }
+}

@@ -44,29 +44,29 @@ final class Relaxations {
     }
 
     private void counts() {
-        counted("host ports", "/network/host/ports", model.portRate().length, k -> Relaxed.hostPorts(model, k));
+        counted("host ports", "/design/network/host/ports", model.portRate().length, k -> Relaxed.hostPorts(model, k));
         counted(
                 "gateways in one place",
-                "/network/places",
+                "/design/network/places",
                 Arrays.stream(model.room()).max().orElse(0),
                 k -> Relaxed.room(model, k));
         counted(
                 "gateways in one trunk",
-                "/gatewayTypes",
+                request.gatewaysPointer(),
                 model.deepestChain(),
                 k -> Relaxed.types(model, t -> t.withChainDepth(t.chainDepth() + k)));
         counted(
                 "drive ports",
-                "/gatewayTypes",
+                request.gatewaysPointer(),
                 model.mostDrivePorts(),
                 k -> Relaxed.types(model, t -> t.withDrivePorts(t.drivePorts() + k)));
         counted(
                 "brake outputs",
-                "/gatewayTypes",
+                request.gatewaysPointer(),
                 model.mostBrakeOutputs(),
                 k -> Relaxed.types(model, t -> t.withBrakeOutputs(t.brakeOutputs() + k)));
         if (model.zonesMatter() && solvable(Relaxed.types(model, t -> t.withScope(StopScope.NONE)))) {
-            clash("stop zones on one stop input", "/axes", new Ratio(model.zones()), new Ratio(1));
+            clash("stop zones on one stop input", "/design/axes", new Ratio(model.zones()), new Ratio(1));
         }
     }
 
@@ -83,7 +83,7 @@ final class Relaxations {
         Relaxed.Way fromHost = (host, place) -> routes.link(-1, place);
         length(
                 "spur cable",
-                "/cableAssemblies",
+                request.cablesPointer(),
                 routes.spurCables.longest(),
                 model.axes().size(),
                 routes::spur,
@@ -91,7 +91,7 @@ final class Relaxations {
                         model, model.host(), model.trunk(), Relaxed.reaching(model.spur(), routes::spur, metres)));
         length(
                 "trunk cable",
-                "/cableAssemblies",
+                request.cablesPointer(),
                 routes.trunkCables.longest(),
                 model.places(),
                 routes::link,
@@ -99,7 +99,7 @@ final class Relaxations {
                         model, model.host(), Relaxed.reaching(model.trunk(), routes::link, metres), model.spur()));
         length(
                 "host cable",
-                "/cableAssemblies",
+                request.cablesPointer(),
                 routes.hostCables.longest(),
                 1,
                 fromHost,
@@ -152,7 +152,11 @@ final class Relaxations {
                 .mapToDouble(port -> port.commandRate().si())
                 .max()
                 .orElse(0);
-        clash("commands per second of a host port", "/network/host/ports", new Frequency(all), new Frequency(fastest));
+        clash(
+                "commands per second of a host port",
+                "/design/network/host/ports",
+                new Frequency(all),
+                new Frequency(fastest));
     }
 
     private boolean solvable(LayoutModel relaxed) {

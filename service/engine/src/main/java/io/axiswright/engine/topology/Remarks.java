@@ -57,8 +57,8 @@ final class Remarks {
     private String pointer(Item item) {
         int type = request.gatewayTypes().indexOf(item);
         return type >= 0
-                ? "/gatewayTypes/" + type
-                : "/cableAssemblies/" + request.cableAssemblies().indexOf(item);
+                ? request.gatewayPointer(type)
+                : request.cablePointer(request.cableAssemblies().indexOf(item));
     }
 
     private void stops() {
@@ -88,7 +88,7 @@ final class Remarks {
         if (!zoned.isEmpty()) {
             findings.add(FindingCode.TOPOLOGY_NO_STOP_INPUT.at(
                     gateway.id(),
-                    "/axes/" + zoned.getFirst().index() + "/stopZone",
+                    zoned.getFirst().pointer() + "/stopZone",
                     Clauses.STOP,
                     new Ratio(zoned.size()),
                     null));
@@ -103,8 +103,7 @@ final class Remarks {
         }
         for (NetworkAxis axis : stopped) {
             if (axis.stopZone() == null) {
-                findings.add(FindingCode.TOPOLOGY_STOPS_ALONG.at(
-                        axis.id(), "/axes/" + axis.index() + "/stopZone", Clauses.STOP, null, null));
+                findings.add(FindingCode.TOPOLOGY_STOPS_ALONG.at(axis.id(), axis.pointer(), Clauses.STOP, null, null));
             }
         }
     }

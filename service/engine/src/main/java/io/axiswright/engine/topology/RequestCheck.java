@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /** Refuses requests that cannot be given a meaning. */
 final class RequestCheck {
@@ -20,25 +21,27 @@ final class RequestCheck {
     static void check(TopologyRequest request) {
         var check = new RequestCheck();
         var network = request.network();
-        check.unique("/axes", request.axes(), NetworkAxis::id);
-        check.unique("/network/places", network.places(), place -> place.id());
-        check.unique("/network/host/ports", network.host().ports(), port -> port.id());
-        check.unique("/gatewayTypes", request.gatewayTypes(), Item::id);
-        check.unique("/cableAssemblies", request.cableAssemblies(), Item::id);
-        check.currency("/gatewayTypes", request.gatewayTypes(), request.currency());
-        check.currency("/cableAssemblies", request.cableAssemblies(), request.currency());
+        var source = request.catalogueSource();
+        check.unique(request.axes(), NetworkAxis::id, rest -> "/design/axes" + rest);
+        check.unique(network.places(), place -> place.id(), rest -> "/design/network/places" + rest);
+        check.unique(network.host().ports(), port -> port.id(), rest -> "/design/network/host/ports" + rest);
+        check.unique(request.gatewayTypes(), Item::id, rest -> source.pointer("/gateways" + rest));
+        check.unique(request.cableAssemblies(), Item::id, rest -> source.pointer("/cableAssemblies" + rest));
+        check.currency(request.gatewayTypes(), request.currency(), rest -> source.pointer("/gateways" + rest));
+        check.currency(
+                request.cableAssemblies(), request.currency(), rest -> source.pointer("/cableAssemblies" + rest));
         if (!check.faults.isEmpty()) {
             throw new InvalidDesign(check.faults);
         }
     }
 
-    private <T> void unique(String pointer, List<T> things, Function<T, String> id) {
+    private <T> void unique(List<T> things, Function<T, String> id, UnaryOperator<String> pointer) {
         var seen = new HashSet<String>();
         for (int k = 0; k < things.size(); k++) {
             String name = id.apply(things.get(k));
             if (!seen.add(name)) {
                 faults.add(new Fault(
-                        pointer + "/" + k + "/id",
+                        pointer.apply("/" + k + "/id"),
                         FaultCode.DUPLICATE_ID,
                         "the id \"" + name + "\" is used twice",
                         "an id of its own"));
@@ -46,12 +49,12 @@ final class RequestCheck {
         }
     }
 
-    private void currency(String pointer, List<? extends Item> items, String currency) {
+    private void currency(List<? extends Item> items, String currency, UnaryOperator<String> pointer) {
         for (int k = 0; k < items.size(); k++) {
             var price = items.get(k).price();
             if (price != null && !price.currency().equals(currency)) {
                 faults.add(new Fault(
-                        pointer + "/" + k + "/price/currency",
+                        pointer.apply("/" + k + "/price/currency"),
                         FaultCode.INCONSISTENT,
                         "a price in " + price.currency() + " among prices in " + currency,
                         currency));

@@ -43,6 +43,10 @@ record Score(long cost, long length) implements Comparable<Score> {
         return new Score(cost + other.cost, length + other.length);
     }
 
+    Score minus(Score other) {
+        return new Score(cost - other.cost, length - other.length);
+    }
+
     boolean betterThan(Score other) {
         return compareTo(other) < 0;
     }

@@ -28,7 +28,7 @@ final class Shortfalls {
         if (model.types().isEmpty()) {
             shortfalls.count(
                     FindingCode.TOPOLOGY_PORTS_SHORT,
-                    "/gatewayTypes",
+                    request.gatewaysPointer(),
                     model.axes().size(),
                     0);
             return shortfalls.findings;
@@ -53,7 +53,7 @@ final class Shortfalls {
                     .orElse(0);
             findings.add(FindingCode.TOPOLOGY_HOST_LINK_TOO_LONG.at(
                     "the host",
-                    "/network/host/position",
+                    "/design/network/host/position",
                     Clauses.ROUTE,
                     new Length(nearest),
                     routes.hostCables.longest()));
@@ -69,7 +69,7 @@ final class Shortfalls {
         List<Integer> near = places.stream()
                 .filter(place -> model.spur().reaches(index, place))
                 .toList();
-        String pointer = "/axes/" + named.index() + "/position";
+        String pointer = named.pointer() + "/position";
         if (near.isEmpty()) {
             double nearest = places.stream()
                     .mapToDouble(place -> routes.spur(index, place).si())
@@ -100,21 +100,25 @@ final class Shortfalls {
 
     private void counts() {
         int axes = model.axes().size();
-        count(FindingCode.TOPOLOGY_PORTS_SHORT, "/gatewayTypes", axes, model.mostGateways() * model.mostDrivePorts());
+        count(
+                FindingCode.TOPOLOGY_PORTS_SHORT,
+                request.gatewaysPointer(),
+                axes,
+                model.mostGateways() * model.mostDrivePorts());
         count(
                 FindingCode.TOPOLOGY_BRAKE_OUTPUTS_SHORT,
-                "/gatewayTypes",
+                request.gatewaysPointer(),
                 model.brakes(),
                 model.mostGateways() * model.mostBrakeOutputs());
         if (findings.stream().anyMatch(finding -> finding.code() == FindingCode.TOPOLOGY_PORTS_SHORT)) {
             return;
         }
         int zoneGateways = GatewayCounts.fewestGatewaysByZone(model);
-        count(FindingCode.TOPOLOGY_ZONES_NEED_GATEWAYS, "/network/places", zoneGateways, model.mostGateways());
+        count(FindingCode.TOPOLOGY_ZONES_NEED_GATEWAYS, "/design/network/places", zoneGateways, model.mostGateways());
         if (model.everyTrunkInOneZone()) {
             count(
                     FindingCode.TOPOLOGY_ZONES_NEED_TRUNKS,
-                    "/network/host/ports",
+                    "/design/network/host/ports",
                     GatewayCounts.fewestTrunksByZone(model),
                     model.portRate().length);
         }
@@ -134,7 +138,7 @@ final class Shortfalls {
         for (int axis = 0; axis < model.axes().size(); axis++) {
             if (model.axes().get(axis).rate() > model.fastestPort()) {
                 NetworkAxis named = request.axes().get(axis);
-                rate(named.id(), "/axes/" + named.index() + "/commandRate", named.commandRate(), fastest);
+                rate(named.id(), named.pointer() + "/commandRate", named.commandRate(), fastest);
             }
         }
         double all = request.network().host().ports().stream()
@@ -145,7 +149,7 @@ final class Shortfalls {
                 .sum();
         // Rates that only fail to share out among the ports are left to the search.
         if (asked > all) {
-            rate("all axes together", "/network/host/ports", new Frequency(asked), all);
+            rate("all axes together", "/design/network/host/ports", new Frequency(asked), all);
         }
     }
 

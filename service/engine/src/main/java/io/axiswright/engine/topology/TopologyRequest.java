@@ -1,6 +1,7 @@
 package io.axiswright.engine.topology;
 
 import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.quantity.Count;
@@ -13,6 +14,7 @@ import java.util.List;
  * @param axes the axes to be connected
  * @param gatewayTypes gateway types that can be bought
  * @param cableAssemblies cables that can be bought; those for host links, trunks and spurs are used
+ * @param catalogueSource how the caller gave the catalogue these are from, for pointers
  * @param currency ISO 4217 code of the currency all prices are in
  * @param effort how hard to look
  */
@@ -21,6 +23,7 @@ public record TopologyRequest(
         @Count(min = 1, max = 1024) List<NetworkAxis> axes,
         List<GatewayType> gatewayTypes,
         List<CableAssembly> cableAssemblies,
+        CatalogueSource catalogueSource,
         String currency,
         LayoutEffort effort) {
 
@@ -29,5 +32,25 @@ public record TopologyRequest(
         axes = List.copyOf(axes);
         gatewayTypes = List.copyOf(gatewayTypes);
         cableAssemblies = List.copyOf(cableAssemblies);
+    }
+
+    /** JSON Pointer to the gateway types in the caller's request. */
+    String gatewaysPointer() {
+        return catalogueSource.list("gateways", gatewayTypes);
+    }
+
+    /** JSON Pointer to the gateway type at that index, in the caller's request. */
+    String gatewayPointer(int index) {
+        return catalogueSource.item("gateways", index);
+    }
+
+    /** JSON Pointer to the cable assemblies in the caller's request. */
+    String cablesPointer() {
+        return catalogueSource.list("cableAssemblies", cableAssemblies);
+    }
+
+    /** JSON Pointer to the cable assembly at that index, in the caller's request. */
+    String cablePointer(int index) {
+        return catalogueSource.item("cableAssemblies", index);
     }
 }

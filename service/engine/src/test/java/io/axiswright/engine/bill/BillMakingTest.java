@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.DemandCondition;
 import io.axiswright.engine.catalogue.NeedKind;
 import io.axiswright.engine.finding.Fault;
@@ -47,7 +48,7 @@ class BillMakingTest {
             .catalogue();
 
     private static BillResult bill(Catalogue catalogue, Demand... demands) {
-        return new BillMaking().make(new BillRequest(catalogue, List.of(demands)));
+        return new BillMaking().make(new BillRequest(catalogue, CatalogueSource.SENT, List.of(demands)));
     }
 
     static Stream<BillLine> lines(BillResult bill) {
@@ -178,7 +179,7 @@ class BillMakingTest {
         assertThat(bill.findings()).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo(FindingCode.BILL_ITEM_WITHOUT_PRICE);
             assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
-            assertThat(finding.pointer()).isEqualTo("/catalogue/accessories/1");
+            assertThat(finding.pointer()).isEqualTo("/inlineCatalogue/accessories/1");
             assertThat(finding.text()).contains("Item b", "2 of 4 lines");
         });
     }
@@ -213,10 +214,10 @@ class BillMakingTest {
                         invalid -> assertThat(invalid.faults())
                                 .extracting(Fault::code, Fault::pointer)
                                 .containsExactly(
-                                        tuple(FaultCode.DUPLICATE_ID, "/catalogue/accessories/3/id"),
-                                        tuple(FaultCode.DANGLING_REFERENCE, "/catalogue/footKits/0/needs/0/item"),
-                                        tuple(FaultCode.CYCLIC_NEEDS, "/catalogue/accessories/1/needs/1"),
-                                        tuple(FaultCode.CYCLIC_NEEDS, "/catalogue/accessories/2/needs/0"),
+                                        tuple(FaultCode.DUPLICATE_ID, "/inlineCatalogue/accessories/3/id"),
+                                        tuple(FaultCode.DANGLING_REFERENCE, "/inlineCatalogue/footKits/0/needs/0/item"),
+                                        tuple(FaultCode.CYCLIC_NEEDS, "/inlineCatalogue/accessories/1/needs/1"),
+                                        tuple(FaultCode.CYCLIC_NEEDS, "/inlineCatalogue/accessories/2/needs/0"),
                                         tuple(FaultCode.DANGLING_REFERENCE, "/demands/1/item"),
                                         tuple(FaultCode.OUT_OF_RANGE, "/demands/1/quantity")));
     }

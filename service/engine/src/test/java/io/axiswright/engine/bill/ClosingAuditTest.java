@@ -4,6 +4,7 @@ import static io.axiswright.engine.bill.Shop.demand;
 import static io.axiswright.engine.bill.Shop.need;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.NeedKind;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -19,6 +20,7 @@ class ClosingAuditTest {
                     .accessory("plug", "5")
                     .accessory("foot", "7")
                     .catalogue(),
+            CatalogueSource.SENT,
             List.of(demand("a", "drive", "1", NeedKind.REQUIRED), demand("b", "drive", "3", NeedKind.REQUIRED)));
 
     private static final List<BillLine> LINES =

@@ -5,6 +5,7 @@ import static io.axiswright.engine.bill.Shop.need;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.DemandCondition;
 import io.axiswright.engine.catalogue.Need;
 import io.axiswright.engine.catalogue.NeedKind;
@@ -118,7 +119,7 @@ class GeneratedBillTest {
             demands.forEach(d -> explode(catalogue, d, d.item(), d.kind().toString(), d.quantity(), expected));
             expected.replaceAll((_, q) -> q.stripTrailingZeros());
 
-            var bill = new BillMaking().make(new BillRequest(catalogue, demands));
+            var bill = new BillMaking().make(new BillRequest(catalogue, CatalogueSource.SENT, demands));
 
             assertThat(quantities(bill)).as("seed %d", seed).isEqualTo(expected);
             assertThat(bill.closing().gaps()).as("seed %d", seed).isEmpty();
@@ -144,8 +145,8 @@ class GeneratedBillTest {
             var shuffled = new ArrayList<>(demands);
             Collections.shuffle(shuffled, new Random(seed));
 
-            var before = new BillMaking().make(new BillRequest(catalogue, demands));
-            var after = new BillMaking().make(new BillRequest(catalogue, shuffled));
+            var before = new BillMaking().make(new BillRequest(catalogue, CatalogueSource.SENT, demands));
+            var after = new BillMaking().make(new BillRequest(catalogue, CatalogueSource.SENT, shuffled));
 
             assertThat(stripped(after)).as("seed %d", seed).isEqualTo(stripped(before));
             assertThat(after.required().total()).isEqualTo(before.required().total());
@@ -186,8 +187,8 @@ class GeneratedBillTest {
                             d.conditions()))
                     .toList();
 
-            var once = quantities(new BillMaking().make(new BillRequest(catalogue, demands)));
-            var thrice = quantities(new BillMaking().make(new BillRequest(catalogue, tripled)));
+            var once = quantities(new BillMaking().make(new BillRequest(catalogue, CatalogueSource.SENT, demands)));
+            var thrice = quantities(new BillMaking().make(new BillRequest(catalogue, CatalogueSource.SENT, tripled)));
 
             once.replaceAll((_, q) -> q.multiply(BigDecimal.valueOf(3)).stripTrailingZeros());
             assertThat(thrice).as("seed %d", seed).isEqualTo(once);
@@ -206,7 +207,8 @@ class GeneratedBillTest {
         shop.accessory("s40", "1");
 
         var bill = new BillMaking()
-                .make(new BillRequest(shop.catalogue(), List.of(demand("x", "s0", "1", NeedKind.REQUIRED))));
+                .make(new BillRequest(
+                        shop.catalogue(), CatalogueSource.SENT, List.of(demand("x", "s0", "1", NeedKind.REQUIRED))));
 
         assertThat(quantities(bill).get("REQUIRED s40")).isEqualByComparingTo(BigDecimal.valueOf(1L << 40));
         assertThat(bill.closing().closes()).isTrue();
@@ -222,7 +224,8 @@ class GeneratedBillTest {
         }
 
         var bill = new BillMaking()
-                .make(new BillRequest(shop.catalogue(), List.of(demand("x", "i0", "1", NeedKind.REQUIRED))));
+                .make(new BillRequest(
+                        shop.catalogue(), CatalogueSource.SENT, List.of(demand("x", "i0", "1", NeedKind.REQUIRED))));
 
         assertThat(bill.required().lines()).hasSize(10_000);
         assertThat(bill.required().total().amount()).isEqualByComparingTo("10000");

@@ -3,6 +3,7 @@ package io.axiswright.engine.comparison;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Temperature;
@@ -50,18 +51,18 @@ class ComparisonTest {
     void aHeavierLoadIsTheCauseOfALargerDriveUnit() {
         ComparisonResult result = compare(BASE, heavier(BASE, "axis-2", 170));
         assertThat(result.changes()).singleElement().satisfies(change -> {
-            assertThat(change.pointer()).isEqualTo("/design/axes/axis-2/mechanism/load");
+            assertThat(change.path()).isEqualTo("/design/axes/axis-2/mechanism/load");
             assertThat(change.before()).isEqualTo(new Mass(40));
             assertThat(change.after()).isEqualTo(new Mass(170));
         });
         assertThat(result.consequences()).anySatisfy(c -> {
-            assertThat(c.pointer()).isEqualTo("/duty/axes/axis-2/driveUnit");
+            assertThat(c.path()).isEqualTo("/duty/axes/axis-2/driveUnit");
             assertThat(c.before()).isEqualTo("unit-small");
             assertThat(c.after()).isEqualTo("unit-large");
             assertThat(c.causes()).containsExactly(new Cause("change-1", Role.NECESSARY_AND_SUFFICIENT));
             assertThat(c.text()).contains("load", "170 kg");
         });
-        assertThat(result.consequences()).noneMatch(c -> c.pointer().startsWith("/duty/axes/axis-1/"));
+        assertThat(result.consequences()).noneMatch(c -> c.path().startsWith("/duty/axes/axis-1/"));
     }
 
     @Test
@@ -70,14 +71,14 @@ class ComparisonTest {
         after = change(after, new Temperature(273.15 + 20), "design", "installation", "ambient");
         ComparisonResult result = compare(BASE, after);
         assertThat(result.changes())
-                .extracting(InputChange::pointer)
+                .extracting(InputChange::path)
                 .containsExactly("/design/axes/axis-2/mechanism/load", "/design/installation/ambient");
         assertThat(result.consequences()).anySatisfy(c -> {
-            assertThat(c.pointer()).isEqualTo("/duty/axes/axis-2/driveUnit");
+            assertThat(c.path()).isEqualTo("/duty/axes/axis-2/driveUnit");
             assertThat(c.causes()).containsExactly(new Cause("change-1", Role.NECESSARY_AND_SUFFICIENT));
         });
         assertThat(result.consequences()).anySatisfy(c -> {
-            assertThat(c.pointer()).startsWith("/conductors/circuits/").endsWith("/correctedAmpacity");
+            assertThat(c.path()).startsWith("/conductors/circuits/").endsWith("/correctedAmpacity");
             assertThat(c.causes()).contains(new Cause("change-2", Role.NECESSARY_AND_SUFFICIENT));
         });
     }
@@ -87,7 +88,7 @@ class ComparisonTest {
         StudyRequest after = heavier(heavier(BASE, "axis-1", 170), "axis-2", 170);
         ComparisonResult result = compare(BASE, after);
         assertThat(result.consequences()).anySatisfy(c -> {
-            assertThat(c.pointer()).isEqualTo("/billOfMaterials/required/total");
+            assertThat(c.path()).isEqualTo("/billOfMaterials/required/total");
             assertThat(c.causes())
                     .containsExactly(
                             new Cause("change-1", Role.CONTRIBUTING), new Cause("change-2", Role.CONTRIBUTING));
@@ -102,12 +103,32 @@ class ComparisonTest {
         ComparisonResult result = compare(BASE, change(BASE, List.copyOf(axes), "design", "axes"));
         assertThat(result.changes()).singleElement().satisfies(change -> {
             assertThat(change.kind()).isEqualTo(ChangeKind.ADDED);
-            assertThat(change.pointer()).isEqualTo("/design/axes/axis-7");
+            assertThat(change.path()).isEqualTo("/design/axes/axis-7");
         });
         assertThat(result.consequences()).anySatisfy(c -> {
             assertThat(c.kind()).isEqualTo(ChangeKind.ADDED);
-            assertThat(c.pointer()).isEqualTo("/duty/axes/axis-7");
+            assertThat(c.path()).isEqualTo("/duty/axes/axis-7");
         });
+    }
+
+    @Test
+    void findingsOfTheOtherAxesStayWhenAnAxisBeforeThemGoes() {
+        List<Axis> axes = new ArrayList<>(BASE.design().axes());
+        axes.removeFirst();
+        List<Finding> before = SystemStudy.proving().system(BASE).findings();
+        List<Finding> after = SystemStudy.proving()
+                .system(change(BASE, List.copyOf(axes), "design", "axes"))
+                .findings();
+        Finding last = before.stream()
+                .filter(f -> f.subject().equals("axis-3"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(after)
+                .anySatisfy(f -> assertThat(f.code()).isEqualTo(last.code()))
+                .noneSatisfy(f -> assertThat(f.pointer() + f.code()).isEqualTo(last.pointer() + last.code()));
+        assertThat(FindingDifferences.between(before, after))
+                .extracting(Difference::place)
+                .noneMatch(place -> place.contains(":axis-2") || place.contains(":axis-3"));
     }
 
     @Test
@@ -124,9 +145,9 @@ class ComparisonTest {
         assertThat(patched).isEqualTo(after);
         List<Difference> back = Differences.between(after, BASE, Set.of());
         assertThat(back)
-                .extracting(Difference::pointer)
+                .extracting(Difference::place)
                 .containsExactlyInAnyOrderElementsOf(
-                        forth.stream().map(Difference::pointer).toList());
+                        forth.stream().map(Difference::place).toList());
         for (Difference difference : back) {
             patched = Patch.putIn(patched, difference);
         }
@@ -146,23 +167,19 @@ class ComparisonTest {
         StudyResult second = study.system(onlySecond);
         ComparisonResult result = compare(BASE, both);
         assertThat(result.changes())
-                .extracting(InputChange::pointer)
+                .extracting(InputChange::path)
                 .containsExactly("/design/site/enclosureAmbient", "/design/axes/axis-1/mechanism/load");
         int checked = 0;
         for (Consequence c : result.consequences()) {
-            if (!(c.after() instanceof Quantity) || !c.pointer().startsWith("/duty/")) {
+            if (!(c.after() instanceof Quantity) || !c.path().startsWith("/duty/")) {
                 continue;
             }
             checked++;
-            Object inFirst = value(first, c.pointer());
-            Object inSecond = value(second, c.pointer());
+            Object inFirst = value(first, c.path());
+            Object inSecond = value(second, c.path());
             // taking the second change back leaves the first alone, and the other way round
-            assertThat(role(c, "change-2"))
-                    .as(c.pointer())
-                    .isEqualTo(expected(inSecond, inFirst, c.before(), c.after()));
-            assertThat(role(c, "change-1"))
-                    .as(c.pointer())
-                    .isEqualTo(expected(inFirst, inSecond, c.before(), c.after()));
+            assertThat(role(c, "change-2")).as(c.path()).isEqualTo(expected(inSecond, inFirst, c.before(), c.after()));
+            assertThat(role(c, "change-1")).as(c.path()).isEqualTo(expected(inFirst, inSecond, c.before(), c.after()));
         }
         assertThat(checked).isGreaterThan(3);
         assertThat(before).isNotEqualTo(after);

@@ -80,7 +80,8 @@ class MountingCheckTest {
         assertThatThrownBy(() -> check(axis(MountingKind.FOOT, null, CLAMP, 0.019, 0.04, 5, 2, true)))
                 .isInstanceOfSatisfying(
                         InvalidDesign.class,
-                        e -> assertThat(e.faults().getFirst().pointer()).isEqualTo("/axes/0/mounting/shaftHeight"));
+                        e -> assertThat(e.faults().getFirst().pointer())
+                                .isEqualTo("/design/axes/2/mounting/shaftHeight"));
     }
 
     @Test

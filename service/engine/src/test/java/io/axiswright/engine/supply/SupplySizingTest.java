@@ -239,7 +239,7 @@ class SupplySizingTest {
         assertThat(result.findings())
                 .filteredOn(f -> f.code() == FindingCode.SUPPLY_FAULT_RATING_LOW)
                 .extracting(Finding::pointer)
-                .containsExactly("/design/axes/d", "/circuits/0", "/feeder");
+                .containsExactly("/design/axes/d", "/design/axes/d", "/design/mains");
         assertThat(result.circuits().getFirst().device()).isNull();
         assertThat(Objects.requireNonNull(result.circuits().getFirst().deviceRating())
                         .si())

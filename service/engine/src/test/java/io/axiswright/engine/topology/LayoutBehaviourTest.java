@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.Ratio;
@@ -91,7 +92,13 @@ class LayoutBehaviourTest {
             var network = new io.axiswright.engine.design.Network(
                     request.network().host(), places, request.network().route());
             var reversed = new TopologyRequest(
-                    network, axes, request.gatewayTypes(), request.cableAssemblies(), "EUR", request.effort());
+                    network,
+                    axes,
+                    request.gatewayTypes(),
+                    request.cableAssemblies(),
+                    CatalogueSource.SENT,
+                    "EUR",
+                    request.effort());
 
             TopologyResult one = planning.plan(request);
             TopologyResult other = planning.plan(reversed);
@@ -114,7 +121,13 @@ class LayoutBehaviourTest {
             var more = new TopologyRequests().cable(CableUse.SPUR, 30, 20).cable(CableUse.TRUNK, 30, 9);
             more.cables.forEach(cable -> cables.add(rename(cable)));
             TopologyResult after = planning.plan(new TopologyRequest(
-                    request.network(), request.axes(), request.gatewayTypes(), cables, "EUR", request.effort()));
+                    request.network(),
+                    request.axes(),
+                    request.gatewayTypes(),
+                    cables,
+                    CatalogueSource.SENT,
+                    "EUR",
+                    request.effort()));
             assertThat(after.cost().amount())
                     .as("seed %d", seed)
                     .isLessThanOrEqualTo(before.cost().amount());

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
@@ -35,7 +36,7 @@ class LayoutFindingsTest {
         Finding finding = only(small().axis(5).axis(18), FindingCode.TOPOLOGY_SPUR_TOO_LONG);
 
         assertThat(finding.text()).contains("A2", "13 m", "10 m");
-        assertThat(finding.pointer()).isEqualTo("/axes/1/position");
+        assertThat(finding.pointer()).isEqualTo("/design/axes/1/position");
     }
 
     @Test
@@ -180,7 +181,7 @@ class LayoutFindingsTest {
         Finding finding = only(request, FindingCode.TOPOLOGY_PRICE_MISSING);
 
         assertThat(amounts(finding)).containsExactly(2, 4);
-        assertThat(finding.pointer()).isEqualTo("/cableAssemblies/1");
+        assertThat(finding.pointer()).isEqualTo("/inlineCatalogue/cableAssemblies/1");
     }
 
     @Test
@@ -199,7 +200,7 @@ class LayoutFindingsTest {
         Finding finding = only(request, FindingCode.TOPOLOGY_STOPS_ALONG);
 
         assertThat(finding.text()).contains("A2", "start");
-        assertThat(finding.pointer()).isEqualTo("/axes/1/stopZone");
+        assertThat(finding.pointer()).isEqualTo("/design/axes/1");
     }
 
     @Test
@@ -209,12 +210,21 @@ class LayoutFindingsTest {
         request.places.add(request.places.getFirst());
         TopologyRequest valid = request.build();
         var inDollars = new TopologyRequest(
-                valid.network(), valid.axes(), valid.gatewayTypes(), valid.cableAssemblies(), "USD", valid.effort());
+                valid.network(),
+                valid.axes(),
+                valid.gatewayTypes(),
+                valid.cableAssemblies(),
+                CatalogueSource.SENT,
+                "USD",
+                valid.effort());
 
         assertThatThrownBy(() -> planning.plan(inDollars)).isInstanceOfSatisfying(InvalidDesign.class, invalid -> {
             assertThat(invalid.faults())
                     .extracting(Fault::pointer)
-                    .contains("/axes/1/id", "/network/places/1/id", "/gatewayTypes/0/price/currency");
+                    .contains(
+                            "/design/axes/1/id",
+                            "/design/network/places/1/id",
+                            "/inlineCatalogue/gateways/0/price/currency");
             assertThat(invalid.faults())
                     .extracting(Fault::code)
                     .contains(FaultCode.DUPLICATE_ID, FaultCode.INCONSISTENT);

@@ -86,6 +86,7 @@ class LayoutPlanningTest {
                 request.axes(),
                 request.gatewayTypes(),
                 request.cableAssemblies(),
+                request.catalogueSource(),
                 request.currency(),
                 effort);
     }

@@ -2,6 +2,7 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.design.Host;
@@ -101,6 +102,7 @@ final class TopologyRequests {
                 axes,
                 types,
                 cables,
+                CatalogueSource.SENT,
                 "EUR",
                 effort);
     }

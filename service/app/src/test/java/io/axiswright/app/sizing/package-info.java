@@ -1,0 +1,3 @@
+/** Pointers of findings and faults, held against the requests they are about. */
+@org.jspecify.annotations.NullMarked
+package io.axiswright.app.sizing;
