@@ -141,7 +141,7 @@ final class GroupAnswer {
 
     private boolean fitsAt(double floor) {
         Bus bus = study.group().bus(floor);
-        return study.loads().on(bus, study.chopper(bus, 0)).fits(bus);
+        return study.loads().fit(bus, study.chopper(bus, 0));
     }
 
     private BrakingCase one(CaseOutcome outcome) {
