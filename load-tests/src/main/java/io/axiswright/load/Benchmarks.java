@@ -1,12 +1,13 @@
 package io.axiswright.load;
 
+import io.axiswright.engine.braking.BrakingRatio;
 import java.io.IOException;
 import java.util.concurrent.ExecutionException;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** Runs what it is told to, {@code study}, {@code scaling}, {@code http} or {@code all}; fails if a ratio is missed. */
+/** Runs what it is told to, {@code study}, {@code scaling}, {@code braking}, {@code http} or {@code all}; fails if a ratio is missed. */
 final class Benchmarks {
 
     private Benchmarks() {}
@@ -15,6 +16,7 @@ final class Benchmarks {
         boolean holds = switch (args[0]) {
             case "study" -> study();
             case "scaling" -> ScalingCheck.holds();
+            case "braking" -> BrakingRatio.holds();
             case "http" -> HttpRatio.holds();
             case "all" -> all();
             default -> throw new IllegalArgumentException(args[0]);
@@ -24,7 +26,7 @@ final class Benchmarks {
 
     /** Every one is run, whatever the others say. */
     private static boolean all() throws RunnerException, IOException, InterruptedException, ExecutionException {
-        return study() & HttpRatio.holds() & ScalingCheck.holds();
+        return study() & BrakingRatio.holds() & HttpRatio.holds() & ScalingCheck.holds();
     }
 
     /** Times only, nothing to be held. */

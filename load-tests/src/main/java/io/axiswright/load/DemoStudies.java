@@ -87,7 +87,12 @@ final class DemoStudies {
     }
 
     private static StopZone stopZone(int cell, StopZone zone) {
-        return new StopZone(of(cell, zone.id()), zone.category(), zone.reactionTime(), zone.decelerationTime());
+        return new StopZone(
+                of(cell, zone.id()),
+                zone.category(),
+                zone.reactionTime(),
+                zone.decelerationTime(),
+                zone.stopsPerHour());
     }
 
     private static HostPort hostPort(int cell, HostPort port) {

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind what the bus is put through
  * @param zone id of the stop zone; only for its stop
- * @param criterion from which instants the axes stop; only for stops
+ * @param criterion what the stop's instant is the worst for; only for stops, absent in a bound
  * @param duration length of the case; of one period for the cycle
  * @param startVoltage voltage at its start
  * @param endVoltage voltage at its end
@@ -30,6 +30,10 @@ import org.jspecify.annotations.Nullable;
  * @param meanResistorPower that energy over the duration
  * @param peakResistorPower power of the resistor at the highest voltage it conducts at; 0 if it never does
  * @param resistorTemperature highest temperature of the resistor; absent without a braking unit
+ * @param worstInstant when in the common cycle the stop begins to decelerate; absent but for stops of axes whose cycles have a
+ *     common period
+ * @param provenVoltage no stop, whenever it begins, takes the bus higher than this; absent but for the stop from the instant
+ *     from which the bus rises highest
  */
 public record BrakingCase(
         CaseKind kind,
@@ -47,4 +51,6 @@ public record BrakingCase(
         Energy resistorEnergy,
         Power meanResistorPower,
         Power peakResistorPower,
-        @Nullable Temperature resistorTemperature) {}
+        @Nullable Temperature resistorTemperature,
+        @Nullable Time worstInstant,
+        @Nullable Voltage provenVoltage) {}

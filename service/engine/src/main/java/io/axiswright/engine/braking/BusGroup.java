@@ -1,10 +1,12 @@
 package io.axiswright.engine.braking;
 
 import io.axiswright.engine.design.Mains;
+import io.axiswright.engine.design.StopZone;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The axes on one DC bus.
@@ -14,6 +16,9 @@ import java.util.Map;
  * @param axes its axes, in the request's order; at least one
  */
 record BusGroup(String id, boolean shared, List<BrakingAxis> axes) {
+
+    /** One stop in five minutes where the design does not say. */
+    private static final double USUAL_STOPS_PER_HOUR = 12;
 
     private record Key(String id, boolean shared) {}
 
@@ -30,8 +35,13 @@ record BusGroup(String id, boolean shared, List<BrakingAxis> axes) {
                 .toList();
     }
 
-    /** The bus: capacitances add, the line is high, the first drive unit to trip counts. */
+    /** The bus at high line. */
     Bus bus(Mains mains) {
+        return bus(RectifiedVoltage.nominal(axes, mains) * (1 + mains.highTolerance()));
+    }
+
+    /** The bus at a rectified voltage in V: capacitances add, the first drive unit to trip counts. */
+    Bus bus(double floor) {
         double capacitance = axes.stream()
                 .mapToDouble(a -> a.driveUnit().busCapacitance().si())
                 .sum();
@@ -39,7 +49,16 @@ record BusGroup(String id, boolean shared, List<BrakingAxis> axes) {
                 .mapToDouble(a -> a.driveUnit().busTripVoltage().si())
                 .min()
                 .orElseThrow();
-        return Bus.of(capacitance, RectifiedVoltage.nominal(axes, mains) * (1 + mains.highTolerance()), trip);
+        return Bus.of(capacitance, floor, trip);
+    }
+
+    /** The most stops an hour any of its stop zones may have to make. */
+    double stopsPerHour(List<StopZone> zones) {
+        return zones.stream()
+                .filter(zone -> axes.stream().anyMatch(axis -> zone.id().equals(axis.stopZone())))
+                .mapToDouble(zone -> Objects.requireNonNullElse(zone.stopsPerHour(), USUAL_STOPS_PER_HOUR))
+                .max()
+                .orElse(0);
     }
 
     /** JSON Pointer to its first axis in the design. */

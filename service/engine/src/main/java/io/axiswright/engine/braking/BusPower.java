@@ -112,6 +112,50 @@ record BusPower(List<PowerSegment> segments, double duration) {
         return peak;
     }
 
+    /** The most energy returned, net, from any instant to any later one, J; 0 if none. */
+    double largestPart() {
+        double best = 0;
+        double running = 0;
+        for (PowerSegment segment : segments) {
+            running = Math.max(0, running + segment.energy());
+            best = Math.max(best, running);
+        }
+        return best;
+    }
+
+    /** Where the most returning window of the endlessly repeated course begins and ends, s. */
+    double[] largestWindowEnds() {
+        double best = 0;
+        double running = 0;
+        double begin = 0;
+        double[] ends = {0, 0};
+        for (int pass = 0; pass < 2; pass++) {
+            for (PowerSegment segment : segments) {
+                if (running <= 0) {
+                    running = 0;
+                    begin = segment.instant(segment.from());
+                }
+                running += segment.energy();
+                if (running > best) {
+                    best = running;
+                    ends = new double[] {begin, segment.instant(segment.to())};
+                }
+            }
+        }
+        return ends;
+    }
+
+    /** The same power less a constant one in W. */
+    BusPower less(double drain) {
+        List<PowerSegment> drained = new ArrayList<>();
+        for (PowerSegment segment : segments) {
+            double[] power = segment.powerFrom(segment.from());
+            power[0] -= drain;
+            cut(segment.instant(segment.from()), segment.to() - segment.from(), power, drained);
+        }
+        return new BusPower(drained, duration);
+    }
+
     /**
      * The most energy returned, net, in any window of the endlessly repeated course, J. Infinite if a whole cycle returns
      * more than it takes. Energy is monotone within a segment, so the best window begins and ends at segment ends, and if no

@@ -1,5 +1,8 @@
 package io.axiswright.engine.braking;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
 /**
  * The bus over time, from event to event: held up by the rectifier, drifting freely, or emptied by the chopper (closed forms
  * of the bus capacitor and of chopper and resistor; constant and linear power are their special cases). Tripping is noted but
@@ -16,6 +19,7 @@ final class BusSimulation {
 
     private double energy;
     private boolean chopping;
+    private boolean holding;
     private double rise;
 
     private double peakEnergy;
@@ -38,8 +42,14 @@ final class BusSimulation {
 
     /** Runs through a course of power from a state. */
     BusTrace run(BusPower power, BusState start) {
+        return run(power, start, null);
+    }
+
+    /** The same, and every change of state is written down. */
+    BusTrace run(BusPower power, BusState start, @Nullable List<BusNode> nodes) {
         energy = start.energy();
-        chopping = start.chopping();
+        holding = chopper.regulates() && energy == chopper.onEnergy();
+        chopping = start.chopping() && !holding;
         rise = start.rise();
         peakEnergy = energy;
         peakInstant = 0;
@@ -49,7 +59,7 @@ final class BusSimulation {
         peakRise = rise;
         switchings = 0;
         for (PowerSegment segment : power.segments()) {
-            advance(segment);
+            advance(segment, nodes);
         }
         return new BusTrace(
                 start,
@@ -63,18 +73,46 @@ final class BusSimulation {
                 switchings);
     }
 
-    private void advance(PowerSegment segment) {
+    private void advance(PowerSegment segment, @Nullable List<BusNode> nodes) {
         lastOn = Double.NaN;
         double local = segment.from();
+        holding &= segment.sign() > 0;
         while (local < segment.to()) {
+            if (nodes != null) {
+                nodes.add(new BusNode(segment, local, energy, mode(segment)));
+            }
             if (chopping) {
                 local = chop(segment, local);
+            } else if (holding) {
+                local = hold(segment, local);
             } else if (energy <= bus.floorEnergy() && segment.sign() <= 0) {
                 local = holdFloor(segment, local);
             } else {
                 local = drift(segment, local);
             }
         }
+    }
+
+    private BusMode mode(PowerSegment segment) {
+        if (chopping) {
+            return BusMode.CHOPPING;
+        }
+        return holding || energy <= bus.floorEnergy() && segment.sign() <= 0 ? BusMode.HELD : BusMode.FREE;
+    }
+
+    /** Switching infinitely fast, the chopper burns just what comes until that is more than the resistor takes. */
+    private double hold(PowerSegment segment, double local) {
+        double most = chopper.decay() * chopper.onEnergy();
+        double end = segment.to();
+        if (segment.slope(local) > most) {
+            end = local;
+        } else if (segment.slope(end) > most) {
+            end = Math.max(local, segment.instantOfPower(most, local));
+        }
+        heat(segment.energy(local, end), end - local);
+        chopping = end < segment.to();
+        holding = !chopping;
+        return end;
     }
 
     private double holdFloor(PowerSegment segment, double local) {
@@ -110,8 +148,12 @@ final class BusSimulation {
         cool(instant - local);
         energy = chopper.onEnergy();
         notePeak(segment.instant(instant));
-        chopping = true;
         switchings++;
+        if (chopper.regulates()) {
+            holding = true;
+            return instant;
+        }
+        chopping = true;
         return segment.constant() ? skipAlikeCycles(segment, instant) : instant;
     }
 
@@ -159,9 +201,14 @@ final class BusSimulation {
         noteTop(segment, local, highest);
         boolean off = solution.value(to) < chopper.offEnergy();
         double end = off ? Curve.reach(solution, chopper.offEnergy(), from, to) : 1;
+        if (local + end * step <= local) { // the turn is lost in rounding
+            off = false;
+            end = 1;
+        }
         heat(solution.burned(end), end * step);
         energy = off ? chopper.offEnergy() : solution.value(1);
         chopping = !off;
+        holding = off && chopper.regulates() && segment.sign() > 0;
         if (end == 1) {
             notePeak(segment.instant(local + step));
             return step == segment.to() - local ? segment.to() : local + step;

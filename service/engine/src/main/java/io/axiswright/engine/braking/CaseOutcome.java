@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind what the bus was put through
  * @param zone the stop zone, for its stop
- * @param criterion from which instants the axes stop
+ * @param criterion what its instant is the worst for
  * @param duration length, s
  * @param startEnergy energy at the start, J
  * @param endEnergy energy at the end, J
@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param supplied energy from the rectifier, J
  * @param burned energy into the resistor, J
  * @param peakRise highest temperature rise of the resistor, K
+ * @param peakPower highest power the axes return together, W
+ * @param worst how the instant of a stop was found; absent but for stops
  */
 record CaseOutcome(
         CaseKind kind,
@@ -34,15 +36,51 @@ record CaseOutcome(
         double drawn,
         double supplied,
         double burned,
-        double peakRise) {
+        double peakRise,
+        double peakPower,
+        @Nullable Worst worst) {
+
+    /**
+     * How the instant of a stop was found.
+     *
+     * @param found the instant, and the bound of what was searched
+     * @param bound no instant lets the energy of the bus rise above this, J; NaN if another criterion was searched
+     */
+    record Worst(WorstInstant found, double bound) {}
+
+    /** The same outcome under another name. */
+    CaseOutcome as(CaseKind otherKind, String otherZone) {
+        return new CaseOutcome(
+                otherKind,
+                otherZone,
+                criterion,
+                duration,
+                startEnergy,
+                endEnergy,
+                peakEnergy,
+                peakInstant,
+                tripInstant,
+                returned,
+                drawn,
+                supplied,
+                burned,
+                peakRise,
+                peakPower,
+                worst);
+    }
 
     /** Mean power into the resistor, W. */
     double meanBurned() {
         return duration > 0 ? burned / duration : 0;
     }
 
-    /** Whether the bus stays under its trip voltage. */
+    /** Energy that the bus is proven not to exceed in this case, J. */
+    double provenEnergy() {
+        return worst == null || Double.isNaN(worst.bound()) ? peakEnergy : worst.bound();
+    }
+
+    /** Whether the bus is proven to stay under its trip voltage. */
     boolean fits(Bus bus) {
-        return peakEnergy < bus.tripEnergy();
+        return provenEnergy() < bus.tripEnergy();
     }
 }

@@ -18,13 +18,34 @@ record Chopper(double onEnergy, double offEnergy, double decay, double heatCapac
 
     /** A braking unit on a bus, its resistance at the upper end of its tolerance: it brakes least there. */
     static Chopper of(BrakingUnit unit, Bus bus) {
-        double resistance = unit.resistance().si() * (1 + unit.resistanceTolerance());
+        return of(unit, 1, bus);
+    }
+
+    /** Several alike, slaved to switch together. */
+    static Chopper of(BrakingUnit unit, int count, Bus bus) {
+        if (count == 0) {
+            return NONE;
+        }
+        double resistance = unit.resistance().si() * (1 + unit.resistanceTolerance()) / count;
         return new Chopper(
                 bus.energy(unit.chopperOn().si()),
                 bus.energy(unit.chopperOff().si()),
                 2 / (resistance * bus.capacitance()),
-                unit.heatCapacity().si(),
+                unit.heatCapacity().si() * count,
                 unit.heatCapacity().si() * unit.thermalResistance().si());
+    }
+
+    /**
+     * The same unit switching infinitely fast at its switch-on voltage. Whatever the phase of the real one's switching, its
+     * bus never stands higher than this one's: above switch-on both conduct, below this one never does.
+     */
+    Chopper regulating() {
+        return new Chopper(onEnergy, onEnergy, decay, heatCapacity, coolingTime);
+    }
+
+    /** Whether it switches infinitely fast. */
+    boolean regulates() {
+        return offEnergy >= onEnergy;
     }
 
     /** Whether there is a braking unit. */

@@ -2,11 +2,15 @@ package io.axiswright.engine.braking;
 
 import io.axiswright.engine.catalogue.BrakingUnit;
 import io.axiswright.engine.quantity.Capacitance;
+import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.quantity.Resistance;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
+import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Puts the bare numbers of a bus into the quantities of the result. */
@@ -22,22 +26,126 @@ final class GroupAnswer {
 
     /** The bus in the result. */
     GroupBraking braking() {
+        CycleOutcome.Settling settling = study.run().settling();
         BrakingUnit unit = study.unit();
         return new GroupBraking(
                 study.group().id(),
                 study.group().axes().stream().map(BrakingAxis::id).toList(),
                 study.verdict(),
                 unit == null ? null : unit.id(),
+                unit == null ? null : chosen(unit),
                 new Capacitance(study.bus().capacitance()),
                 new Voltage(RectifiedVoltage.nominal(study.group().axes(), request.mains())),
                 voltage(study.bus().floorEnergy()),
                 voltage(study.bus().tripEnergy()),
                 study.run().basis(),
+                settling == null ? null : settling.cycles(),
+                settling == null ? null : new Energy(settling.residual()),
+                alignment(),
+                new Voltage(highestLine()),
+                List.of(line(SupplyLine.HIGH), line(SupplyLine.NOMINAL), line(SupplyLine.LOW)),
+                ZoneReliefs.of(study.loads(), study.bare(), study.bus()),
                 study.run().cases().stream().map(this::one).toList(),
                 study.rejected());
     }
 
+    private ChosenUnit chosen(BrakingUnit unit) {
+        GroupRun run = study.run();
+        GroupRun dead = study.withOneDead();
+        double lowest = unit.resistance().si() * (1 - unit.resistanceTolerance());
+        double on = unit.chopperOn().si();
+        double highest = Math.max(on, study.bus().voltage(run.peakEnergy()));
+        ResistorHeat heat = ResistorHeat.of(
+                unit, study.count(), run, study.group().stopsPerHour(request.zones()), request.ambient());
+        return new ChosenUnit(
+                study.count(),
+                new Resistance(on / (unit.chopperCurrent().si() * (1 - unit.resistanceTolerance()))),
+                run.peakPower() > 0 ? new Resistance(on * on / run.peakPower() * study.count()) : null,
+                new Current(highest / lowest),
+                new Power(highest * highest / lowest),
+                new Energy(heat.pulse()),
+                new Power(heat.meanPower()),
+                new Power(heat.allowedPower()),
+                heat.stopsPerHour(),
+                Double.isFinite(heat.tolerated()) ? heat.tolerated() : null,
+                heat.hottest(),
+                new Current(Math.sqrt(heat.meanPower() / lowest)),
+                unit.maxResistorCable(),
+                voltage(dead.peakEnergy()),
+                !dead.fits(study.bus()));
+    }
+
+    private @Nullable Alignment alignment() {
+        if (!(study.loads().cycle() instanceof PhaseBound bound)) {
+            return null;
+        }
+        AlignmentSearch.Found found = AlignmentSearch.of(bound.courses(), study.bus(), study.chopper(study.bus(), 0));
+        double peak = study.bus().voltage(found.peak());
+        return new Alignment(
+                new Voltage(peak),
+                new Voltage(study.bus().voltage(study.run().cycle().peakEnergy()) - peak),
+                Arrays.stream(found.phases()).mapToObj(Time::new).toList());
+    }
+
+    private LineOutcome line(SupplyLine line) {
+        double tolerance = switch (line) {
+            case HIGH -> request.mains().highTolerance();
+            case NOMINAL -> 0;
+            case LOW -> -request.mains().lowTolerance();
+        };
+        double floor = nominal() * (1 + tolerance);
+        Bus bus = study.group().bus(floor);
+        GroupRun run =
+                line == SupplyLine.HIGH ? study.run() : study.loads().again(study.run(), bus, study.chopper(bus, 0));
+        double stops = run.stopPeakEnergy();
+        return new LineOutcome(
+                line,
+                new Voltage(floor),
+                voltage(run.cycle().peakEnergy()),
+                stops == 0 ? null : voltage(stops),
+                new Power(run.cycle().meanBurned()));
+    }
+
+    private double nominal() {
+        return RectifiedVoltage.nominal(study.group().axes(), request.mains());
+    }
+
+    /**
+     * Without a chopper the energy of the bus is that of the rectifier's voltage and what comes on top, so a higher line lifts
+     * every peak by the same energy. With one, the line may rise to switch-off if every case still fits there; else the limit,
+     * monotone because no peak falls when the line rises, is bracketed.
+     */
+    private double highestLine() {
+        double perVolt = request.mains().voltage().si() / nominal();
+        Bus bus = study.bus();
+        BrakingUnit unit = study.unit();
+        if (unit == null) {
+            double room = bus.floorEnergy() + bus.tripEnergy() - study.bare().peakEnergy();
+            return perVolt * bus.voltage(Math.max(0, room));
+        }
+        double fits = bus.voltage(bus.floorEnergy());
+        double fails = unit.chopperOff().si();
+        if (fitsAt(fails * (1 - 1e-9))) {
+            return perVolt * fails;
+        }
+        while (fails - fits > 1e-4 * fits) {
+            double middle = (fits + fails) / 2;
+            if (fitsAt(middle)) {
+                fits = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        return perVolt * fits;
+    }
+
+    private boolean fitsAt(double floor) {
+        Bus bus = study.group().bus(floor);
+        return study.loads().fit(bus, study.chopper(bus, 0));
+    }
+
     private BrakingCase one(CaseOutcome outcome) {
+        CaseOutcome.Worst worst = outcome.worst();
         BrakingUnit unit = study.unit();
         return new BrakingCase(
                 outcome.kind(),
@@ -55,7 +163,9 @@ final class GroupAnswer {
                 new Energy(outcome.burned()),
                 new Power(outcome.meanBurned()),
                 new Power(unit == null || outcome.burned() == 0 ? 0 : peakPower(unit, outcome)),
-                unit == null ? null : new Temperature(request.ambient().si() + outcome.peakRise()));
+                unit == null ? null : new Temperature(request.ambient().si() + outcome.peakRise()),
+                worst == null ? null : new Time(worst.found().instant()),
+                worst == null || Double.isNaN(worst.bound()) ? null : voltage(worst.bound()));
     }
 
     private double peakPower(BrakingUnit unit, CaseOutcome outcome) {

@@ -3,9 +3,10 @@ package io.axiswright.engine.braking;
 import io.axiswright.engine.catalogue.BrakingUnit;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Energy;
+import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Quantity;
-import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,9 +41,7 @@ final class GroupFindings {
         }
         BrakingUnit unit = study.unit();
         if (unit != null) {
-            Temperature hottest =
-                    new Temperature(request.ambient().si() + study.run().peakRise());
-            add(FindingCode.BRAKING_RESISTOR_HOT, "IEC 60204-1:2016 16.2.2", hottest, unit.resistorLimit());
+            unit(unit, trip);
         }
         switch (study.run().basis()) {
             case BOUND -> add(FindingCode.BRAKING_CYCLES_UNRELATED, DERIVED, null, null);
@@ -54,6 +53,31 @@ final class GroupFindings {
         }
         add(FindingCode.BRAKING_BUS_STORED_ENERGY, "IEC 60204-1:2016 6.2.4", stored(), null);
         return findings;
+    }
+
+    private void unit(BrakingUnit unit, Voltage trip) {
+        int count = study.count();
+        ResistorHeat heat = ResistorHeat.of(
+                unit, count, study.run(), study.group().stopsPerHour(request.zones()), request.ambient());
+        add(FindingCode.BRAKING_RESISTOR_HOT, "IEC 60204-1:2016 16.2.2", heat.hottest(), unit.resistorLimit());
+        GroupRun dead = study.withOneDead();
+        if (!dead.fits(study.bus())) {
+            Voltage reached = new Voltage(study.bus().voltage(dead.peakEnergy()));
+            add(FindingCode.BRAKING_UNIT_FAILURE, DERIVED, reached, trip);
+        }
+        if (count > 1) {
+            add(FindingCode.BRAKING_UNITS_PARALLEL, "common practice, no source", null, null);
+        }
+        if (unit.maxResistorCable() != null) {
+            double lowest = unit.resistance().si() * (1 - unit.resistanceTolerance());
+            Current current = new Current(Math.sqrt(heat.meanPower() / lowest));
+            add(FindingCode.BRAKING_RESISTOR_CABLE, "derived: √(P/R)", current, unit.maxResistorCable());
+        }
+        BusPower lowering = study.loads().lowering();
+        if (lowering != null && lowering.peak() > heat.allowedPower() * count) {
+            Power lasting = new Power(heat.allowedPower() * count);
+            add(FindingCode.BRAKING_LOWERING_LONG, DERIVED, new Power(lowering.peak()), lasting);
+        }
     }
 
     private Energy stored() {

@@ -4,88 +4,167 @@ import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Objects;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Everything one DC bus is put through.
  *
  * @param cycle the cycles of its axes
- * @param stops the controlled stops of its stop zones; axes outside the zone are taken as idle
+ * @param stops the controlled stops of its stop zones
+ * @param rests the cycles left while a stop zone stands still
+ * @param lowering power of all axes that return it at constant speed, running down at once; absent if none does
  */
-record GroupLoads(CycleLoad cycle, List<StopLoad> stops) {
+record GroupLoads(
+        CycleLoad cycle,
+        List<StopCase> stops,
+        List<Rest> rests,
+        @Nullable BusPower lowering) {
+
+    /** The cycles of the axes outside a zone. */
+    record Rest(String zone, CycleLoad cycle) {}
 
     /** The loads of the axes of one bus. */
     static GroupLoads of(List<BrakingAxis> axes, List<StopZone> zones, boolean losses) {
-        List<PowerCourse> courses = axes.stream()
-                .filter(axis -> axis.course().duration() > 0)
-                .map(axis -> losses
-                        ? PowerCourse.withLosses(axis.course(), axis.driveUnit())
-                        : PowerCourse.withoutLosses(axis.course()))
-                .toList();
-        return new GroupLoads(CommonPeriod.load(courses), stops(axes, zones, losses));
+        return new Builder(axes, losses).loads(zones);
     }
 
-    /** Every case on a bus, the cycle first; the stops start from its worst state. */
+    /** Every case on a bus, the cycle first. */
     GroupRun on(Bus bus, Chopper chopper) {
         CycleOutcome cycleOutcome = cycle.on(bus, chopper);
+        CaseOutcome outcome = cycleOutcome.outcome();
         List<CaseOutcome> all = new ArrayList<>();
-        all.add(cycleOutcome.outcome());
-        for (StopLoad stop : stops) {
-            all.add(stop.on(bus, chopper, cycleOutcome.outcome()));
+        all.add(outcome);
+        for (StopCase stop : stops) {
+            all.addAll(stop.on(bus, chopper, outcome));
         }
-        return new GroupRun(cycleOutcome.basis(), all);
+        addRest(bus, chopper, outcome, all);
+        return new GroupRun(cycleOutcome.basis(), cycleOutcome.settling(), all);
     }
 
-    private static List<StopLoad> stops(List<BrakingAxis> axes, List<StopZone> zones, boolean losses) {
-        List<StopLoad> loads = new ArrayList<>();
-        List<List<StopCandidate>> every = new ArrayList<>();
-        int controlled = 0;
-        for (StopZone zone : zones) {
-            if (zone.category() == StopCategory.CATEGORY_0) {
-                continue;
+    /** Whether the bus stays under its trip voltage in every case: no more is worked out than that. */
+    boolean fit(Bus bus, Chopper chopper) {
+        CaseOutcome outcome = cycle.on(bus, chopper).outcome();
+        List<CaseOutcome> others = new ArrayList<>();
+        addRest(bus, chopper, outcome, others);
+        return outcome.fits(bus)
+                && others.stream().allMatch(other -> other.fits(bus))
+                && stops.stream().allMatch(stop -> stop.fits(bus, chopper, outcome));
+    }
+
+    /** The same at another line voltage; the stops begin at the instants that were worst at the first. */
+    GroupRun again(GroupRun first, Bus bus, Chopper chopper) {
+        CycleOutcome cycleOutcome = cycle.on(bus, chopper);
+        CaseOutcome outcome = cycleOutcome.outcome();
+        List<CaseOutcome> all = new ArrayList<>();
+        all.add(outcome);
+        for (CaseOutcome one : first.cases()) {
+            stops.stream()
+                    .filter(stop -> isOf(stop, one))
+                    .findFirst()
+                    .ifPresent(stop -> all.add(stop.again(one, bus, chopper, outcome)));
+        }
+        addRest(bus, chopper, outcome, all);
+        return new GroupRun(cycleOutcome.basis(), cycleOutcome.settling(), all);
+    }
+
+    private static boolean isOf(StopCase stop, CaseOutcome one) {
+        return switch (stop) {
+            case StopLoad load -> load.kind() == one.kind() && Objects.equals(load.zone(), one.zone());
+            case UnrelatedStop load -> load.kind() == one.kind() && Objects.equals(load.zone(), one.zone());
+        };
+    }
+
+    private void addRest(Bus bus, Chopper chopper, CaseOutcome cycleOutcome, List<CaseOutcome> all) {
+        for (Rest rest : rests) {
+            all.add(rest.cycle().on(bus, chopper).outcome().as(CaseKind.ZONE_AT_REST, rest.zone()));
+        }
+        if (lowering != null) {
+            all.add(Lowering.on(lowering, bus, chopper.regulating(), cycleOutcome.peakRise()));
+        }
+    }
+
+    private static final class Builder {
+
+        private record Moving(BrakingAxis axis, PowerCourse power) {}
+
+        private final List<Moving> moving = new ArrayList<>();
+        private final boolean losses;
+        private final CycleLoad cycle;
+
+        private Builder(List<BrakingAxis> axes, boolean losses) {
+            this.losses = losses;
+            for (BrakingAxis axis : axes) {
+                if (axis.course().duration() > 0) {
+                    moving.add(new Moving(
+                            axis,
+                            losses
+                                    ? PowerCourse.withLosses(axis.course(), axis.driveUnit())
+                                    : PowerCourse.withoutLosses(axis.course())));
+                }
             }
-            List<List<StopCandidate>> ofZone = axes.stream()
-                    .filter(axis ->
-                            zone.id().equals(axis.stopZone()) && !axis.stops().isEmpty())
-                    .map(axis -> candidates(axis, losses))
-                    .toList();
-            if (!ofZone.isEmpty()) {
-                controlled++;
-                every.addAll(ofZone);
-                addWorst(CaseKind.STOP_ZONE, zone.id(), ofZone, loads);
+            cycle = CommonPeriod.load(powers(m -> true));
+        }
+
+        private GroupLoads loads(List<StopZone> zones) {
+            List<StopCase> stops = new ArrayList<>();
+            List<Rest> rests = new ArrayList<>();
+            for (StopZone zone : zones) {
+                Predicate<Moving> inside = m -> zone.id().equals(m.axis().stopZone());
+                if (moving.stream().anyMatch(inside)) {
+                    if (zone.category() != StopCategory.CATEGORY_0) {
+                        stops.add(stop(CaseKind.STOP_ZONE, zone.id(), inside));
+                    }
+                    List<PowerCourse> others = powers(inside.negate());
+                    if (!others.isEmpty()) {
+                        rests.add(new Rest(zone.id(), CommonPeriod.load(others)));
+                    }
+                }
             }
+            if (stops.size() > 1) {
+                // an axis in a zone of category 0 has no torque then: it neither goes on nor returns anything
+                stops.add(stop(CaseKind.STOP_ALL, null, m -> m.axis().stopZone() != null));
+            }
+            return new GroupLoads(
+                    cycle,
+                    stops,
+                    rests,
+                    Lowering.of(moving.stream().map(Moving::axis).toList(), losses));
         }
-        if (controlled > 1) {
-            addWorst(CaseKind.STOP_ALL, null, every, loads);
+
+        private StopCase stop(CaseKind kind, @Nullable String zone, Predicate<Moving> inside) {
+            List<UnrelatedStop.Stopping> stopping = new ArrayList<>();
+            for (Moving one : moving) {
+                var model = one.axis().stopModel();
+                if (inside.test(one) && model != null) {
+                    stopping.add(new UnrelatedStop.Stopping(
+                            new StopScene.Stopping(
+                                    model,
+                                    one.axis().driveUnit(),
+                                    one.axis().course().duration()),
+                            one.power()));
+                }
+            }
+            List<PowerCourse> others = powers(inside.negate());
+            return switch (cycle) {
+                case SteadyCycle steady ->
+                    new StopLoad(
+                            kind,
+                            zone,
+                            new StopScene(
+                                    stopping.stream()
+                                            .map(UnrelatedStop.Stopping::stop)
+                                            .toList(),
+                                    CyclePower.of(others, steady.power().duration()),
+                                    losses),
+                            steady.power());
+                case PhaseBound bound -> new UnrelatedStop(kind, zone, stopping, others, losses);
+            };
         }
-        return loads;
-    }
 
-    private static List<StopCandidate> candidates(BrakingAxis axis, boolean losses) {
-        return axis.stops().stream()
-                .map(stop -> losses
-                        ? PowerCourse.withLosses(stop.course(), axis.driveUnit())
-                        : PowerCourse.withoutLosses(stop.course()))
-                .map(StopCandidate::of)
-                .toList();
-    }
-
-    private static void addWorst(
-            CaseKind kind, @Nullable String zone, List<List<StopCandidate>> axes, List<StopLoad> loads) {
-        List<PowerCourse> energy = worst(axes, StopCriterion.MOST_ENERGY);
-        List<PowerCourse> power = worst(axes, StopCriterion.MOST_POWER);
-        loads.add(new StopLoad(kind, zone, StopCriterion.MOST_ENERGY, BusPower.once(energy)));
-        if (!power.equals(energy)) {
-            loads.add(new StopLoad(kind, zone, StopCriterion.MOST_POWER, BusPower.once(power)));
+        private List<PowerCourse> powers(Predicate<Moving> which) {
+            return moving.stream().filter(which).map(Moving::power).toList();
         }
-    }
-
-    private static List<PowerCourse> worst(List<List<StopCandidate>> axes, StopCriterion criterion) {
-        return axes.stream()
-                .map(candidates -> StopCandidate.worst(candidates, criterion))
-                .flatMap(Optional::stream)
-                .map(StopCandidate::power)
-                .toList();
     }
 }

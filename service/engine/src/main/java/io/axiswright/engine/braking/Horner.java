@@ -47,6 +47,18 @@ final class Horner {
         return slope;
     }
 
+    /** An upper bound of the magnitude between two arguments: |value in the middle| and all that can be added to it. */
+    static double largestMagnitude(double[] coefficients, double from, double to) {
+        double[] centred = coefficients.clone();
+        shift(centred, (from + to) / 2);
+        double reach = (to - from) / 2;
+        double sum = 0;
+        for (int k = centred.length - 1; k >= 0; k--) {
+            sum = sum * reach + Math.abs(centred[k]);
+        }
+        return sum;
+    }
+
     /** A copy of a polynomial's coefficients. */
     static double[] coefficients(Polynomial polynomial) {
         double[] coefficients = new double[polynomial.degree() + 1];

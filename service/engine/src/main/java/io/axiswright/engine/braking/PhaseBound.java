@@ -48,8 +48,10 @@ record PhaseBound(List<PowerCourse> courses) implements CycleLoad {
                 drawn,
                 Math.max(0, drawn - returned + burned),
                 burned,
-                chops ? peakRise(bus, chopper) : 0);
-        return new CycleOutcome(CycleBasis.BOUND, outcome);
+                chops ? peakRise(bus, chopper) : 0,
+                courses.stream().mapToDouble(PowerCourse::peak).sum(),
+                null);
+        return new CycleOutcome(CycleBasis.BOUND, outcome, null);
     }
 
     private double windows(double removed) {

@@ -57,6 +57,21 @@ final class PowerSegment implements Curve {
         return power.length == 1;
     }
 
+    /** Whether it is the same polynomial as the segment before it. */
+    boolean continues(PowerSegment before) {
+        return power == before.power;
+    }
+
+    /** The local time after a given one at which the power, monotone here, reaches a value that lies between. */
+    double instantOfPower(double value, double after) {
+        return Curve.reach(new Horner.Graph(power), value, after, to);
+    }
+
+    /** No slope of the power between two local times is steeper than this, W/s. */
+    double steepest(double start, double end) {
+        return Horner.largestMagnitude(Horner.derivative(power), start, end);
+    }
+
     /** Energy returned from one local time to another, J. */
     double energy(double start, double end) {
         return Horner.at(energy, end) - Horner.at(energy, start);

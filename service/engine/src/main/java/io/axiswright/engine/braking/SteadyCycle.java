@@ -48,8 +48,14 @@ record SteadyCycle(CycleBasis basis, BusPower power) implements CycleLoad {
                 drawn,
                 trace.supplied(),
                 trace.burned(),
-                peakRise);
-        return new CycleOutcome(settled ? basis : CycleBasis.UNSETTLED, outcome);
+                peakRise,
+                power.peak(),
+                null);
+        return new CycleOutcome(
+                settled ? basis : CycleBasis.UNSETTLED,
+                outcome,
+                new CycleOutcome.Settling(
+                        cycles, Math.abs(trace.end().energy() - trace.start().energy())));
     }
 
     private static boolean repeats(BusTrace trace, double tolerance) {

@@ -1,9 +1,9 @@
 package io.axiswright.engine.braking;
 
-/** From which instant of its own cycle each axis is taken to stop. */
+/** At which instant of the cycle the stop is begun. */
 public enum StopCriterion {
-    /** From the instant whose stop returns the most energy; where only this case is listed, also the most power. */
-    MOST_ENERGY,
-    /** From the instant whose stop returns the highest power. */
-    MOST_POWER
+    /** At the instant from which the bus rises highest. */
+    HIGHEST_VOLTAGE,
+    /** At the instant from which the axes return, net, the most energy in one piece: the most for the resistor. */
+    MOST_ENERGY
 }

@@ -1,40 +1,66 @@
 package io.axiswright.engine.braking;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A controlled stop of some or all of a bus's axes together.
+ * The controlled stop of one stop zone, or of all, of axes whose cycles have a common period.
  *
  * @param kind of one zone or of all
  * @param zone the zone
- * @param criterion from which instant each axis stops
- * @param power power returned, all decelerations starting together
+ * @param scene what stops and what goes on
+ * @param cycle power of all axes over the common cycle
  */
-record StopLoad(CaseKind kind, @Nullable String zone, StopCriterion criterion, BusPower power) {
+record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower cycle) implements StopCase {
 
-    /**
-     * The stop on a bus whose state at its start is the worst of the cycle. A chopper still on at the end finishes its pulse.
-     */
-    CaseOutcome on(Bus bus, Chopper chopper, CaseOutcome cycle) {
-        double start = Math.min(cycle.peakEnergy(), Math.max(bus.tripEnergy(), bus.floorEnergy()));
-        BusState state = new BusState(start, start >= chopper.onEnergy(), cycle.peakRise());
-        BusTrace trace = new BusSimulation(bus, chopper).run(power, state);
-        BusState end = trace.end();
-        double tail = end.chopping() ? end.energy() - chopper.offEnergy() : 0;
-        return new CaseOutcome(
-                kind,
-                zone,
-                criterion,
-                power.duration(),
-                start,
-                end.energy() - tail,
-                trace.peakEnergy(),
-                trace.peakInstant(),
-                trace.tripInstant(),
-                power.returned(),
-                power.drawn(),
-                trace.supplied(),
-                trace.burned() + tail,
-                Math.max(trace.peakRise(), end.rise() + tail / chopper.heatCapacity()));
+    /** A proven bound lies above the value found by no more than this share of the bus's energy at high line. */
+    static final double TOLERANCE = 1e-6;
+
+    /** Enough for every machine met; if not, the bound reached by then is given. */
+    private static final int MOST_INSTANTS = 1000;
+
+    @Override
+    public List<CaseOutcome> on(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
+        StopOnBus stop = onBus(bus, chopper, cycleOutcome);
+        double[] cuts = WorstInstant.tidy(stop.cuts(cycle.duration()), cycle.duration());
+        double tolerance = TOLERANCE * bus.floorEnergy();
+        WorstInstant highest = WorstInstant.of(stop.voltage(), cuts, tolerance, MOST_INSTANTS);
+        CaseOutcome peak = stop.outcome(StopCriterion.HIGHEST_VOLTAGE, highest, highest.bound());
+        if (!chopper.present()) {
+            return List.of(peak);
+        }
+        WorstInstant most = WorstInstant.of(stop.energy(), cuts, tolerance, MOST_INSTANTS);
+        CaseOutcome longest = stop.outcome(StopCriterion.MOST_ENERGY, most, Double.NaN);
+        // where the resistor takes all that comes, the bus rises alike from every instant: then the one of most energy
+        // is meant
+        return longest.peakEnergy() >= highest.value() - tolerance
+                ? List.of(stop.outcome(StopCriterion.HIGHEST_VOLTAGE, most, highest.bound()))
+                : List.of(peak, longest);
+    }
+
+    @Override
+    public CaseOutcome again(CaseOutcome outcome, Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
+        CaseOutcome.Worst worst = outcome.worst();
+        return worst == null
+                ? outcome
+                : onBus(bus, chopper, cycleOutcome).outcome(outcome.criterion(), worst.found(), Double.NaN);
+    }
+
+    /** Whether the bus without any braking unit stays under its trip, were the deceleration as long as this, s. */
+    boolean fitsWithin(double time, Bus bus, CaseOutcome cycleOutcome) {
+        return new StopLoad(kind, zone, scene.within(time), cycle).fits(bus, Chopper.NONE, cycleOutcome);
+    }
+
+    @Override
+    public boolean fits(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
+        StopOnBus stop = onBus(bus, chopper, cycleOutcome);
+        double[] cuts = WorstInstant.tidy(stop.cuts(cycle.duration()), cycle.duration());
+        return WorstInstant.staysBelow(stop.voltage(), cuts, bus.tripEnergy(), MOST_INSTANTS);
+    }
+
+    /** The stop as a function of its instant. */
+    StopOnBus onBus(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
+        StartEnergies starts = StartEnergies.of(cycle, bus, chopper, cycleOutcome.peakEnergy());
+        return new StopOnBus(this, bus, chopper.regulating(), starts, cycleOutcome.peakRise());
     }
 }

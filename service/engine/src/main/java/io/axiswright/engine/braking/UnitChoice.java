@@ -7,6 +7,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,15 +20,21 @@ import org.jspecify.annotations.Nullable;
 record UnitChoice(@Nullable UnitTrial chosen, List<RejectedUnit> rejected) {
 
     /** Cheapest first; without a price last; amounts in different currencies do not compare, so currencies by name. */
-    private static final Comparator<BrakingUnit> CHEAPEST_FIRST = Comparator.comparing(UnitChoice::currency)
+    private static final Comparator<Bank> CHEAPEST_FIRST = Comparator.comparing(UnitChoice::currency)
             .thenComparing(UnitChoice::amount)
-            .thenComparing(BrakingUnit::id);
+            .thenComparing(Bank::count)
+            .thenComparing(bank -> bank.unit().id());
+
+    /** A number of units alike in parallel. */
+    private record Bank(BrakingUnit unit, int count) {}
 
     /** Tries units, cheapest first, until one fits. */
-    static UnitChoice of(List<BrakingUnit> units, Bus bus, GroupLoads loads, Temperature ambient) {
+    static UnitChoice of(List<BrakingUnit> units, Bus bus, GroupLoads loads, Temperature ambient, double stopsPerHour) {
         List<RejectedUnit> rejected = new ArrayList<>();
-        for (BrakingUnit unit : units.stream().sorted(CHEAPEST_FIRST).toList()) {
-            UnitTrial trial = UnitTrial.of(unit, bus, loads, ambient);
+        List<Bank> banks =
+                units.stream().flatMap(UnitChoice::banks).sorted(CHEAPEST_FIRST).toList();
+        for (Bank bank : banks) {
+            UnitTrial trial = UnitTrial.of(bank.unit(), bank.count(), bus, loads, ambient, stopsPerHour);
             RejectedUnit why = trial.rejected();
             if (why == null) {
                 return new UnitChoice(trial, rejected);
@@ -36,13 +44,18 @@ record UnitChoice(@Nullable UnitTrial chosen, List<RejectedUnit> rejected) {
         return new UnitChoice(null, rejected);
     }
 
-    private static String currency(BrakingUnit unit) {
-        Money price = unit.price();
+    private static Stream<Bank> banks(BrakingUnit unit) {
+        int most = unit.maxParallel() == null ? 1 : unit.maxParallel();
+        return IntStream.rangeClosed(1, most).mapToObj(count -> new Bank(unit, count));
+    }
+
+    private static String currency(Bank bank) {
+        Money price = bank.unit().price();
         return price == null ? "~" : price.currency(); // "~" sorts after every currency code
     }
 
-    private static BigDecimal amount(BrakingUnit unit) {
-        Money price = unit.price();
-        return price == null ? BigDecimal.ZERO : price.amount();
+    private static BigDecimal amount(Bank bank) {
+        Money price = bank.unit().price();
+        return price == null ? BigDecimal.ZERO : price.amount().multiply(BigDecimal.valueOf(bank.count()));
     }
 }

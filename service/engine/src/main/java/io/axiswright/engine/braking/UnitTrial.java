@@ -14,22 +14,28 @@ import org.jspecify.annotations.Nullable;
  * One braking unit tried on one bus.
  *
  * @param unit the unit
+ * @param count how many of it, in parallel
  * @param run the cases with it at work; absent if it was ruled out before
  * @param rejected the first limit it broke; absent if it fits
  */
 record UnitTrial(
-        BrakingUnit unit, @Nullable GroupRun run, @Nullable RejectedUnit rejected) {
+        BrakingUnit unit,
+        int count,
+        @Nullable GroupRun run,
+        @Nullable RejectedUnit rejected) {
 
     private record Check(BrakingLimit limit, Quantity value, Quantity bound, boolean broken) {}
 
     /** Tries a unit. */
-    static UnitTrial of(BrakingUnit unit, Bus bus, GroupLoads loads, Temperature ambient) {
-        RejectedUnit early = firstBroken(unit, beforehand(unit, bus));
+    static UnitTrial of(
+            BrakingUnit unit, int count, Bus bus, GroupLoads loads, Temperature ambient, double stopsPerHour) {
+        RejectedUnit early = firstBroken(unit, count, beforehand(unit, bus));
         if (early != null) {
-            return new UnitTrial(unit, null, early);
+            return new UnitTrial(unit, count, null, early);
         }
-        GroupRun run = loads.on(bus, Chopper.of(unit, bus));
-        return new UnitTrial(unit, run, firstBroken(unit, atWork(unit, bus, run, ambient)));
+        GroupRun run = loads.on(bus, Chopper.of(unit, count, bus));
+        var heat = ResistorHeat.of(unit, count, run, stopsPerHour, ambient);
+        return new UnitTrial(unit, count, run, firstBroken(unit, count, atWork(unit, count, bus, run, heat)));
     }
 
     /** Highest current its chopper carries at a voltage, resistance at the lower end of its tolerance, A. */
@@ -51,17 +57,15 @@ record UnitTrial(
                 currentCheck(unit, on));
     }
 
-    private static List<Check> atWork(BrakingUnit unit, Bus bus, GroupRun run, Temperature ambient) {
+    private static List<Check> atWork(BrakingUnit unit, int count, Bus bus, GroupRun run, ResistorHeat heat) {
         Voltage peak = new Voltage(bus.voltage(run.peakEnergy()));
-        Energy pulse = new Energy(run.largestPulse());
-        Power mean = new Power(run.cycle().meanBurned());
-        Temperature hottest = new Temperature(ambient.si() + run.peakRise());
+        Energy pulse = new Energy(run.largestPulse() / count);
         return List.of(
                 new Check(BrakingLimit.BUS_VOLTAGE, peak, new Voltage(bus.voltage(bus.tripEnergy())), !run.fits(bus)),
                 currentCheck(unit, conductingVoltage(unit, bus, run)),
                 atMost(BrakingLimit.PULSE_ENERGY, pulse, unit.pulseEnergy()),
-                atMost(BrakingLimit.CONTINUOUS_POWER, mean, unit.continuousPower()),
-                atMost(BrakingLimit.RESISTOR_TEMPERATURE, hottest, unit.resistorLimit()));
+                atMost(BrakingLimit.CONTINUOUS_POWER, new Power(heat.meanPower()), new Power(heat.allowedPower())),
+                atMost(BrakingLimit.RESISTOR_TEMPERATURE, heat.hottest(), unit.resistorLimit()));
     }
 
     private static double conductingVoltage(BrakingUnit unit, Bus bus, GroupRun run) {
@@ -76,10 +80,10 @@ record UnitTrial(
         return new Check(limit, value, bound, value.si() > bound.si());
     }
 
-    private static @Nullable RejectedUnit firstBroken(BrakingUnit unit, List<Check> checks) {
+    private static @Nullable RejectedUnit firstBroken(BrakingUnit unit, int count, List<Check> checks) {
         for (Check check : checks) {
             if (check.broken()) {
-                return new RejectedUnit(unit.id(), check.limit(), check.value(), check.bound());
+                return new RejectedUnit(unit.id(), count, check.limit(), check.value(), check.bound());
             }
         }
         return null;

@@ -4,6 +4,7 @@ import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.HeatCapacity;
+import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Resistance;
@@ -30,6 +31,8 @@ import org.jspecify.annotations.Nullable;
  * @param heatCapacity heat capacity of its resistor
  * @param thermalResistance thermal resistance from resistor to ambient
  * @param resistorLimit highest temperature of its resistor
+ * @param maxParallel how many, slaved to switch together, may work on one DC bus; 1 if absent
+ * @param maxResistorCable longest cable between chopper and resistor; no limit stated if absent
  */
 public record BrakingUnit(
         String id,
@@ -45,5 +48,7 @@ public record BrakingUnit(
         @Bounds(above = 0) Energy pulseEnergy,
         @Bounds(above = 0) HeatCapacity heatCapacity,
         @Bounds(above = 0) ThermalResistance thermalResistance,
-        @Bounds(min = 273.15, max = 1773.15) Temperature resistorLimit)
+        @Bounds(min = 273.15, max = 1773.15) Temperature resistorLimit,
+        @Bounds(min = 1, max = 16) @Nullable Integer maxParallel,
+        @Bounds(above = 0) @Nullable Length maxResistorCable)
         implements Item {}

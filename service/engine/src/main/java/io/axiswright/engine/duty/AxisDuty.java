@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param course speed and torque of the motor over the cycle
  * @param stops the controlled stops of its stop zone from every instant that can be the worst; empty for an axis without
  *     stop zone or whose zone stops by category 0
+ * @param stopModel the same stops from any instant; absent for such an axis
  */
 public record AxisDuty(
         String axis,
@@ -38,7 +39,8 @@ public record AxisDuty(
         List<Candidate> candidates,
         boolean reversing,
         @JsonIgnore Course course,
-        @JsonIgnore List<StopCourse> stops) {
+        @JsonIgnore List<StopCourse> stops,
+        @JsonIgnore @Nullable StopModel stopModel) {
 
     /** Keeps the lists from being changed. */
     public AxisDuty {

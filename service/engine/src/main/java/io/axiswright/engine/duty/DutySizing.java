@@ -1,11 +1,13 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Works out what each axis asks of its drive unit, and chooses the cheapest drive unit that holds it, or judges the one
@@ -56,11 +58,11 @@ public final class DutySizing {
         double inertia = best == null ? load.addedInertia() : best.trial().inertia();
         Course course = load.course(inertia);
         CourseFigures figures = new CourseFigures(course);
-        List<StopCourse> stops = zones.stream()
-                .filter(zone -> zone.id().equals(axis.stopZone()))
-                .findFirst()
-                .map(zone -> Stops.of(load, sums.peakSpeed(), inertia, zone))
-                .orElse(List.of());
+        Optional<StopZone> zone = zones.stream()
+                .filter(z -> z.id().equals(axis.stopZone()) && z.category() != StopCategory.CATEGORY_0)
+                .findFirst();
+        List<StopCourse> stops =
+                zone.map(z -> Stops.of(load, sums.peakSpeed(), inertia, z)).orElse(List.of());
         return new AxisDuty(
                 axis.id(),
                 best == null ? null : best.candidate().driveUnit(),
@@ -75,6 +77,8 @@ public final class DutySizing {
                 choice.listed(),
                 figures.reversing(),
                 course,
-                stops);
+                stops,
+                zone.map(z -> new EvenStops(load, inertia, z.decelerationTime().si()))
+                        .orElse(null));
     }
 }

@@ -40,7 +40,8 @@ final class Stops {
                 double speed = piece.speed().at(t);
                 long step = Math.round(speed / (RESOLUTION * peakSpeed));
                 if (step != 0 && known.add(new Start(piece.effort(), step))) {
-                    stops.add(new StopCourse(piece.start() + t, stop(load, piece.effort(), speed, inertia, time)));
+                    stops.add(new StopCourse(
+                            piece.start() + t, stop(load, piece.effort(), speed, Math.signum(speed), inertia, time)));
                 }
             }
         }
@@ -54,10 +55,17 @@ final class Stops {
         return instants;
     }
 
-    private static Course stop(AxisLoad load, LoadEffort effort, double motorSpeed, double inertia, double time) {
+    /**
+     * One stop.
+     *
+     * @param motorSpeed speed it starts from, rad/s
+     * @param direction sign of the speed, also where it is only just about to move
+     */
+    static Course stop(
+            AxisLoad load, LoadEffort effort, double motorSpeed, double direction, double inertia, double time) {
         double speed = motorSpeed / load.drivetrain().motorTurn();
         Polynomial falling = Polynomial.of(speed, -speed / time);
-        List<LoadPiece> pieces = load.drivetrain().moving(effort, 0, time, falling, Math.signum(speed));
+        List<LoadPiece> pieces = load.drivetrain().moving(effort, 0, time, falling, direction);
         return AxisLoad.course(pieces, inertia);
     }
 }

@@ -33,6 +33,7 @@ final class BrakingParts {
                         unit,
                         axisDuty.course(),
                         axisDuty.stops(),
+                        axisDuty.stopModel(),
                         brake == null ? null : brake.engageDelay()));
             }
         }

@@ -1,6 +1,7 @@
 package io.axiswright.engine.study;
 
 import io.axiswright.engine.bill.Demand;
+import io.axiswright.engine.braking.GroupBraking;
 import io.axiswright.engine.catalogue.DemandCondition;
 import io.axiswright.engine.catalogue.NeedKind;
 import io.axiswright.engine.design.Axis;
@@ -32,10 +33,12 @@ final class DemandCollection {
         }
         run.topology().gateways().forEach(this::addGateway);
         addControlPower();
-        run.braking()
-                .groups()
-                .forEach(group ->
-                        add(group.brakingUnit(), "DC bus " + group.id(), "burns off returned energy", "/design/axes"));
+        for (GroupBraking group : run.braking().groups()) {
+            int count = group.chosen() == null ? 0 : group.chosen().count();
+            for (int unit = 0; unit < count; unit++) {
+                add(group.brakingUnit(), "DC bus " + group.id(), "burns off returned energy", "/design/axes");
+            }
+        }
         addSupply();
         return List.copyOf(demands);
     }

@@ -10,6 +10,8 @@ import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.design.SupplySystem;
 import io.axiswright.engine.duty.Course;
 import io.axiswright.engine.duty.StopCourse;
+import io.axiswright.engine.duty.StopModel;
+import io.axiswright.engine.duty.StopRange;
 import io.axiswright.engine.numeric.Polynomial;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Capacitance;
@@ -32,6 +34,7 @@ import io.axiswright.engine.quantity.Voltage;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 
 /** Invented drive units, braking units, courses and requests; the numbers belong to no component. */
@@ -40,7 +43,7 @@ final class BrakingFixtures {
     static final Mains MAINS = new Mains(
             SupplySystem.THREE_PHASE_FOUR_WIRE, new Voltage(480), 0.1, 0.1, new Frequency(60), new Current(10_000));
     static final Temperature AMBIENT = new Temperature(313.15);
-    static final StopZone ZONE = new StopZone("front", StopCategory.CATEGORY_1, new Time(0.05), new Time(0.2));
+    static final StopZone ZONE = new StopZone("front", StopCategory.CATEGORY_1, new Time(0.05), new Time(0.2), null);
 
     private BrakingFixtures() {}
 
@@ -115,7 +118,9 @@ final class BrakingFixtures {
                 new Energy(pulse),
                 new HeatCapacity(500),
                 new ThermalResistance(0.9),
-                new Temperature(limitCelsius + 273.15));
+                new Temperature(limitCelsius + 273.15),
+                null,
+                null);
     }
 
     /** A piece of a course by the coefficients of speed and torque. */
@@ -145,13 +150,89 @@ final class BrakingFixtures {
                 stretch(pause, 0, 0, 0));
     }
 
-    static StopCourse stop(double inertia, double speed, double time) {
-        return new StopCourse(0, course(stretch(time, speed, -speed / time, -inertia * speed / time)));
+    /** Even stops of a bare inertia in kg·m² within a time in s, from the speed of a course. */
+    record EvenStops(Course course, double inertia, double duration) implements StopModel {
+
+        @Override
+        public double[] cuts() {
+            return DoubleStream.concat(
+                            course.pieces().stream().mapToDouble(Course.Piece::start),
+                            DoubleStream.of(course.duration()))
+                    .toArray();
+        }
+
+        private Course.Piece at(double beside) {
+            return course.pieces().stream()
+                    .filter(p -> p.start() <= beside && beside < p.end())
+                    .findFirst()
+                    .orElseThrow();
+        }
+
+        @Override
+        public Course from(double instant, double beside) {
+            Course.Piece piece = at(beside);
+            return stopFrom(piece.speed().at(instant - piece.start()));
+        }
+
+        private Course stopFrom(double speed) {
+            return BrakingFixtures.course(stretch(duration, speed, -speed / duration, -inertia * speed / duration));
+        }
+
+        @Override
+        public StopRange range(double from, double to) {
+            Course.Piece piece = at((from + to) / 2);
+            double a = from - piece.start();
+            double b = to - piece.start();
+            double speed = most(piece.speed(), a, b);
+            double rate = most(piece.speed().derivative(), a, b);
+            double bend = most(piece.speed().derivative().derivative(), a, b);
+            double k = inertia / duration;
+            return new StopRange(speed, rate, bend, k * speed, k * rate, k * bend, 0);
+        }
+
+        private static double most(Polynomial p, double from, double to) {
+            return p.extremalPoints(from, to).stream()
+                    .mapToDouble(t -> Math.abs(p.at(t)))
+                    .max()
+                    .orElse(0);
+        }
+
+        @Override
+        public StopModel within(double time) {
+            return new EvenStops(course, inertia, time);
+        }
+
+        List<StopCourse> stops() {
+            return course.pieces().stream()
+                    .flatMap(p -> p.speed().extremalPoints(0, p.duration()).stream()
+                            .filter(t -> p.speed().at(t) != 0)
+                            .map(t -> new StopCourse(
+                                    p.start() + t, stopFrom(p.speed().at(t)))))
+                    .toList();
+        }
     }
 
-    static BrakingAxis axis(int index, @Nullable String group, DriveUnit unit, Course course, StopCourse... stops) {
-        return new BrakingAxis(
-                index, "axis" + index, group, stops.length == 0 ? null : ZONE.id(), unit, course, List.of(stops), null);
+    /** One even stop. */
+    static Course stop(double inertia, double speed, double time) {
+        return course(stretch(time, speed, -speed / time, -inertia * speed / time));
+    }
+
+    /** An axis without stop zone. */
+    static BrakingAxis axis(int index, @Nullable String group, DriveUnit unit, Course course) {
+        return new BrakingAxis(index, "axis" + index, group, null, unit, course, List.of(), null, null);
+    }
+
+    /** An axis that stops with the zone named. */
+    static BrakingAxis axis(
+            int index,
+            @Nullable String group,
+            String zone,
+            DriveUnit unit,
+            Course course,
+            double inertia,
+            double time) {
+        var stops = new EvenStops(course, inertia, time);
+        return new BrakingAxis(index, "axis" + index, group, zone, unit, course, stops.stops(), stops, null);
     }
 
     static BrakingRequest request(List<BrakingAxis> axes, BrakingUnit... units) {

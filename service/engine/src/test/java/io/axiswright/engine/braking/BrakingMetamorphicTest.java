@@ -1,5 +1,6 @@
 package io.axiswright.engine.braking;
 
+import static io.axiswright.engine.braking.BrakingFixtures.ZONE;
 import static io.axiswright.engine.braking.BrakingFixtures.axis;
 import static io.axiswright.engine.braking.BrakingFixtures.brakingUnit;
 import static io.axiswright.engine.braking.BrakingFixtures.shuttle;
@@ -28,7 +29,7 @@ class BrakingMetamorphicTest {
         double speed = random.nextDouble(30, 200);
         DriveUnit unit = unit(random.nextDouble(0.8, 2), random.nextDouble(5, 40), capacitance, 820);
         double ramp = random.nextDouble(0.05, 0.3);
-        return axis(index, "bus", unit, shuttle(inertia, speed, ramp, 0.3, 1.7 - 2 * ramp), stop(inertia, speed, ramp));
+        return axis(index, "bus", ZONE.id(), unit, shuttle(inertia, speed, ramp, 0.3, 1.7 - 2 * ramp), inertia, ramp);
     }
 
     private static List<BrakingAxis> axes(int run, double capacitance) {
@@ -98,8 +99,7 @@ class BrakingMetamorphicTest {
         double lastPower = Double.POSITIVE_INFINITY;
         double lastEnergy = 0;
         for (double time = 0.05; time < 1; time *= 1.3) {
-            BusPower power = BusPower.once(
-                    List.of(PowerCourse.withLosses(stop(0.01, 200, time).course(), lossless)));
+            BusPower power = BusPower.once(List.of(PowerCourse.withLosses(stop(0.01, 200, time), lossless)));
             assertThat(power.peak()).isLessThan(lastPower);
             assertThat(power.returned()).isGreaterThan(lastEnergy);
             lastPower = power.peak();

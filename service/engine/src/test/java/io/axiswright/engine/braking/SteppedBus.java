@@ -34,6 +34,8 @@ final class SteppedBus {
     private final double onEnergy;
     private final double offEnergy;
     private final double decay;
+    private final double absolute;
+    private final double relative;
 
     private Mode mode = Mode.FLOOR;
     private double time;
@@ -49,6 +51,13 @@ final class SteppedBus {
     int switchings;
 
     SteppedBus(List<PowerCourse> courses, Bus bus, Chopper chopper) {
+        this(courses, bus, chopper, 1e-8, 1e-10);
+    }
+
+    /** With its absolute tolerance in J and its relative one. */
+    SteppedBus(List<PowerCourse> courses, Bus bus, Chopper chopper, double absolute, double relative) {
+        this.absolute = absolute;
+        this.relative = relative;
         this.courses = courses;
         this.bus = bus;
         this.onEnergy = chopper.onEnergy();
@@ -115,7 +124,7 @@ final class SteppedBus {
         if (mode == Mode.FLOOR && power.applyAsDouble(soon) > 0) {
             mode = Mode.FREE;
         }
-        var integrator = new DormandPrince853Integrator(1e-14, to - time, 1e-8, 1e-10);
+        var integrator = new DormandPrince853Integrator(1e-14, to - time, absolute, relative);
         Mode[] next = {mode};
         double check = (to - time) / 30;
         switch (mode) {

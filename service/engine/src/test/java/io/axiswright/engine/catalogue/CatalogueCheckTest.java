@@ -201,7 +201,9 @@ class CatalogueCheckTest {
                 new Energy(4000),
                 new HeatCapacity(300),
                 new ThermalResistance(1),
-                new Temperature(600));
+                new Temperature(600),
+                null,
+                null);
     }
 
     private static DriveUnit drive(List<CurvePoint> continuous, List<CurvePoint> intermittent) {

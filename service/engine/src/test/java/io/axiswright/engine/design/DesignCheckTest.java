@@ -163,7 +163,7 @@ class DesignCheckTest {
                         new Current(8000)),
                 axes,
                 Arrays.stream(zones)
-                        .map(id -> new StopZone(id, StopCategory.CATEGORY_1, new Time(0.1), new Time(0.5)))
+                        .map(id -> new StopZone(id, StopCategory.CATEGORY_1, new Time(0.1), new Time(0.5), null))
                         .toList(),
                 network,
                 supplyPlace == null ? null : new ControlPower(supplyPlace, 0.2, false),

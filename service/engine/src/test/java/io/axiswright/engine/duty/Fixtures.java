@@ -52,7 +52,7 @@ final class Fixtures {
 
     static final DriveSelection ANY = new DriveSelection(null, null, false, false, false);
 
-    static final StopZone ZONE = new StopZone("zone", StopCategory.CATEGORY_1, new Time(0.1), new Time(0.2));
+    static final StopZone ZONE = new StopZone("zone", StopCategory.CATEGORY_1, new Time(0.1), new Time(0.2), null);
 
     private Fixtures() {}
 

@@ -197,7 +197,7 @@ class SystemStudyTest {
                 d.site(),
                 d.mains(),
                 d.axes(),
-                List.of(new StopZone("zone", StopCategory.CATEGORY_1, new Time(0.03), new Time(0.005))),
+                List.of(new StopZone("zone", StopCategory.CATEGORY_1, new Time(0.03), new Time(0.005), null)),
                 d.network(),
                 d.controlPower(),
                 d.installation());

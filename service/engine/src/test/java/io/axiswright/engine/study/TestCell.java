@@ -31,7 +31,7 @@ public final class TestCell {
                         new Frequency(50),
                         new Current(5000)),
                 IntStream.range(0, axes).mapToObj(TestCell::axis).toList(),
-                List.of(new StopZone("zone", StopCategory.CATEGORY_1, new Time(0.03), new Time(0.4))),
+                List.of(new StopZone("zone", StopCategory.CATEGORY_1, new Time(0.03), new Time(0.4), null)),
                 network(axes),
                 new ControlPower("panel-0", 0.2, true),
                 new Installation(
@@ -139,7 +139,9 @@ public final class TestCell {
                         new Energy(6000),
                         new HeatCapacity(55),
                         new ThermalResistance(0.9),
-                        celsius(250))),
+                        celsius(250),
+                        null,
+                        null)),
                 List.of(),
                 List.of(),
                 List.of(new FasteningPart(

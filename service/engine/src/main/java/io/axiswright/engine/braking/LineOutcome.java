@@ -1,0 +1,22 @@
+package io.axiswright.engine.braking;
+
+import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.quantity.Voltage;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What one DC bus comes to at one line voltage. The higher the line, the less the capacitors take and the higher every peak:
+ * high line decides.
+ *
+ * @param line where the mains stands
+ * @param floorVoltage rectified voltage
+ * @param cyclePeakVoltage highest voltage in the cycle
+ * @param stopPeakVoltage highest voltage in any stop, begun at the instants that are worst at high line; absent without stops
+ * @param meanResistorPower mean power into the resistors over the cycle
+ */
+public record LineOutcome(
+        SupplyLine line,
+        Voltage floorVoltage,
+        Voltage cyclePeakVoltage,
+        @Nullable Voltage stopPeakVoltage,
+        Power meanResistorPower) {}

@@ -1,0 +1,107 @@
+package io.axiswright.engine.braking;
+
+import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
+
+/** One stop on one bus as a function of the instant at which it begins. */
+final class StopOnBus {
+
+    private final StopLoad load;
+    private final StopScene scene;
+    private final Bus bus;
+    private final Chopper chopper;
+    private final StartEnergies starts;
+    private final double rise;
+
+    /**
+     * A stop on a bus.
+     *
+     * @param chopper one that switches infinitely fast, or none
+     * @param starts energy of the bus over the cycle
+     * @param rise highest temperature of the resistor over ambient in the cycle, K
+     */
+    StopOnBus(StopLoad load, Bus bus, Chopper chopper, StartEnergies starts, double rise) {
+        this.load = load;
+        this.scene = load.scene();
+        this.bus = bus;
+        this.chopper = chopper;
+        this.starts = starts;
+        this.rise = rise;
+    }
+
+    /** Instants between which everything changes smoothly; in no order, s. */
+    double[] cuts(double cycle) {
+        return DoubleStream.concat(scene.cuts(cycle), DoubleStream.of(starts.cuts()))
+                .toArray();
+    }
+
+    /** The highest energy of the bus. */
+    WorstInstant.Objective voltage() {
+        double taken = chopper.present() ? chopper.decay() * chopper.onEnergy() : 0;
+        return new WorstInstant.Objective() {
+            @Override
+            public double value(double instant, double beside) {
+                return run(instant, beside).peakEnergy();
+            }
+
+            @Override
+            public double bend(double from, double to) {
+                return starts.bend(from, to) + scene.bend(from, to, chopper.decay());
+            }
+
+            /** Where the axes cannot return more than the resistor takes, the bus never rises above its start. */
+            @Override
+            public double closerBend(double from, double to) {
+                return scene.powerBound(from, to) <= taken ? starts.bend(from, to) : bend(from, to);
+            }
+        };
+    }
+
+    /** The most energy returned, net, in any part of the stop. */
+    WorstInstant.Objective energy() {
+        return new WorstInstant.Objective() {
+            @Override
+            public double value(double instant, double beside) {
+                return scene.power(instant, beside).largestPart();
+            }
+
+            @Override
+            public double bend(double from, double to) {
+                return scene.bend(from, to, 0);
+            }
+        };
+    }
+
+    private BusTrace run(double instant, double beside) {
+        return new BusSimulation(bus, chopper).run(scene.power(instant, beside), start(instant, beside));
+    }
+
+    private BusState start(double instant, double beside) {
+        double energy = starts.at(instant, beside);
+        return new BusState(energy, energy > chopper.onEnergy(), rise);
+    }
+
+    /** The stop begun at a worst instant; the bound is that of the energy of the bus, NaN if it was not sought. */
+    CaseOutcome outcome(@Nullable StopCriterion criterion, WorstInstant worst, double bound) {
+        BusPower power = scene.power(worst.instant(), worst.beside());
+        BusState start = start(worst.instant(), worst.beside());
+        BusTrace trace = new BusSimulation(bus, chopper).run(power, start);
+        return new CaseOutcome(
+                load.kind(),
+                load.zone(),
+                criterion,
+                power.duration(),
+                start.energy(),
+                trace.end().energy(),
+                trace.peakEnergy(),
+                trace.peakInstant(),
+                trace.tripInstant(),
+                power.returned(),
+                power.drawn(),
+                trace.supplied(),
+                trace.burned(),
+                trace.peakRise(),
+                power.peak(),
+                new CaseOutcome.Worst(worst, bound));
+    }
+}

@@ -1,0 +1,198 @@
+package io.axiswright.engine.braking;
+
+import static io.axiswright.engine.braking.BrakingFixtures.ZONE;
+import static io.axiswright.engine.braking.BrakingFixtures.axis;
+import static io.axiswright.engine.braking.BrakingFixtures.brakingUnit;
+import static io.axiswright.engine.braking.BrakingFixtures.course;
+import static io.axiswright.engine.braking.BrakingFixtures.shuttle;
+import static io.axiswright.engine.braking.BrakingFixtures.stretch;
+import static io.axiswright.engine.braking.BrakingFixtures.study;
+import static io.axiswright.engine.braking.BrakingFixtures.unit;
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import io.axiswright.engine.catalogue.BrakingUnit;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Length;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** How the braking unit chosen stands to its limits, and what would change that. */
+class UnitReportTest {
+
+    private static BrakingAxis heavy() {
+        return axis(0, null, ZONE.id(), unit(1.5, 20, 1e-3, 820), shuttle(0.02, 250, 0.2, 0.5, 0.6), 0.02, 0.2);
+    }
+
+    private static BrakingUnit parallel(BrakingUnit u, int most) {
+        return new BrakingUnit(
+                u.id(),
+                u.description(),
+                u.price(),
+                u.needs(),
+                u.chopperOn(),
+                u.chopperOff(),
+                u.resistance(),
+                u.resistanceTolerance(),
+                u.chopperCurrent(),
+                u.continuousPower(),
+                u.pulseEnergy(),
+                u.heatCapacity(),
+                u.thermalResistance(),
+                u.resistorLimit(),
+                most,
+                new Length(10));
+    }
+
+    private static List<FindingCode> codes(BrakingResult result) {
+        return result.findings().stream().map(Finding::code).toList();
+    }
+
+    @Test
+    void theReportByHand() {
+        BrakingResult result = study(List.of(heavy()), brakingUnit("b", 1, 40));
+        GroupBraking group = result.groups().getFirst();
+        ChosenUnit chosen = requireNonNull(group.chosen());
+        assertThat(chosen.count()).isEqualTo(1);
+        // 780 V/(200 A·0.9); 780²/5952.2 W; 780 V/36 Ω; 780²/36 Ω
+        assertThat(chosen.smallestResistance().si()).isCloseTo(780 / 180.0, withPercentage(1e-9));
+        assertThat(requireNonNull(chosen.largestResistance()).si())
+                .isCloseTo(780 * 780 / 5952.2222, withPercentage(1e-5));
+        assertThat(chosen.chopperCurrent().si()).isCloseTo(780 / 36.0, withPercentage(1e-9));
+        assertThat(chosen.peakPower().si()).isCloseTo(780 * 780 / 36.0, withPercentage(1e-9));
+        // 566.86 J a stop from the switch-on voltage (WorstStopTest), 12 stops an hour
+        assertThat(chosen.pulseEnergy().si()).isCloseTo(566.86, within(0.01));
+        double mean = group.cases().getFirst().meanResistorPower().si();
+        assertThat(chosen.meanPower().si()).isCloseTo(mean + 566.863 * 12 / 3600, within(1e-3));
+        // (500 − 40) K/(0.9 K/W) = 511 W, below the rating of 5 kW
+        assertThat(chosen.allowedMeanPower().si()).isCloseTo(511.11, within(0.01));
+        assertThat(chosen.cableCurrent().si())
+                .isCloseTo(Math.sqrt(chosen.meanPower().si() / 36), withPercentage(1e-9));
+        // one mean power: (511.1 − mean)·3600/566.86; heat would allow more
+        assertThat(requireNonNull(chosen.toleratedStopsPerHour()))
+                .isPositive()
+                .isLessThanOrEqualTo((511.11 - mean) * 3600 / 566.86 + 0.1);
+        assertThat(chosen.tripsOnFailure()).isTrue();
+        assertThat(codes(result))
+                .contains(FindingCode.BRAKING_UNIT_FAILURE)
+                .doesNotContain(FindingCode.BRAKING_UNITS_PARALLEL, FindingCode.BRAKING_RESISTOR_CABLE);
+    }
+
+    @Test
+    void severalInParallelWhereOneIsTooWeak() {
+        BrakingUnit weak = brakingUnit("weak", 10, 780, 765, 220, 0.1, 10, 5000, 50_000, 500);
+        assertThat(study(List.of(heavy()), weak).groups().getFirst().verdict()).isEqualTo(BrakingVerdict.NONE_FITS);
+        BrakingResult result = study(List.of(heavy()), parallel(weak, 8));
+        GroupBraking group = result.groups().getFirst();
+        assertThat(group.verdict()).isEqualTo(BrakingVerdict.NEEDS_BRAKING_UNIT);
+        ChosenUnit chosen = requireNonNull(group.chosen());
+        assertThat(chosen.count()).isGreaterThan(1);
+        assertThat(group.rejected()).hasSize(chosen.count() - 1);
+        assertThat(codes(result)).contains(FindingCode.BRAKING_UNITS_PARALLEL, FindingCode.BRAKING_RESISTOR_CABLE);
+        // the fewest: one less trips
+        assertThat(chosen.tripsOnFailure()).isTrue();
+        // what several take together is what one with their resistance takes
+        double together = group.cases().get(1).resistorEnergy().si();
+        assertThat(chosen.pulseEnergy().si() * chosen.count()).isCloseTo(together, withPercentage(1e-6));
+    }
+
+    /** 10 N·m at 100 rad/s less 25 W copper and 15 W standby: 960 W for as long as it runs down. */
+    @Test
+    void aLoadThatRunsDownLongerThanItsResistorStands() {
+        BrakingAxis hoist =
+                axis(0, null, unit(2, 15, 1e-3, 820), course(stretch(2, 100, 0, -10), stretch(4, -50, 0, -11)));
+        BrakingResult result = study(List.of(hoist), brakingUnit("b", 1, 780, 765, 40, 0.1, 200, 900, 50_000, 500));
+        assertThat(result.groups().getFirst().cases())
+                .filteredOn(c -> c.kind() == CaseKind.LOWERING)
+                .singleElement()
+                .satisfies(c -> assertThat(c.resistorEnergy().si()).isCloseTo(1920, within(1e-6)));
+        assertThat(codes(result)).contains(FindingCode.BRAKING_LOWERING_LONG);
+    }
+
+    /** Stops an hour from a loss budget, the same formula as starts an hour: see CHECKS. */
+    @Test
+    void stopsFromALossBudget() {
+        double speed = 2 * Math.PI * 1000 / 60;
+        double perHour = ResistorHeat.tolerated(0.5 * speed * speed, 2193.64, 1e-9, 1);
+        // printed 24 per minute
+        assertThat(perHour / 60).isCloseTo(24.004, within(0.01));
+        double fast = 2 * Math.PI * 1500 / 60;
+        assertThat(ResistorHeat.tolerated(0.5 * fast * fast, 2193.64, 1e-9, 1) / 60)
+                .isCloseTo(10.669, within(0.01));
+    }
+
+    @Test
+    void highLineDecidesAndTheHighestLineIsTheLimit() {
+        BrakingAxis light =
+                axis(0, null, ZONE.id(), unit(1.5, 20, 1e-3, 820), shuttle(0.001, 150, 0.1, 0.3, 0.5), 0.001, 0.1);
+        GroupBraking group = study(List.of(light)).groups().getFirst();
+        assertThat(group.lines())
+                .extracting(LineOutcome::line)
+                .containsExactly(SupplyLine.HIGH, SupplyLine.NOMINAL, SupplyLine.LOW);
+        for (int k = 1; k < 3; k++) {
+            assertThat(group.lines().get(k).cyclePeakVoltage().si())
+                    .isLessThan(group.lines().get(k - 1).cyclePeakVoltage().si());
+        }
+        // the energy on top of the rectifier's is the same at every line: ½C(V_peak² − V_floor²)
+        double top = energy(group.lines().get(0));
+        assertThat(energy(group.lines().get(1))).isCloseTo(top, withPercentage(1e-6));
+        double limit = Math.sqrt(820 * 820 - 2 * Math.max(top, stopEnergy(group)) / 1e-3) / Math.sqrt(2);
+        assertThat(group.highestLineVoltage().si()).isCloseTo(limit, withPercentage(1e-4));
+        assertThat(group.settlingCycles()).isEqualTo(1);
+        assertThat(requireNonNull(group.settlingResidual()).si()).isLessThan(1e-9);
+    }
+
+    private static double energy(LineOutcome line) {
+        return 0.5e-3
+                * (Math.pow(line.cyclePeakVoltage().si(), 2)
+                        - Math.pow(line.floorVoltage().si(), 2));
+    }
+
+    private static double stopEnergy(GroupBraking group) {
+        LineOutcome high = group.lines().getFirst();
+        double stop = requireNonNull(high.stopPeakVoltage()).si();
+        return 0.5e-3 * (stop * stop - Math.pow(high.floorVoltage().si(), 2));
+    }
+
+    /** ½·0.01·150² = 112.5 J of a cycle absorbed by motoring axes, but a stop of 0.1 s is too much; a slower one is not. */
+    @Test
+    void aLongerDecelerationMayNeedNoUnit() {
+        BrakingAxis axis =
+                axis(0, null, ZONE.id(), unit(1.5, 60, 1e-3, 820), course(stretch(2, 120, 0, 0.3)), 0.012, 0.1);
+        GroupBraking group =
+                study(List.of(axis), brakingUnit("b", 1, 40)).groups().getFirst();
+        assertThat(group.verdict()).isEqualTo(BrakingVerdict.NEEDS_BRAKING_UNIT);
+        assertThat(group.reliefs()).hasSize(1);
+        double time =
+                requireNonNull(group.reliefs().getFirst().decelerationTime()).si();
+        assertThat(time).isGreaterThan(0.1);
+        BrakingAxis slower = axis(
+                0, null, ZONE.id(), unit(1.5, 60, 1e-3, 820), course(stretch(2, 120, 0, 0.3)), 0.012, time * 1.001);
+        assertThat(study(List.of(slower)).groups().getFirst().verdict()).isNotEqualTo(BrakingVerdict.NONE_FITS);
+        BrakingAxis faster =
+                axis(0, null, ZONE.id(), unit(1.5, 60, 1e-3, 820), course(stretch(2, 120, 0, 0.3)), 0.012, time * 0.99);
+        assertThat(study(List.of(faster)).groups().getFirst().verdict()).isEqualTo(BrakingVerdict.NONE_FITS);
+    }
+
+    /** Unrelated periods: what the search finds, an exact simulation, lies under the bound and near it. */
+    @Test
+    void theWorstAlignmentFoundLiesUnderTheBound() {
+        var unit = unit(1.5, 20, 5e-3, 900);
+        BrakingResult result = study(List.of(
+                axis(0, "bus", ZONE.id(), unit, shuttle(0.01, 150, 0.2, 0.5, 1.1), 0.01, 0.2),
+                axis(1, "bus", unit, shuttle(0.01, 150, 0.15, 0.5, 0.7 * Math.sqrt(2)))));
+        GroupBraking group = result.groups().getFirst();
+        assertThat(group.cycleBasis()).isEqualTo(CycleBasis.BOUND);
+        Alignment alignment = requireNonNull(group.alignment());
+        assertThat(alignment.phases()).hasSize(2);
+        assertThat(alignment.gap().si()).isBetween(0.0, 0.5);
+        // the stop's bound: the window of the cycle, the worst stop, and the window of the axis that goes on
+        BrakingCase stop = group.cases().get(1);
+        assertThat(stop.criterion()).isNull();
+        assertThat(stop.peakVoltage().si())
+                .isGreaterThan(group.cases().getFirst().peakVoltage().si());
+    }
+}
