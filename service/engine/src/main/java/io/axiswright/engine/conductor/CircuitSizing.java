@@ -40,9 +40,8 @@ final class CircuitSizing {
                 null,
                 gap.limit(),
                 gap.clause(),
-                List.of(),
                 List.of());
-        return new Sized(circuit, conductors, null, null, gap, List.of());
+        return new Sized(circuit, conductors, null, null, gap, List.of(), List.of());
     }
 
     private static Sized tryAll(Circuit circuit, Judge judge) {
@@ -79,8 +78,7 @@ final class CircuitSizing {
                 volts / circuit.voltage().si(),
                 last == null ? Limit.CODE_MINIMUM : last.limit(),
                 ampacity.base().clause(),
-                tried,
-                sources(circuit, judge, k, protective));
+                tried);
         Gap gap = protective.isPresent()
                 ? null
                 : new Gap(
@@ -89,7 +87,14 @@ final class CircuitSizing {
                         ProtectiveConductors.largestDevice(),
                         Limit.DEVICE_COORDINATION,
                         "NFPA 70:2023 Table 250.122");
-        return new Sized(circuit, conductors, judge.device(), null, gap, ConductorDerivations.of(circuit, judge, k));
+        return new Sized(
+                circuit,
+                conductors,
+                judge.device(),
+                null,
+                gap,
+                sources(circuit, judge, k, protective),
+                ConductorDerivations.of(circuit, judge, k));
     }
 
     private static Sized none(Circuit circuit, Judge judge, @Nullable Breach last, List<Trial> tried) {
@@ -106,9 +111,15 @@ final class CircuitSizing {
                 null,
                 last.limit(),
                 judge.ampacity(judge.count() - 1).base().clause(),
-                tried,
-                sources(circuit, judge, judge.count() - 1, Optional.empty()));
-        return new Sized(circuit, conductors, judge.device(), last, null, List.of());
+                tried);
+        return new Sized(
+                circuit,
+                conductors,
+                judge.device(),
+                last,
+                null,
+                sources(circuit, judge, judge.count() - 1, Optional.empty()),
+                List.of());
     }
 
     private static List<Source> sources(
