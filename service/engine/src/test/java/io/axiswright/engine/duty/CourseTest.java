@@ -139,7 +139,8 @@ class CourseTest {
         Drivetrain drivetrain =
                 Drivetrain.of(Fixtures.axis("train", track, new Gear(3, 0.75, 0.75, new Inertia(0)), Fixtures.ANY));
         Polynomial speed = Polynomial.of(-100 / 3.6, 40 / 3.6 / 90);
-        List<LoadPiece> pieces = drivetrain.moving(drivetrain.mechanics().effort(0, 0), 0, 90, speed, -1);
+        List<LoadPiece> pieces =
+                drivetrain.moving(drivetrain.mechanics().effort(0, 0), 0, LoadMotion.of(0, speed, 90, -1));
         double returned = pieces.stream()
                 .mapToDouble(p -> p.torque(0).times(p.speed()).integral(0, p.duration()))
                 .sum();

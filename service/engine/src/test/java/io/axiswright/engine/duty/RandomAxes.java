@@ -29,6 +29,7 @@ import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Payload;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Torque;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
@@ -48,11 +49,17 @@ final class RandomAxes {
         for (int k = 0; k < segments.length; k++) {
             segments[k] = random.nextInt(4) == 0 ? dwell(rotary) : move(rotary);
         }
-        Gear gear = random.nextBoolean()
-                ? null
-                : new Gear(between(2, 30), between(0.7, 1), orNull(0.6), new Inertia(between(0, 1e-4)));
+        Gear[] gears = new Gear[random.nextInt(3)];
+        for (int k = 0; k < gears.length; k++) {
+            gears[k] = new Gear(
+                    between(2, 8),
+                    between(0.7, 1),
+                    orNull(0.6),
+                    new Inertia(between(0, 1e-4)),
+                    random.nextBoolean() ? null : new Torque(between(0, 0.3)));
+        }
         DriveSelection drive = new DriveSelection(null, null, random.nextBoolean(), random.nextBoolean(), false);
-        return Fixtures.axis(id, mechanism, gear, drive, segments);
+        return Fixtures.geared(id, mechanism, List.of(gears), drive, segments);
     }
 
     double between(double from, double to) {

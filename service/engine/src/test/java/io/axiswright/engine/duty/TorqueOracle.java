@@ -4,6 +4,7 @@ import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Belt;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Friction;
+import io.axiswright.engine.design.Gear;
 import io.axiswright.engine.design.Hoist;
 import io.axiswright.engine.design.Mechanism;
 import io.axiswright.engine.design.MotionLaw;
@@ -124,7 +125,7 @@ final class TorqueOracle {
                 grid[j] = from + step * Math.max(EDGE, Math.min(steps - EDGE, j));
             }
             for (int j = 0; j < steps; j++) {
-                for (int which = 0; which < 3; which++) {
+                for (int which = 0; which < 2 + axis.gears().size(); which++) {
                     kink(segment, which, grid[j], grid[j + 1], all);
                 }
             }
@@ -182,18 +183,27 @@ final class TorqueOracle {
             case Dwell dwell -> {
                 boolean held = dwell.brakeHolds() && axis.drive().holdingBrake();
                 yield held
-                        ? new State(0, 0, 0, 0, 0, 0, new double[3])
-                        : new State(0, holding(dwell.payload(), dwell.processEffort()), 0, 0, 0, 0, new double[3]);
+                        ? new State(0, 0, 0, 0, 0, 0, new double[10])
+                        : new State(0, holding(dwell.payload(), dwell.processEffort()), 0, 0, 0, 0, new double[10]);
             }
         };
     }
 
     private double ratio() {
-        return axis.gear() == null ? 1 : axis.gear().ratio();
+        return axis.gears().stream().mapToDouble(Gear::ratio).reduce(1, (a, b) -> a * b);
+    }
+
+    private boolean selfLocking() {
+        return back(efficiency(), backDriving()) <= 0
+                || axis.gears().stream().anyMatch(g -> back(g.efficiency(), g.backDrivingEfficiency()) <= 0);
+    }
+
+    private static double back(double driving, @Nullable Double back) {
+        return back != null ? back : 2 - 1 / driving;
     }
 
     private double holding(@Nullable Quantity payload, @Nullable Quantity process) {
-        return (weight(si(payload)) + si(process)) * lever() / ratio();
+        return selfLocking() ? 0 : (weight(si(payload)) + si(process)) * lever() / ratio();
     }
 
     private State state(Move move, @Nullable Quantity payload, @Nullable Quantity process, double instant) {
@@ -216,25 +226,33 @@ final class TorqueOracle {
         double shaftSpeed = v / lever();
         double before = effort * lever();
         double after = throughElement(before, direction, efficiency(), backDriving());
-        double shaft = after + shaftInertia() * a / lever();
-        double gearEfficiency = axis.gear() == null ? 1 : axis.gear().efficiency();
-        Double gearBack = axis.gear() == null ? Double.valueOf(1) : axis.gear().backDrivingEfficiency();
-        double motor = throughElement(shaft, direction, gearEfficiency, gearBack);
-        double loss = (after - before) * shaftSpeed + (motor - shaft) * shaftSpeed;
-        double torque = motor / ratio() + inertia * a / lever() * ratio();
+        double drag =
+                axis.mechanism() instanceof Screw screw ? si(screw.preloadTorque()) + si(screw.bearingFriction()) : 0;
+        double shaft = after + shaftInertia() * a / lever() + direction * drag;
+        double loss = (after - before) * shaftSpeed + drag * Math.abs(shaftSpeed);
+        double[] switches = new double[10];
+        switches[0] = before;
+        double turns = 1;
+        int which = 1;
+        for (Gear gear : axis.gears().reversed()) {
+            switches[which++] = shaft;
+            double input = throughElement(shaft, direction, gear.efficiency(), gear.backDrivingEfficiency());
+            loss += (input - shaft) * shaftSpeed * turns;
+            turns *= gear.ratio();
+            loss += si(gear.noLoadTorque()) * Math.abs(shaftSpeed) * turns;
+            boolean first = gear == axis.gears().getFirst();
+            shaft = input / gear.ratio()
+                    + direction * si(gear.noLoadTorque())
+                    + (first ? 0 : gear.inertia().si() * a / lever() * turns);
+        }
+        double torque = shaft + inertia * a / lever() * turns;
+        switches[which] = torque;
         return new State(
-                shaftSpeed * ratio(),
-                torque,
-                resisting * v,
-                si(process) * v,
-                weight(si(payload)) * v,
-                loss,
-                new double[] {before, shaft, torque});
+                shaftSpeed * ratio(), torque, resisting * v, si(process) * v, weight(si(payload)) * v, loss, switches);
     }
 
     private static double throughElement(double torque, double direction, double driving, @Nullable Double back) {
-        double backDriving = back != null ? back : Math.max(0, 2 - 1 / driving);
-        return torque * direction > 0 ? torque / driving : torque * backDriving;
+        return torque * direction > 0 ? torque / driving : torque * back(driving, back);
     }
 
     private double lever() {
@@ -244,6 +262,7 @@ final class TorqueOracle {
             case RackAndPinion r -> r.pitchDiameter().si() / 2;
             case RotaryTable t -> 1;
             case Hoist h -> h.drumDiameter().si() / 2 / h.reeving();
+            default -> throw unknown();
         };
     }
 
@@ -254,6 +273,7 @@ final class TorqueOracle {
             case RackAndPinion r -> r.load().si();
             case RotaryTable t -> t.inertia().si();
             case Hoist h -> h.load().si();
+            default -> throw unknown();
         };
     }
 
@@ -264,6 +284,7 @@ final class TorqueOracle {
             case RackAndPinion r -> r.inclination().si();
             case RotaryTable t -> 0;
             case Hoist h -> Math.PI / 2;
+            default -> throw unknown();
         };
     }
 
@@ -283,16 +304,18 @@ final class TorqueOracle {
             case RackAndPinion r -> r.pinionInertia().si();
             case RotaryTable t -> 0;
             case Hoist h -> h.drumInertia().si();
+            default -> throw unknown();
         };
     }
 
     private double efficiency() {
         return switch (axis.mechanism()) {
-            case Screw s -> s.efficiency();
+            case Screw s -> java.util.Objects.requireNonNull(s.efficiency());
             case Belt b -> b.efficiency();
             case RackAndPinion r -> r.efficiency();
             case RotaryTable t -> t.efficiency();
             case Hoist h -> h.efficiency();
+            default -> throw unknown();
         };
     }
 
@@ -303,6 +326,7 @@ final class TorqueOracle {
             case RackAndPinion r -> r.backDrivingEfficiency();
             case RotaryTable t -> t.backDrivingEfficiency();
             case Hoist h -> h.backDrivingEfficiency();
+            default -> throw unknown();
         };
     }
 
@@ -313,6 +337,7 @@ final class TorqueOracle {
             case RackAndPinion r -> r.friction();
             case RotaryTable t -> null;
             case Hoist h -> null;
+            default -> throw unknown();
         };
     }
 
@@ -361,5 +386,9 @@ final class TorqueOracle {
                         : x < b - r ? highest * (x - r / 2) : top - highest * rest * rest / 2 / r;
             }
         };
+    }
+
+    private IllegalArgumentException unknown() {
+        return new IllegalArgumentException("the oracle does not know " + axis.mechanism());
     }
 }
