@@ -72,6 +72,17 @@ record AxisLoad(
                 gravity);
     }
 
+    /** The largest torque the load asks for at the mechanism's shaft, moving or held, before any loss, N·m. */
+    double hardestPull() {
+        double hardest = 0;
+        for (LoadPiece piece : pieces) {
+            hardest = Math.max(
+                    hardest,
+                    Extreme.ofMagnitude(piece.pull(), 0, piece.duration()).size());
+        }
+        return hardest;
+    }
+
     /** What turns with the motor besides rotor and brake, kg·m². */
     double addedInertia() {
         return drivetrain.gearInertia() + drivetrain.couplingInertia();
