@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  */
 @JsonTypeName("CUSTOM")
 public record Custom(
-        @Count(min = 2, max = 1000) List<CustomPoint> points,
+        @Count(min = 2, max = 361) List<CustomPoint> points,
         TableInterpolation interpolation,
         boolean repeats,
         @Bounds(min = -100000, max = 100000) Angle startAngle,

@@ -14,7 +14,7 @@ public final class MechanismCheck {
 
     private static final double TURN = 2 * Math.PI;
 
-    /** Courses that change turn after turn are worked out turn by turn; no cycle needs more of them. */
+    /** Courses that change along each turn, or pass of a table, are worked out one by one; no cycle needs more of them. */
     private static final double MOST_TURNS = 200;
 
     private final Axis axis;
@@ -155,13 +155,12 @@ public final class MechanismCheck {
                         -(start * start - core * core) * Math.PI / thickness,
                         (full * full - start * start) * Math.PI / thickness,
                         "m wound, and core and full roll are its ends");
-            case SHAFT -> {
+            case SHAFT ->
                 stays(
                         0,
                         -(start - core) * TURN / thickness,
                         (full - start) * TURN / thickness,
                         "rad wound, and core and full roll are its ends");
-            }
         }
         for (int k = 0; k < axis.cycle().segments().size(); k++) {
             if (axis.cycle().segments().get(k).payload() != null) {
@@ -188,6 +187,9 @@ public final class MechanismCheck {
         }
         CustomPoint first = points.getFirst();
         CustomPoint last = points.getLast();
+        if (travelled() > MOST_TURNS * (last.angle().si() - first.angle().si())) {
+            tooManyTurns();
+        }
         if (!custom.repeats()) {
             stays(custom.startAngle().si(), first.angle().si(), last.angle().si(), "rad, and the points go no farther");
             return;
@@ -198,9 +200,6 @@ public final class MechanismCheck {
                     FaultCode.INCONSISTENT,
                     "The points repeat, but the last is not alike the first.",
                     "torque and inertia of the first point");
-        }
-        if (travelled() > MOST_TURNS * (last.angle().si() - first.angle().si())) {
-            tooManyTurns();
         }
     }
 

@@ -48,7 +48,7 @@ record CrankEffort(
 
     @Override
     public boolean falls() {
-        return Math.abs(gravity) > 1e-9 * Mechanics.FREE_FALL * mass;
+        return Math.abs(gravity) > EvenEffort.LEAST_SLOPE * Mechanics.FREE_FALL * mass;
     }
 
     @Override
@@ -56,10 +56,10 @@ record CrankEffort(
         return Turns.place(position);
     }
 
-    /** dx/dangle: r·s·(1 + r·c/sqrt(l² − r²·s²)). */
+    /** dx/dangle: r·s·(1 + r·c/sqrt(l² − r²·s²)); without a rod the root is infinite and leaves the sine. */
     private double way(double angle) {
         double s = Math.sin(angle);
-        return radius * s * (1 + radius * Math.cos(angle) / root(s)); // an infinite root leaves the sine
+        return radius * s * (1 + radius * Math.cos(angle) / root(s));
     }
 
     /** d²x/dangle². */

@@ -20,7 +20,7 @@ record EvenEffort(
         implements LoadEffort {
 
     /** Weights below this share of the moved mass's own are rounding of an angle. */
-    private static final double LEAST_SLOPE = 1e-9;
+    static final double LEAST_SLOPE = 1e-9;
 
     @Override
     public List<ShaftPiece> moving(LoadMotion motion) {

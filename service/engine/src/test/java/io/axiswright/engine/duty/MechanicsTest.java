@@ -233,7 +233,7 @@ class MechanicsTest {
         double turned = lift.pieces().stream()
                 .mapToDouble(p -> p.speed().integral(0, p.duration()))
                 .sum();
-        assertThat(turned).isCloseTo(0.5 / 0.1 * 2 / 2 * 1, within(1e-9));
+        assertThat(turned).isCloseTo(0.5 * 10, within(1e-9));
     }
 
     /**

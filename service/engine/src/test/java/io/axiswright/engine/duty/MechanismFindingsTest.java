@@ -93,7 +93,7 @@ class MechanismFindingsTest {
         assertThat(codes(belt(null), 4)).contains(FindingCode.DUTY_BELT_UNCHECKED);
     }
 
-    /** By hand: a constant 980.665 N over 160 turns a cycle, C 10 kN: (10/0.980665)³·10⁶ turns, at 160 turns in 9 s. */
+    /** By hand: a constant 980.665 N over 160 turns a cycle, C 10 kN: (10/0.980665)³·10⁶ turns, at 160 turns in 800 s. */
     @Test
     void lifeOfANutThatOnlyLifts() {
         Screw slow = screw(Math.PI / 2, null, new NutRating(new Force(10_000), new Time(3600 * 20_000.0)));
