@@ -36,6 +36,7 @@ final class AxisCheck {
             check.segment(segments.get(k), pointer + "/cycle/segments/" + k);
         }
         check.mounting(axis.mounting(), pointer + "/mounting");
+        check.faults.addAll(MechanismCheck.faults(axis, pointer));
         return check.faults;
     }
 
@@ -55,48 +56,45 @@ final class AxisCheck {
         }
     }
 
-    private boolean linear() {
-        return switch (axis.mechanism()) {
-            case Screw _, Belt _, RackAndPinion _, Hoist _ -> true;
-            case RotaryTable _ -> false;
-        };
-    }
-
     private void distance(Displacement distance, String pointer) {
-        boolean fits = switch (distance) {
-            case Length _ -> linear();
-            case Angle _ -> !linear();
+        boolean byAngle = axis.mechanism().movesByAngle();
+        boolean angle = switch (distance) {
+            case Length _ -> false;
+            case Angle _ -> true;
         };
-        requireKind(fits, pointer, "a length", "an angle");
+        requireKind(angle, byAngle, pointer, "The moves of this mechanism are stated", "an angle", "a length");
     }
 
     private void payload(@Nullable Payload payload, String pointer) {
-        boolean fits = switch (payload) {
-            case null -> true;
-            case Mass _ -> linear();
-            case Inertia _ -> !linear();
+        boolean byMass = axis.mechanism().carriesMass();
+        boolean mass = switch (payload) {
+            case null -> byMass;
+            case Mass _ -> true;
+            case Inertia _ -> false;
         };
-        requireKind(fits, pointer, "a mass", "a moment of inertia");
+        requireKind(mass, byMass, pointer, "What this mechanism carries is stated", "a mass", "a moment of inertia");
     }
 
     private void effort(@Nullable Effort effort, String pointer) {
-        boolean fits = switch (effort) {
-            case null -> true;
-            case Force _ -> linear();
-            case Torque _ -> !linear();
+        boolean byForce = axis.mechanism().carriesMass();
+        boolean force = switch (effort) {
+            case null -> byForce;
+            case Force _ -> true;
+            case Torque _ -> false;
         };
-        requireKind(fits, pointer, "a force", "a torque");
+        requireKind(force, byForce, pointer, "What resists this mechanism is stated", "a force", "a torque");
     }
 
-    private void requireKind(boolean fits, String pointer, String ofLinear, String ofRotary) {
-        if (!fits) {
+    private void requireKind(
+            boolean given, boolean wanted, String pointer, String subject, String ofTrue, String ofFalse) {
+        if (given != wanted) {
+            String accepted = wanted ? ofTrue : ofFalse;
+            String stated = given ? ofTrue : ofFalse;
             faults.add(new Fault(
                     pointer,
                     FaultCode.WRONG_UNIT,
-                    linear()
-                            ? "The mechanism moves its load in a line, but " + ofRotary + " is given."
-                            : "The mechanism turns its load, but " + ofLinear + " is given.",
-                    linear() ? ofLinear : ofRotary));
+                    subject + " as " + accepted + ", but " + stated + " is given.",
+                    accepted));
         }
     }
 

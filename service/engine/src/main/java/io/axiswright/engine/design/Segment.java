@@ -1,6 +1,9 @@
 package io.axiswright.engine.design;
 
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import io.axiswright.engine.quantity.Effort;
+import io.axiswright.engine.quantity.Payload;
+import org.jspecify.annotations.Nullable;
 
 /** A piece of a cycle. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
@@ -8,4 +11,12 @@ public sealed interface Segment permits Move, Dwell {
 
     /** How long it lasts. */
     io.axiswright.engine.quantity.Time duration();
+
+    /** What is carried on top of the mechanism's load; nothing if absent. */
+    @Nullable
+    Payload payload();
+
+    /** Force or torque the process exerts against the positive direction; none if absent. */
+    @Nullable
+    Effort processEffort();
 }

@@ -32,46 +32,55 @@ record AxisLoad(
         double reflectedInertia,
         boolean gravity) {
 
-    /** Weights below this share of the moved mass's own are rounding of an angle. */
-    private static final double LEAST_SLOPE = 1e-9;
-
     static AxisLoad of(Axis axis) {
         Drivetrain drivetrain = Drivetrain.of(axis);
         List<LoadPiece> pieces = new ArrayList<>();
         double start = 0;
-        double netTravel = 0;
+        double position = drivetrain.mechanics().start();
         double travelled = 0;
         double holding = 0;
-        double mass = 0;
+        double inertia = 0;
         boolean gravity = false;
         for (Segment segment : axis.cycle().segments()) {
             LoadEffort effort = effort(drivetrain.mechanics(), segment);
             double duration = segment.duration().si();
+            double from = position;
             switch (segment) {
                 case Move move -> {
-                    pieces.addAll(move(drivetrain, effort, move, start));
-                    netTravel += move.distance().si();
+                    pieces.addAll(move(drivetrain, effort, move, start, position));
+                    position += move.distance().si();
                     travelled += Math.abs(move.distance().si());
                 }
                 case Dwell dwell -> {
                     boolean held = dwell.brakeHolds() && axis.drive().holdingBrake();
-                    pieces.add(drivetrain.resting(effort, start, duration, held));
+                    pieces.add(drivetrain.resting(effort, start, duration, position, held));
                 }
             }
             start += duration;
-            holding = Math.max(holding, effort.largestHolding());
-            mass = Math.max(mass, effort.mass());
-            gravity |= Math.abs(effort.gravity()) > LEAST_SLOPE * Mechanics.FREE_FALL * effort.mass();
+            holding = Math.max(holding, effort.largestHolding(from, position));
+            inertia = Math.max(inertia, effort.largestInertia(from, position));
+            gravity |= effort.falls();
         }
         return new AxisLoad(
                 drivetrain,
                 List.copyOf(pieces),
                 start,
-                netTravel,
+                position - drivetrain.mechanics().start(),
                 travelled,
                 drivetrain.holdingTorque(holding),
-                drivetrain.reflectedInertia(mass),
+                drivetrain.reflectedInertia(inertia),
                 gravity);
+    }
+
+    /** The largest torque the load asks for at the mechanism's shaft, moving or held, before any loss, N·m. */
+    double hardestPull() {
+        double hardest = 0;
+        for (LoadPiece piece : pieces) {
+            hardest = Math.max(
+                    hardest,
+                    Extreme.ofMagnitude(piece.pull(), 0, piece.duration()).size());
+        }
+        return hardest;
     }
 
     /** What turns with the motor besides rotor and brake, kg·m². */
@@ -93,21 +102,21 @@ record AxisLoad(
         return new Course(result);
     }
 
-    private static List<LoadPiece> move(Drivetrain drivetrain, LoadEffort effort, Move move, double start) {
+    private static List<LoadPiece> move(
+            Drivetrain drivetrain, LoadEffort effort, Move move, double start, double from) {
         double distance = move.distance().si();
         double duration = move.duration().si();
         if (distance == 0) {
-            return List.of(drivetrain.resting(effort, start, duration, false));
+            return List.of(drivetrain.resting(effort, start, duration, from, false));
         }
         List<LoadPiece> pieces = new ArrayList<>();
+        double position = from;
         for (NormalisedLaw.Stretch stretch : NormalisedLaw.of(move.law()).stretches()) {
+            double length = stretch.length() * duration;
             Polynomial speed = stretch.speed().times(distance / duration).stretched(duration);
-            pieces.addAll(drivetrain.moving(
-                    effort,
-                    start + stretch.start() * duration,
-                    stretch.length() * duration,
-                    speed,
-                    Math.signum(distance)));
+            LoadMotion motion = LoadMotion.of(position, speed, length, Math.signum(distance));
+            pieces.addAll(drivetrain.moving(effort, start + stretch.start() * duration, motion));
+            position = motion.position().at(length);
         }
         return pieces;
     }

@@ -46,7 +46,7 @@ final class DutyDerivations {
         Trial trial = best.trial();
         add(
                 "J_L'",
-                "J_L' = (m·(travel/rad)² + J_shaft)/i² + J_gear",
+                "J_L' = (m·(travel/rad)² + J_shaft)/i² + J_gear, gear after gear, where it is largest",
                 inputs(
                         "i", new Ratio(load.drivetrain().ratio()),
                         "J_shaft", new Inertia(load.drivetrain().mechanics().shaftInertia()),

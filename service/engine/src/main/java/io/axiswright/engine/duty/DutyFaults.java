@@ -5,8 +5,8 @@ import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Dwell;
+import io.axiswright.engine.design.MechanismCheck;
 import io.axiswright.engine.design.Move;
-import io.axiswright.engine.design.RotaryTable;
 import io.axiswright.engine.design.SCurve;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.design.Trapezoidal;
@@ -60,18 +60,20 @@ final class DutyFaults {
     }
 
     private void axis(Axis axis, String pointer, Set<String> zones, Set<String> units) {
-        boolean rotary = axis.mechanism() instanceof RotaryTable;
+        boolean rotary = axis.mechanism().movesByAngle();
+        boolean turned = !axis.mechanism().carriesMass();
         for (int k = 0; k < axis.cycle().segments().size(); k++) {
             String place = pointer + "/cycle/segments/" + k;
             switch (axis.cycle().segments().get(k)) {
                 case Move move -> {
                     displacement(move.distance(), rotary, place);
-                    carried(move.payload(), move.processEffort(), rotary, place);
+                    carried(move.payload(), move.processEffort(), turned, place);
                     law(move, place + "/law");
                 }
-                case Dwell dwell -> carried(dwell.payload(), dwell.processEffort(), rotary, place);
+                case Dwell dwell -> carried(dwell.payload(), dwell.processEffort(), turned, place);
             }
         }
+        faults.addAll(MechanismCheck.faults(axis, pointer));
         reference(axis.stopZone(), zones, pointer + "/stopZone", "the id of one of the design's stop zones");
         reference(axis.drive().item(), units, pointer + "/drive/item", "the id of one of the catalogue's drive units");
     }

@@ -5,7 +5,9 @@ import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Angle;
 import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Torque;
 import java.util.ArrayList;
@@ -105,7 +107,7 @@ final class DutyFindings {
     private static void gravity(Axis axis, String pointer, AxisLoad load, List<Finding> findings) {
         if (load.gravity()) {
             Torque pull = new Torque(load.holdingTorque());
-            if (!axis.drive().holdingBrake()) {
+            if (!axis.drive().holdingBrake() && !load.drivetrain().selfLocking()) {
                 findings.add(FindingCode.DUTY_BRAKE_ABSENT.at(axis.id(), pointer + "/drive", PRACTICE, pull, null));
             }
             findings.add(FindingCode.DUTY_LOAD_MAY_FALL.at(axis.id(), pointer + "/mechanism", PRACTICE, pull, null));
@@ -125,9 +127,11 @@ final class DutyFindings {
                     axis.id(), pointer + "/cycle", PRACTICE, new Ratio(unheld), new Ratio(0)));
         }
         boolean drifts = Math.abs(load.netTravel()) > LEAST_DRIFT * load.travelled();
-        if (drifts && !load.drivetrain().mechanics().rotary()) {
-            findings.add(FindingCode.DUTY_CYCLE_DRIFTS.at(
-                    axis.id(), pointer + "/cycle", PRACTICE, new Length(load.netTravel()), new Length(0)));
+        if (drifts && !load.drivetrain().mechanics().endless()) {
+            boolean angle = axis.mechanism().movesByAngle();
+            Quantity drift = angle ? new Angle(load.netTravel()) : new Length(load.netTravel());
+            Quantity none = angle ? new Angle(0) : new Length(0);
+            findings.add(FindingCode.DUTY_CYCLE_DRIFTS.at(axis.id(), pointer + "/cycle", PRACTICE, drift, none));
         }
     }
 }

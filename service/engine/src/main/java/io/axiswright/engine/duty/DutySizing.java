@@ -34,6 +34,9 @@ public final class DutySizing {
             AxisDuty duty = duty(axis, load, sums, choice, request.stopZones());
             duties.add(duty);
             findings.addAll(DutyFindings.of(axis, k, load, duty));
+            MechanismReport report = MechanismReport.of(axis, "/design/axes/" + k, load);
+            findings.addAll(report.findings());
+            derivations.addAll(report.derivations());
             if (choice.best() != null && duty.unit() != null) {
                 derivations.addAll(DutyDerivations.of(
                         axis, load, sums, choice.best(), duty.figures(), duty.unit(), request.site()));

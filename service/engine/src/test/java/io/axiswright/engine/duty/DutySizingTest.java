@@ -341,16 +341,16 @@ class DutySizingTest {
                     new ArrayList<>(axis.cycle().segments());
             longer.add(new Dwell(new Time(0.5), null, null, true));
             DriveSelection braked = new DriveSelection(null, null, false, true, false);
-            Axis plain = axis(
+            Axis plain = Fixtures.geared(
                     axis.id(),
                     axis.mechanism(),
-                    axis.gear(),
+                    axis.gears(),
                     braked,
                     axis.cycle().segments().toArray(io.axiswright.engine.design.Segment[]::new));
-            Axis rested = axis(
+            Axis rested = Fixtures.geared(
                     axis.id(),
                     axis.mechanism(),
-                    axis.gear(),
+                    axis.gears(),
                     braked,
                     longer.toArray(io.axiswright.engine.design.Segment[]::new));
             assertThat(rms(rested)).as(axis.id()).isLessThanOrEqualTo(rms(plain));

@@ -57,12 +57,16 @@ final class Fixtures {
     private Fixtures() {}
 
     static Axis axis(String id, Mechanism mechanism, @Nullable Gear gear, DriveSelection drive, Segment... segments) {
+        return geared(id, mechanism, gear == null ? List.of() : List.of(gear), drive, segments);
+    }
+
+    static Axis geared(String id, Mechanism mechanism, List<Gear> gears, DriveSelection drive, Segment... segments) {
         Length zero = new Length(0);
         return new Axis(
                 id,
                 null,
                 mechanism,
-                gear,
+                gears,
                 null,
                 new Cycle(List.of(segments)),
                 new Position(zero, zero, zero),
@@ -78,7 +82,7 @@ final class Fixtures {
                 axis.id(),
                 axis.description(),
                 axis.mechanism(),
-                axis.gear(),
+                axis.gears(),
                 axis.couplingInertia(),
                 axis.cycle(),
                 axis.position(),

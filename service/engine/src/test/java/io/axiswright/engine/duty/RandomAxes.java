@@ -2,6 +2,7 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Belt;
+import io.axiswright.engine.design.Custom;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Friction;
@@ -18,6 +19,7 @@ import io.axiswright.engine.design.Screw;
 import io.axiswright.engine.design.Segment;
 import io.axiswright.engine.design.Trapezoidal;
 import io.axiswright.engine.design.Triangular;
+import io.axiswright.engine.design.Winder;
 import io.axiswright.engine.quantity.Angle;
 import io.axiswright.engine.quantity.Displacement;
 import io.axiswright.engine.quantity.Effort;
@@ -29,6 +31,7 @@ import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Payload;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Torque;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
@@ -42,17 +45,41 @@ final class RandomAxes {
     }
 
     Axis next(String id) {
-        Mechanism mechanism = mechanism();
-        boolean rotary = mechanism instanceof RotaryTable;
+        return next(id, mechanism(), 1);
+    }
+
+    /** An axis whose torque changes along its way, or one of the mechanisms beside those of {@link #next}. */
+    Axis nextUneven(String id) {
+        Mechanism mechanism = new RandomMechanisms(this).next();
+        return next(id, mechanism, mechanism instanceof Hoist ? 8 : 1);
+    }
+
+    private Axis next(String id, Mechanism mechanism, double stretch) {
         Segment[] segments = new Segment[2 + random.nextInt(5)];
+        double back = 0;
         for (int k = 0; k < segments.length; k++) {
-            segments[k] = random.nextInt(4) == 0 ? dwell(rotary) : move(rotary);
+            if (random.nextInt(4) == 0) {
+                segments[k] = dwell(mechanism);
+            } else {
+                // there and back again: ropes and rolls have ends
+                double distance = back == 0 || unbounded(mechanism)
+                        ? stretch * between(0.02, 0.5) * (random.nextBoolean() || !unbounded(mechanism) ? 1 : -1)
+                        : -back;
+                back = back == 0 ? distance : 0;
+                segments[k] = move(mechanism, distance);
+            }
         }
-        Gear gear = random.nextBoolean()
-                ? null
-                : new Gear(between(2, 30), between(0.7, 1), orNull(0.6), new Inertia(between(0, 1e-4)));
+        Gear[] gears = new Gear[random.nextInt(3)];
+        for (int k = 0; k < gears.length; k++) {
+            gears[k] = new Gear(
+                    between(2, 8),
+                    between(0.7, 1),
+                    orNull(0.6),
+                    new Inertia(between(0, 1e-4)),
+                    random.nextBoolean() ? null : new Torque(between(0, 0.3)));
+        }
         DriveSelection drive = new DriveSelection(null, null, random.nextBoolean(), random.nextBoolean(), false);
-        return Fixtures.axis(id, mechanism, gear, drive, segments);
+        return Fixtures.geared(id, mechanism, List.of(gears), drive, segments);
     }
 
     double between(double from, double to) {
@@ -110,14 +137,19 @@ final class RandomAxes {
         };
     }
 
-    private Segment move(boolean rotary) {
-        double distance = between(0.02, 0.5) * (random.nextBoolean() ? 1 : -1);
-        Displacement travel = rotary ? new Angle(6 * distance) : new Length(distance);
-        return new Move(travel, new Time(between(0.2, 1.5)), law(), payload(rotary), process(rotary));
+    private static boolean unbounded(Mechanism mechanism) {
+        return !(mechanism instanceof Winder
+                || mechanism instanceof Hoist hoist && hoist.rope() != null
+                || mechanism instanceof Custom custom && !custom.repeats());
     }
 
-    private Segment dwell(boolean rotary) {
-        return new Dwell(new Time(between(0.05, 1)), payload(rotary), process(rotary), random.nextBoolean());
+    private Segment move(Mechanism mechanism, double distance) {
+        Displacement travel = mechanism.movesByAngle() ? new Angle(6 * distance) : new Length(distance);
+        return new Move(travel, new Time(between(0.2, 1.5)), law(), payload(mechanism), process(mechanism));
+    }
+
+    private Segment dwell(Mechanism mechanism) {
+        return new Dwell(new Time(between(0.05, 1)), payload(mechanism), process(mechanism), random.nextBoolean());
     }
 
     private MotionLaw law() {
@@ -129,21 +161,22 @@ final class RandomAxes {
         };
     }
 
-    private @Nullable Payload payload(boolean rotary) {
-        if (random.nextBoolean()) {
+    private @Nullable Payload payload(Mechanism mechanism) {
+        if (random.nextBoolean() || mechanism instanceof Winder) {
             return null;
         }
-        return rotary ? new Inertia(between(0, 0.5)) : new Mass(between(0, 20));
+        return mechanism.carriesMass() ? new Mass(between(0, 20)) : new Inertia(between(0, 0.5));
     }
 
-    private @Nullable Effort process(boolean rotary) {
+    private @Nullable Effort process(Mechanism mechanism) {
         if (random.nextInt(3) > 0) {
             return null;
         }
-        return rotary ? new Torque(between(-3, 3)) : new Force(between(-100, 100));
+        return mechanism.carriesMass() ? new Force(between(-100, 100)) : new Torque(between(-3, 3));
     }
 
-    private @Nullable Double orNull(double least) {
+    @Nullable
+    Double orNull(double least) {
         return random.nextBoolean() ? null : Double.valueOf(between(least, 1));
     }
 }

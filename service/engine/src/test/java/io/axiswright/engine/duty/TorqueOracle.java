@@ -2,8 +2,13 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Belt;
+import io.axiswright.engine.design.Conveyor;
+import io.axiswright.engine.design.Crank;
+import io.axiswright.engine.design.Custom;
+import io.axiswright.engine.design.DirectDrive;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Friction;
+import io.axiswright.engine.design.Gear;
 import io.axiswright.engine.design.Hoist;
 import io.axiswright.engine.design.Mechanism;
 import io.axiswright.engine.design.MotionLaw;
@@ -16,6 +21,7 @@ import io.axiswright.engine.design.Screw;
 import io.axiswright.engine.design.Segment;
 import io.axiswright.engine.design.Trapezoidal;
 import io.axiswright.engine.design.Triangular;
+import io.axiswright.engine.design.Winder;
 import io.axiswright.engine.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.List;
@@ -124,13 +130,37 @@ final class TorqueOracle {
                 grid[j] = from + step * Math.max(EDGE, Math.min(steps - EDGE, j));
             }
             for (int j = 0; j < steps; j++) {
-                for (int which = 0; which < 3; which++) {
+                for (int which = 0; which < 2 + axis.gears().size(); which++) {
                     kink(segment, which, grid[j], grid[j + 1], all);
                 }
+                corner(segment, grid[j], grid[j + 1], all);
             }
         }
         all.sort(null);
         return all;
+    }
+
+    /** Adds the instant at which a mechanism passes a corner of its curves. */
+    private void corner(Segment segment, double from, double to, List<Double> all) {
+        if (!(segment instanceof Move move) || !ShaftOracle.knows(axis.mechanism())) {
+            return;
+        }
+        double start = startOf(segment);
+        double left = from;
+        double right = to;
+        int before = ShaftOracle.stretch(axis.mechanism(), start + gone(move, left));
+        if (before == ShaftOracle.stretch(axis.mechanism(), start + gone(move, right))) {
+            return;
+        }
+        for (int k = 0; k < 60; k++) {
+            double middle = (left + right) / 2;
+            if (ShaftOracle.stretch(axis.mechanism(), start + gone(move, middle)) == before) {
+                left = middle;
+            } else {
+                right = middle;
+            }
+        }
+        all.add((left + right) / 2);
     }
 
     private void kink(Segment segment, int which, double from, double to, List<Double> all) {
@@ -178,63 +208,144 @@ final class TorqueOracle {
 
     private State state(Segment segment, double instant) {
         return switch (segment) {
-            case Move move -> state(move, move.payload(), move.processEffort(), instant);
+            case Move move -> state(move, instant);
             case Dwell dwell -> {
                 boolean held = dwell.brakeHolds() && axis.drive().holdingBrake();
                 yield held
-                        ? new State(0, 0, 0, 0, 0, 0, new double[3])
-                        : new State(0, holding(dwell.payload(), dwell.processEffort()), 0, 0, 0, 0, new double[3]);
+                        ? new State(0, 0, 0, 0, 0, 0, new double[10])
+                        : new State(0, holding(dwell), 0, 0, 0, 0, new double[10]);
             }
         };
     }
 
     private double ratio() {
-        return axis.gear() == null ? 1 : axis.gear().ratio();
+        return axis.gears().stream().mapToDouble(Gear::ratio).reduce(1, (a, b) -> a * b);
     }
 
-    private double holding(@Nullable Quantity payload, @Nullable Quantity process) {
-        return (weight(si(payload)) + si(process)) * lever() / ratio();
+    private boolean selfLocking() {
+        return back(efficiency(), backDriving()) <= 0
+                || axis.gears().stream().anyMatch(g -> back(g.efficiency(), g.backDrivingEfficiency()) <= 0);
     }
 
-    private State state(Move move, @Nullable Quantity payload, @Nullable Quantity process, double instant) {
-        double distance = move.distance().si();
+    private static double back(double driving, @Nullable Double back) {
+        return back != null ? back : 2 - 1 / driving;
+    }
+
+    private double holding(Dwell dwell) {
+        double payload = si(dwell.payload());
+        double process = si(dwell.processEffort());
+        if (selfLocking()) {
+            return 0;
+        }
+        if (ShaftOracle.knows(axis.mechanism())) {
+            return ShaftOracle.at(axis.mechanism(), startOf(dwell), 0, 0, payload, process, 0)
+                            .torque()
+                    / ratio();
+        }
+        return (weight(payload) + process) * lever() / ratio();
+    }
+
+    /** Where the load is when a segment begins. */
+    private double startOf(Segment segment) {
+        double position = ShaftOracle.start(axis.mechanism());
+        for (Segment before : axis.cycle().segments()) {
+            if (before == segment) {
+                break;
+            }
+            position += before instanceof Move move ? move.distance().si() : 0;
+        }
+        return position;
+    }
+
+    /** How far a move has gone: its speed summed up by quadrature from cut to cut. */
+    private static double gone(Move move, double instant) {
         double time = move.duration().si();
-        double u = instant / time;
-        double v = distance / time * speed(move.law(), u);
-        double a = distance / time / time * acceleration(move.law(), u);
-        double direction = Math.signum(distance);
+        double sum = 0;
+        double from = 0;
+        for (double cut : cuts(move)) {
+            double to = Math.min(cut, instant);
+            double start = from;
+            double half = (to - from) / 2;
+            if (half > 0) {
+                sum += half * COARSE.integrate(x -> speed(move.law(), (start + half * (x + 1)) / time)) / time;
+            }
+            from = to;
+        }
+        return move.distance().si() * sum;
+    }
+
+    private ShaftOracle.Shaft shaft(Move move, double instant, double v, double a, double direction) {
+        double payload = si(move.payload());
+        double process = si(move.processEffort());
+        if (ShaftOracle.knows(axis.mechanism())) {
+            double position = startOf(move) + gone(move, instant);
+            return ShaftOracle.at(axis.mechanism(), position, v, a, payload, process, direction);
+        }
         Friction friction = friction();
         double coulomb = axis.mechanism() instanceof RotaryTable table
                 ? table.bearingFriction().si()
                 : friction == null
                         ? 0
-                        : friction.coefficient() * G * Math.cos(slope()) * (mass() + si(payload)) + si(friction.drag());
+                        : friction.coefficient() * G * Math.cos(slope()) * (mass() + payload) + si(friction.drag());
         double viscous = friction == null ? 0 : si(friction.viscous());
-        double moved = mass() + si(payload) + (axis.mechanism() instanceof Hoist hoist ? si(hoist.counterweight()) : 0);
+        double moved = mass() + payload + (axis.mechanism() instanceof Hoist hoist ? si(hoist.counterweight()) : 0);
         double resisting = direction * coulomb + viscous * v;
-        double effort = moved * a + weight(si(payload)) + si(process) + resisting;
-        double shaftSpeed = v / lever();
-        double before = effort * lever();
+        double drag =
+                axis.mechanism() instanceof Screw screw ? si(screw.preloadTorque()) + si(screw.bearingFriction()) : 0;
+        return new ShaftOracle.Shaft(
+                (moved * a + weight(payload) + process + resisting) * lever(),
+                v / lever(),
+                a / lever(),
+                shaftInertia(),
+                drag,
+                resisting * v,
+                process * v,
+                weight(payload) * v);
+    }
+
+    private State state(Move move, double instant) {
+        double distance = move.distance().si();
+        double time = move.duration().si();
+        double u = instant / time;
+        double direction = Math.signum(distance);
+        double v = distance / time * speed(move.law(), u);
+        ShaftOracle.Shaft mechanism =
+                shaft(move, instant, v, distance / time / time * acceleration(move.law(), u), direction);
+        double shaftSpeed = mechanism.speed();
+        double acceleration = mechanism.acceleration();
+        double before = mechanism.torque();
         double after = throughElement(before, direction, efficiency(), backDriving());
-        double shaft = after + shaftInertia() * a / lever();
-        double gearEfficiency = axis.gear() == null ? 1 : axis.gear().efficiency();
-        Double gearBack = axis.gear() == null ? Double.valueOf(1) : axis.gear().backDrivingEfficiency();
-        double motor = throughElement(shaft, direction, gearEfficiency, gearBack);
-        double loss = (after - before) * shaftSpeed + (motor - shaft) * shaftSpeed;
-        double torque = motor / ratio() + inertia * a / lever() * ratio();
+        double shaft = after + mechanism.inertia() * acceleration + direction * mechanism.drag();
+        double loss = (after - before) * shaftSpeed + mechanism.drag() * Math.abs(shaftSpeed);
+        double[] switches = new double[10];
+        switches[0] = before;
+        double turns = 1;
+        int which = 1;
+        for (Gear gear : axis.gears().reversed()) {
+            switches[which++] = shaft;
+            double input = throughElement(shaft, direction, gear.efficiency(), gear.backDrivingEfficiency());
+            loss += (input - shaft) * shaftSpeed * turns;
+            turns *= gear.ratio();
+            loss += si(gear.noLoadTorque()) * Math.abs(shaftSpeed) * turns;
+            boolean first = gear == axis.gears().getFirst();
+            shaft = input / gear.ratio()
+                    + direction * si(gear.noLoadTorque())
+                    + (first ? 0 : gear.inertia().si() * acceleration * turns);
+        }
+        double torque = shaft + inertia * acceleration * turns;
+        switches[which] = torque;
         return new State(
                 shaftSpeed * ratio(),
                 torque,
-                resisting * v,
-                si(process) * v,
-                weight(si(payload)) * v,
+                mechanism.friction(),
+                mechanism.process(),
+                mechanism.lifting(),
                 loss,
-                new double[] {before, shaft, torque});
+                switches);
     }
 
     private static double throughElement(double torque, double direction, double driving, @Nullable Double back) {
-        double backDriving = back != null ? back : Math.max(0, 2 - 1 / driving);
-        return torque * direction > 0 ? torque / driving : torque * backDriving;
+        return torque * direction > 0 ? torque / driving : torque * back(driving, back);
     }
 
     private double lever() {
@@ -244,6 +355,7 @@ final class TorqueOracle {
             case RackAndPinion r -> r.pitchDiameter().si() / 2;
             case RotaryTable t -> 1;
             case Hoist h -> h.drumDiameter().si() / 2 / h.reeving();
+            default -> throw unknown();
         };
     }
 
@@ -254,6 +366,7 @@ final class TorqueOracle {
             case RackAndPinion r -> r.load().si();
             case RotaryTable t -> t.inertia().si();
             case Hoist h -> h.load().si();
+            default -> throw unknown();
         };
     }
 
@@ -264,6 +377,7 @@ final class TorqueOracle {
             case RackAndPinion r -> r.inclination().si();
             case RotaryTable t -> 0;
             case Hoist h -> Math.PI / 2;
+            default -> throw unknown();
         };
     }
 
@@ -283,12 +397,17 @@ final class TorqueOracle {
             case RackAndPinion r -> r.pinionInertia().si();
             case RotaryTable t -> 0;
             case Hoist h -> h.drumInertia().si();
+            default -> throw unknown();
         };
     }
 
     private double efficiency() {
         return switch (axis.mechanism()) {
-            case Screw s -> s.efficiency();
+            case Screw s -> java.util.Objects.requireNonNull(s.efficiency());
+            case Conveyor c -> c.efficiency();
+            case Crank c -> c.efficiency();
+            case Winder w -> w.efficiency();
+            case DirectDrive _, Custom _ -> 1;
             case Belt b -> b.efficiency();
             case RackAndPinion r -> r.efficiency();
             case RotaryTable t -> t.efficiency();
@@ -299,6 +418,10 @@ final class TorqueOracle {
     private @Nullable Double backDriving() {
         return switch (axis.mechanism()) {
             case Screw s -> s.backDrivingEfficiency();
+            case Conveyor c -> c.backDrivingEfficiency();
+            case Crank c -> c.backDrivingEfficiency();
+            case Winder w -> w.backDrivingEfficiency();
+            case DirectDrive _, Custom _ -> null;
             case Belt b -> b.backDrivingEfficiency();
             case RackAndPinion r -> r.backDrivingEfficiency();
             case RotaryTable t -> t.backDrivingEfficiency();
@@ -313,6 +436,7 @@ final class TorqueOracle {
             case RackAndPinion r -> r.friction();
             case RotaryTable t -> null;
             case Hoist h -> null;
+            default -> throw unknown();
         };
     }
 
@@ -361,5 +485,9 @@ final class TorqueOracle {
                         : x < b - r ? highest * (x - r / 2) : top - highest * rest * rest / 2 / r;
             }
         };
+    }
+
+    private IllegalArgumentException unknown() {
+        return new IllegalArgumentException("the oracle does not know " + axis.mechanism());
     }
 }

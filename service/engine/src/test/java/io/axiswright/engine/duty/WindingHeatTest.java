@@ -17,11 +17,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Heating of the winding against textbook cases and a general-purpose integrator. */
 class WindingHeatTest {
 
-    private static final LoadEffort NONE = new LoadEffort(0, 0, 0, 0, 0);
+    private static final LoadEffort NONE = new EvenEffort(1, 0, 0, 0, 0, 0, 0);
 
     private static LoadPiece loss(double start, double duration, double steadyRise) {
         Polynomial torque = Polynomial.of(Math.sqrt(steadyRise));
-        return LoadPiece.of(start, duration, Polynomial.ZERO, Polynomial.ZERO, torque, NONE);
+        return LoadPiece.of(
+                start, duration, Polynomial.ZERO, Polynomial.ZERO, Polynomial.ZERO, torque, Polynomial.ZERO, NONE);
     }
 
     /**
@@ -80,7 +81,7 @@ class WindingHeatTest {
         double state = start;
         double highest = start;
         for (Course.Piece piece : course.pieces()) {
-            var integrator = new DormandPrince853Integrator(1e-9, piece.duration() / 200, 1e-14, 1e-12);
+            var integrator = new DormandPrince853Integrator(1e-13, piece.duration() / 200, 1e-14, 1e-12);
             double[] top = {highest};
             integrator.addStepHandler(step -> {
                 double from = step.getPreviousState().getTime();
