@@ -2,9 +2,10 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Dwell;
-import io.axiswright.engine.design.Move;
 import io.axiswright.engine.design.Segment;
-import io.axiswright.engine.numeric.Polynomial;
+import io.axiswright.engine.design.TorqueCourse;
+import io.axiswright.engine.design.TorquePlace;
+import io.axiswright.engine.motion.Motion;
 import io.axiswright.engine.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,20 +46,20 @@ record AxisLoad(
         double mass = 0;
         boolean gravity = false;
         for (Segment segment : axis.cycle().segments()) {
-            LoadEffort effort = effort(drivetrain.mechanics(), segment);
-            double duration = segment.duration().si();
-            switch (segment) {
-                case Move move -> {
-                    pieces.addAll(move(drivetrain, effort, move, start));
-                    netTravel += move.distance().si();
-                    travelled += Math.abs(move.distance().si());
-                }
-                case Dwell dwell -> {
-                    boolean held = dwell.brakeHolds() && axis.drive().holdingBrake();
-                    pieces.add(drivetrain.resting(effort, start, duration, held));
-                }
+            LoadEffort effort =
+                    drivetrain.mechanics().effort(siOrZero(segment.payload()), siOrZero(segment.processEffort()));
+            Motion motion = Motion.of(segment);
+            boolean atMotor = segment instanceof TorqueCourse course && course.at() == TorquePlace.MOTOR_SHAFT;
+            double scale = atMotor ? 1 / drivetrain.motorTurn() : 1;
+            boolean held = segment instanceof Dwell dwell
+                    && dwell.brakeHolds()
+                    && axis.drive().holdingBrake();
+            for (Motion.Stretch stretch : motion.stretches()) {
+                pieces.addAll(pieces(drivetrain, effort, stretch, start, held, atMotor));
             }
-            start += duration;
+            netTravel += scale * motion.travel();
+            travelled += scale * motion.travelled();
+            start += motion.duration();
             holding = Math.max(holding, effort.largestHolding());
             mass = Math.max(mass, effort.mass());
             gravity |= Math.abs(effort.gravity()) > LEAST_SLOPE * Mechanics.FREE_FALL * effort.mass();
@@ -93,30 +94,22 @@ record AxisLoad(
         return new Course(result);
     }
 
-    private static List<LoadPiece> move(Drivetrain drivetrain, LoadEffort effort, Move move, double start) {
-        double distance = move.distance().si();
-        double duration = move.duration().si();
-        if (distance == 0) {
-            return List.of(drivetrain.resting(effort, start, duration, false));
+    private static List<LoadPiece> pieces(
+            Drivetrain drivetrain,
+            LoadEffort effort,
+            Motion.Stretch stretch,
+            double segmentStart,
+            boolean held,
+            boolean atMotor) {
+        double start = segmentStart + stretch.start();
+        if (stretch.effort() != null) {
+            return atMotor
+                    ? List.of(StatedTorque.atMotor(effort, start, stretch, stretch.effort()))
+                    : StatedTorque.atLoad(drivetrain, effort, start, stretch, stretch.effort());
         }
-        List<LoadPiece> pieces = new ArrayList<>();
-        for (NormalisedLaw.Stretch stretch : NormalisedLaw.of(move.law()).stretches()) {
-            Polynomial speed = stretch.speed().times(distance / duration).stretched(duration);
-            pieces.addAll(drivetrain.moving(
-                    effort,
-                    start + stretch.start() * duration,
-                    stretch.length() * duration,
-                    speed,
-                    Math.signum(distance)));
-        }
-        return pieces;
-    }
-
-    private static LoadEffort effort(Mechanics mechanics, Segment segment) {
-        return switch (segment) {
-            case Move move -> mechanics.effort(siOrZero(move.payload()), siOrZero(move.processEffort()));
-            case Dwell dwell -> mechanics.effort(siOrZero(dwell.payload()), siOrZero(dwell.processEffort()));
-        };
+        return stretch.direction() == 0
+                ? List.of(drivetrain.resting(effort, start, stretch.length(), held))
+                : drivetrain.moving(effort, start, stretch.length(), stretch.speed(), stretch.direction());
     }
 
     private static double siOrZero(@Nullable Quantity quantity) {

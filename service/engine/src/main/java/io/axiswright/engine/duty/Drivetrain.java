@@ -76,9 +76,15 @@ record Drivetrain(Mechanics mechanics, double ratio, Efficiency gear, double gea
      * @param direction sign of the speed
      */
     List<LoadPiece> moving(LoadEffort effort, double start, double duration, Polynomial speed, double direction) {
+        return passing(effort, effort.moving(speed, direction), start, duration, speed, direction);
+    }
+
+    /** The same for an effort at the load that is known over time, whatever the load behind it. */
+    List<LoadPiece> passing(
+            LoadEffort effort, Polynomial moving, double start, double duration, Polynomial speed, double direction) {
         Polynomial motorSpeed = speed.times(motorTurn());
         Polynomial acceleration = motorSpeed.derivative();
-        Polynomial wanted = effort.moving(speed, direction).times(mechanics.travel());
+        Polynomial wanted = moving.times(mechanics.travel());
         Polynomial turning = acceleration.times(mechanics.shaftInertia() / ratio);
         List<LoadPiece> pieces = new ArrayList<>();
         double[] cuts = cuts(mechanics.efficiency(), wanted, 0, duration);

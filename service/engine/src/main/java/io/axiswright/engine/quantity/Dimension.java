@@ -11,6 +11,8 @@ public enum Dimension {
     ANGULAR_SPEED(AngularSpeed.class, AngularSpeed::new),
     LINEAR_ACCELERATION(LinearAcceleration.class, LinearAcceleration::new),
     ANGULAR_ACCELERATION(AngularAcceleration.class, AngularAcceleration::new),
+    LINEAR_JERK(LinearJerk.class, LinearJerk::new),
+    ANGULAR_JERK(AngularJerk.class, AngularJerk::new),
     MASS(Mass.class, Mass::new),
     INERTIA(Inertia.class, Inertia::new),
     FORCE(Force.class, Force::new),

@@ -2,18 +2,31 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Belt;
+import io.axiswright.engine.design.Cycloidal;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Friction;
 import io.axiswright.engine.design.Hoist;
+import io.axiswright.engine.design.Jog;
+import io.axiswright.engine.design.Leg;
 import io.axiswright.engine.design.Mechanism;
+import io.axiswright.engine.design.ModifiedSine;
+import io.axiswright.engine.design.ModifiedTrapezoid;
 import io.axiswright.engine.design.MotionLaw;
 import io.axiswright.engine.design.Move;
 import io.axiswright.engine.design.Polynomial345;
+import io.axiswright.engine.design.Polynomial4567;
+import io.axiswright.engine.design.PositionCourse;
 import io.axiswright.engine.design.RackAndPinion;
+import io.axiswright.engine.design.Ramp;
 import io.axiswright.engine.design.RotaryTable;
+import io.axiswright.engine.design.Run;
 import io.axiswright.engine.design.SCurve;
 import io.axiswright.engine.design.Screw;
 import io.axiswright.engine.design.Segment;
+import io.axiswright.engine.design.SimpleHarmonic;
+import io.axiswright.engine.design.SpeedCourse;
+import io.axiswright.engine.design.SpeedPoint;
+import io.axiswright.engine.design.TorqueCourse;
 import io.axiswright.engine.design.Trapezoidal;
 import io.axiswright.engine.design.Triangular;
 import io.axiswright.engine.quantity.Quantity;
@@ -31,6 +44,7 @@ import org.jspecify.annotations.Nullable;
 final class TorqueOracle {
 
     private static final double G = 9.80665;
+    private static final double PI = Math.PI;
     private static final double EDGE = 1e-6;
     private static final GaussIntegrator COARSE = new GaussIntegratorFactory().legendre(10);
 
@@ -73,17 +87,17 @@ final class TorqueOracle {
 
     double period() {
         return axis.cycle().segments().stream()
-                .mapToDouble(s -> s.duration().si())
+                .mapToDouble(TorqueOracle::duration)
                 .sum();
     }
 
     State at(double instant) {
         double left = instant;
         for (Segment segment : axis.cycle().segments()) {
-            if (left < segment.duration().si()) {
+            if (left < duration(segment)) {
                 return state(segment, left);
             }
-            left -= segment.duration().si();
+            left -= duration(segment);
         }
         throw new IllegalArgumentException("after the end of the cycle");
     }
@@ -152,40 +166,168 @@ final class TorqueOracle {
     }
 
     private static List<Double> cuts(Segment segment) {
-        double end = segment.duration().si();
+        double end = duration(segment);
         List<Double> cuts = new ArrayList<>(List.of(0.0, end));
         if (segment instanceof Move move) {
             switch (move.law()) {
                 case Trapezoidal t -> {
-                    cuts.add(t.accelerationShare() * end);
-                    cuts.add((1 - t.decelerationShare()) * end);
+                    cuts.add(share(t.accelerationShare()) * end);
+                    cuts.add((1 - share(t.decelerationShare())) * end);
                 }
                 case SCurve s -> {
-                    double b = s.accelerationShare();
-                    double r = b * s.jerkShare() / 2;
+                    double b = share(s.accelerationShare());
+                    double r = b * share(s.jerkShare()) / 2;
                     for (double u : new double[] {r, b - r, b}) {
                         cuts.add(u * end);
                         cuts.add((1 - u) * end);
                     }
                 }
-                case Triangular t -> cuts.add(end / 2);
-                case Polynomial345 p -> cuts.add(end / 2);
+                case ModifiedSine m -> cuts.addAll(List.of(end / 8, 7 * end / 8));
+                case ModifiedTrapezoid m -> cuts.addAll(List.of(end / 8, 3 * end / 8, 5 * end / 8, 7 * end / 8));
+                default -> cuts.add(end / 2);
             }
+        }
+        switch (segment) {
+            case Ramp ramp -> {
+                double share = ramp.jerkShare() == null ? 0 : ramp.jerkShare();
+                cuts.addAll(List.of(share / 2 * end, (1 - share / 2) * end));
+                double from = si(ramp.startSpeed());
+                double to = si(ramp.endSpeed());
+                if (from * to < 0) {
+                    double left = 0;
+                    double right = 1;
+                    for (int k = 0; k < 100; k++) {
+                        double middle = (left + right) / 2;
+                        if ((from + (to - from) * blend(share, middle)) * from > 0) {
+                            left = middle;
+                        } else {
+                            right = middle;
+                        }
+                    }
+                    cuts.add(left * end);
+                }
+            }
+            case Jog jog -> {
+                cuts.add(leg(jog.starting(), 0, si(jog.speed())));
+                cuts.add(end - leg(jog.stopping(), si(jog.speed()), 0));
+            }
+            case SpeedCourse course -> {
+                double first = course.points().getFirst().time().si();
+                for (int k = 1; k < course.points().size(); k++) {
+                    SpeedPoint one = course.points().get(k - 1);
+                    SpeedPoint two = course.points().get(k);
+                    cuts.add(two.time().si() - first);
+                    double v = one.speed().si();
+                    double w = two.speed().si();
+                    if (v * w < 0) {
+                        cuts.add(one.time().si()
+                                - first
+                                + v / (v - w) * (two.time().si() - one.time().si()));
+                    }
+                }
+            }
+            default -> {}
         }
         cuts.sort(null);
         return cuts;
     }
 
     private State state(Segment segment, double instant) {
+        double time = duration(segment);
+        double u = instant / time;
         return switch (segment) {
-            case Move move -> state(move, move.payload(), move.processEffort(), instant);
+            case Move move -> {
+                double mean = si(move.distance()) / time;
+                yield state(move, mean * speed(move.law(), u), mean / time * acceleration(move.law(), u), mean);
+            }
             case Dwell dwell -> {
                 boolean held = dwell.brakeHolds() && axis.drive().holdingBrake();
                 yield held
                         ? new State(0, 0, 0, 0, 0, 0, new double[3])
                         : new State(0, holding(dwell.payload(), dwell.processEffort()), 0, 0, 0, 0, new double[3]);
             }
+            case Run run -> state(run, run.speed().si(), 0, run.speed().si());
+            case Ramp ramp -> {
+                double from = si(ramp.startSpeed());
+                double change = si(ramp.endSpeed()) - from;
+                double share = ramp.jerkShare() == null ? 0 : ramp.jerkShare();
+                double v = from + change * blend(share, u);
+                yield state(ramp, v, change / time * slope(share, u), v);
+            }
+            case Jog jog -> {
+                double v = jog.speed().si();
+                double up = leg(jog.starting(), 0, v);
+                double down = leg(jog.stopping(), v, 0);
+                yield instant < up
+                        ? state(jog, v * instant / up, v / up, v)
+                        : instant > time - down
+                                ? state(jog, v * (time - instant) / down, -v / down, v)
+                                : state(jog, v, 0, v);
+            }
+            case SpeedCourse course -> {
+                double at = instant + course.points().getFirst().time().si();
+                int k = 1;
+                while (k < course.points().size() - 1
+                        && course.points().get(k).time().si() < at) {
+                    k++;
+                }
+                SpeedPoint one = course.points().get(k - 1);
+                SpeedPoint two = course.points().get(k);
+                double a = (two.speed().si() - one.speed().si())
+                        / (two.time().si() - one.time().si());
+                double v = one.speed().si() + a * (at - one.time().si());
+                yield state(course, v, a, v);
+            }
+            case PositionCourse course -> throw new IllegalArgumentException("not modelled");
+            case TorqueCourse course -> throw new IllegalArgumentException("not modelled");
         };
+    }
+
+    static double duration(Segment segment) {
+        return switch (segment) {
+            case Move move -> si(move.duration());
+            case Dwell dwell -> dwell.duration().si();
+            case Run run -> run.duration() != null ? si(run.duration()) : si(run.distance()) / si(run.speed());
+            case Ramp ramp -> {
+                double share = ramp.jerkShare() == null ? 0 : ramp.jerkShare();
+                Leg leg = new Leg(ramp.duration(), ramp.distance(), ramp.acceleration());
+                yield leg.acceleration() == null
+                        ? leg(leg, si(ramp.startSpeed()), si(ramp.endSpeed()))
+                        : leg(leg, si(ramp.startSpeed()), si(ramp.endSpeed())) / (1 - share / 2);
+            }
+            case Jog jog ->
+                leg(jog.starting(), 0, si(jog.speed()))
+                        + leg(jog.running(), si(jog.speed()), si(jog.speed()))
+                        + leg(jog.stopping(), si(jog.speed()), 0);
+            case SpeedCourse course ->
+                course.points().getLast().time().si()
+                        - course.points().getFirst().time().si();
+            case PositionCourse course -> throw new IllegalArgumentException("not modelled");
+            case TorqueCourse course -> throw new IllegalArgumentException("not modelled");
+        };
+    }
+
+    /** Even change of speed. */
+    private static double leg(Leg leg, double from, double to) {
+        return leg.duration() != null
+                ? si(leg.duration())
+                : leg.distance() != null
+                        ? si(leg.distance()) / ((from + to) / 2)
+                        : Math.abs(to - from) / si(leg.acceleration());
+    }
+
+    /** Share of a change of speed done after a share of its time: acceleration a trapezoid with ramps of half the share. */
+    private static double blend(double share, double u) {
+        double r = share / 2;
+        double x = Math.min(u, 1 - u);
+        double done = x < r ? x * x / 2 / r / (1 - r) : (x - r / 2) / (1 - r);
+        return u < 0.5 ? done : 1 - done;
+    }
+
+    private static double slope(double share, double u) {
+        double r = share / 2;
+        double x = Math.min(u, 1 - u);
+        return Math.min(1, r == 0 ? 1 : x / r) / (1 - r);
     }
 
     private double ratio() {
@@ -196,13 +338,10 @@ final class TorqueOracle {
         return (weight(si(payload)) + si(process)) * lever() / ratio();
     }
 
-    private State state(Move move, @Nullable Quantity payload, @Nullable Quantity process, double instant) {
-        double distance = move.distance().si();
-        double time = move.duration().si();
-        double u = instant / time;
-        double v = distance / time * speed(move.law(), u);
-        double a = distance / time / time * acceleration(move.law(), u);
-        double direction = Math.signum(distance);
+    private State state(Segment segment, double v, double a, double way) {
+        Quantity payload = segment.payload();
+        Quantity process = segment.processEffort();
+        double direction = Math.signum(way);
         Friction friction = friction();
         double coulomb = axis.mechanism() instanceof RotaryTable table
                 ? table.bearingFriction().si()
@@ -316,6 +455,10 @@ final class TorqueOracle {
         };
     }
 
+    private static double share(@Nullable Double stated) {
+        return java.util.Objects.requireNonNull(stated);
+    }
+
     private static double si(@Nullable Quantity quantity) {
         return quantity == null ? 0 : quantity.si();
     }
@@ -323,16 +466,33 @@ final class TorqueOracle {
     private static double acceleration(MotionLaw law, double u) {
         return switch (law) {
             case Triangular t -> u < 0.5 ? 4 : -4;
+            case SimpleHarmonic h -> PI * PI / 2 * Math.cos(PI * u);
+            case Cycloidal c -> 2 * PI * Math.sin(2 * PI * u);
+            case Polynomial4567 p -> 420 * Math.pow(u * (1 - u), 2) * (1 - 2 * u);
+            case ModifiedSine m -> {
+                double x = Math.min(u, 1 - u);
+                double size =
+                        4 * PI * PI / (4 + PI) * (x < 0.125 ? Math.sin(4 * PI * x) : Math.sin((4 * PI * x + PI) / 3));
+                yield u < 0.5 ? size : -size;
+            }
+            case ModifiedTrapezoid m -> {
+                double x = Math.min(u, 1 - u);
+                double size = 8
+                        * PI
+                        / (2 + PI)
+                        * (x < 0.125 ? Math.sin(4 * PI * x) : x < 0.375 ? 1 : Math.cos(4 * PI * (x - 0.375)));
+                yield u < 0.5 ? size : -size;
+            }
             case Polynomial345 p -> 60 * u * (1 - u) * (1 - 2 * u);
             case Trapezoidal t -> {
-                double top = 2 / (2 - t.accelerationShare() - t.decelerationShare());
-                yield u < t.accelerationShare()
-                        ? top / t.accelerationShare()
-                        : u > 1 - t.decelerationShare() ? -top / t.decelerationShare() : 0;
+                double rising = share(t.accelerationShare());
+                double falling = share(t.decelerationShare());
+                double top = 2 / (2 - rising - falling);
+                yield u < rising ? top / rising : u > 1 - falling ? -top / falling : 0;
             }
             case SCurve s -> {
-                double b = s.accelerationShare();
-                double r = b * s.jerkShare() / 2;
+                double b = share(s.accelerationShare());
+                double r = b * share(s.jerkShare()) / 2;
                 double highest = 1 / (1 - b) / (b - r);
                 double x = Math.min(u, 1 - u);
                 double size = highest * Math.max(0, Math.min(1, Math.min(x / r, (b - x) / r)));
@@ -344,14 +504,37 @@ final class TorqueOracle {
     private static double speed(MotionLaw law, double u) {
         return switch (law) {
             case Triangular t -> 4 * Math.min(u, 1 - u);
+            case SimpleHarmonic h -> PI / 2 * Math.sin(PI * u);
+            case Cycloidal c -> 1 - Math.cos(2 * PI * u);
+            case Polynomial4567 p -> 140 * Math.pow(u * (1 - u), 3);
+            case ModifiedSine m -> {
+                double x = Math.min(u, 1 - u);
+                double peak = 4 * PI * PI / (4 + PI);
+                double eighth = peak / 4 / PI;
+                yield x < 0.125
+                        ? eighth * (1 - Math.cos(4 * PI * x))
+                        : eighth - 3 * eighth * (Math.cos((4 * PI * x + PI) / 3) - Math.cos(PI / 2));
+            }
+            case ModifiedTrapezoid m -> {
+                double x = Math.min(u, 1 - u);
+                double peak = 8 * PI / (2 + PI);
+                double eighth = peak / 4 / PI;
+                yield x < 0.125
+                        ? eighth * (1 - Math.cos(4 * PI * x))
+                        : x < 0.375
+                                ? eighth + peak * (x - 0.125)
+                                : eighth + peak / 4 + eighth * Math.sin(4 * PI * (x - 0.375));
+            }
             case Polynomial345 p -> 30 * u * u * (1 - u) * (1 - u);
             case Trapezoidal t -> {
-                double top = 2 / (2 - t.accelerationShare() - t.decelerationShare());
-                yield top * Math.min(1, Math.min(u / t.accelerationShare(), (1 - u) / t.decelerationShare()));
+                double rising = share(t.accelerationShare());
+                double falling = share(t.decelerationShare());
+                double top = 2 / (2 - rising - falling);
+                yield top * Math.min(1, Math.min(u / rising, (1 - u) / falling));
             }
             case SCurve s -> {
-                double b = s.accelerationShare();
-                double r = b * s.jerkShare() / 2;
+                double b = share(s.accelerationShare());
+                double r = b * share(s.jerkShare()) / 2;
                 double top = 1 / (1 - b);
                 double highest = top / (b - r);
                 double x = Math.min(u, 1 - u);
