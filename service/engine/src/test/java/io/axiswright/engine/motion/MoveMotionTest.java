@@ -185,7 +185,7 @@ class MoveMotionTest {
         assertThat(motion.belowTopSpeed()).isTrue();
         assertThat(motion.duration()).isCloseTo(12.2474, within(1e-4));
         assertThat(speedAt(motion, 16.32993 / 2)).isCloseTo(16.3299, within(1e-4));
-        Motion curve = solve(new Stated(0.01, null, 5.0, 10.0, null, 1000.0).move(new SCurve(null, null)));
+        Motion curve = solve(new Stated(0.01, null, 5.0, 50.0, null, 1000.0).move(new SCurve(null, null)));
         // S = 2·j·r³ where neither speed nor acceleration is reached
         assertThat(curve.belowTopSpeed()).isTrue();
         assertThat(curve.duration()).isCloseTo(4 * Math.cbrt(0.01 / 2000), within(1e-9));
