@@ -28,7 +28,7 @@ final class AxisCheck {
     }
 
     private void segment(Segment segment, String pointer) {
-        faults.addAll(MeasureKinds.faults(segment, !linear(), pointer));
+        faults.addAll(MeasureKinds.faults(segment, !linear(), !linear(), pointer));
         if (segment instanceof Dwell dwell) {
             brake(dwell, pointer + "/brakeHolds");
         }

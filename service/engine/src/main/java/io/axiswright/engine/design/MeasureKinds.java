@@ -17,21 +17,24 @@ import org.jspecify.annotations.Nullable;
 public final class MeasureKinds {
 
     private final boolean rotary;
+    private final boolean turned;
     private final List<Fault> faults = new ArrayList<>();
 
-    private MeasureKinds(boolean rotary) {
+    private MeasureKinds(boolean rotary, boolean turned) {
         this.rotary = rotary;
+        this.turned = turned;
     }
 
     /**
      * The measures of the other kind.
      *
      * @param segment the segment
-     * @param rotary whether the load turns
+     * @param rotary whether its motion is stated in angles
+     * @param turned whether its load is stated by inertia and torque
      * @param pointer JSON Pointer to the segment
      */
-    public static List<Fault> faults(Segment segment, boolean rotary, String pointer) {
-        MeasureKinds kinds = new MeasureKinds(rotary);
+    public static List<Fault> faults(Segment segment, boolean rotary, boolean turned, String pointer) {
+        MeasureKinds kinds = new MeasureKinds(rotary, turned);
         switch (segment) {
             case Move move -> {
                 kinds.check(move.distance(), pointer + "/distance");
@@ -71,8 +74,8 @@ public final class MeasureKinds {
             }
             case TorqueCourse course -> kinds.torques(course, pointer);
         }
-        kinds.check(segment.payload(), pointer + "/payload");
-        kinds.check(segment.processEffort(), pointer + "/processEffort");
+        kinds.check(segment.payload(), turned, pointer + "/payload");
+        kinds.check(segment.processEffort(), turned, pointer + "/processEffort");
         return kinds.faults;
     }
 
@@ -84,23 +87,26 @@ public final class MeasureKinds {
     /** The motor's shaft turns whatever the load does. */
     private void torques(TorqueCourse course, String pointer) {
         boolean atMotor = course.at() == TorquePlace.MOTOR_SHAFT;
-        MeasureKinds kinds = new MeasureKinds(rotary || atMotor);
         for (int k = 0; k < course.points().size(); k++) {
-            kinds.check(course.points().get(k).speed(), pointer + "/points/" + k + "/speed");
-            kinds.check(course.points().get(k).effort(), pointer + "/points/" + k + "/effort");
+            TorquePoint point = course.points().get(k);
+            check(point.speed(), rotary || atMotor, pointer + "/points/" + k + "/speed");
+            check(point.effort(), turned || atMotor, pointer + "/points/" + k + "/effort");
         }
-        faults.addAll(kinds.faults);
     }
 
     private void check(@Nullable Quantity quantity, String pointer) {
-        if (quantity != null && turning(quantity) != rotary) {
+        check(quantity, rotary, pointer);
+    }
+
+    private void check(@Nullable Quantity quantity, boolean wanted, String pointer) {
+        if (quantity != null && turning(quantity) != wanted) {
             faults.add(new Fault(
                     pointer,
                     FaultCode.WRONG_UNIT,
-                    rotary
+                    wanted
                             ? "This turns, but " + kind(quantity, false) + " is given."
                             : "The mechanism moves its load in a line, but " + kind(quantity, true) + " is given.",
-                    kind(quantity, rotary)));
+                    kind(quantity, wanted)));
         }
     }
 

@@ -55,7 +55,7 @@ final class DutyFaults {
         boolean rotary = axis.mechanism() instanceof RotaryTable;
         for (int k = 0; k < axis.cycle().segments().size(); k++) {
             String place = pointer + "/cycle/segments/" + k;
-            faults.addAll(MeasureKinds.faults(axis.cycle().segments().get(k), rotary, place));
+            faults.addAll(MeasureKinds.faults(axis.cycle().segments().get(k), rotary, rotary, place));
         }
         faults.addAll(CycleCheck.faults(axis, pointer));
         reference(axis.stopZone(), zones, pointer + "/stopZone", "the id of one of the design's stop zones");

@@ -190,11 +190,11 @@ class CycleSizingTest {
         DriveUnit unit = unit("u", "F", 5, 400, 1e-4, 60, 1);
         Axis axis = Fixtures.inZone(axis(
                 "a",
-                table(0.005, 0, 1),
+                table(0.006, 0, 1),
                 null,
                 ANY,
-                turn(300, 1, new Trapezoidal(0.25, 0.25)),
-                turn(-300, 1, new Trapezoidal(0.25, 0.25))));
+                turn(240, 1, new Trapezoidal(0.25, 0.25)),
+                turn(-240, 1, new Trapezoidal(0.25, 0.25))));
         AxisDuty duty = Fixtures.size(axis, unit);
         LimitUse hardest = Objects.requireNonNull(duty.hardestStop());
         double most = 0;
