@@ -11,8 +11,10 @@ import io.axiswright.app.web.EntityTag;
 import io.axiswright.engine.design.DesignCheck;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.motion.CycleCheck;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -97,7 +99,8 @@ class RevisionWriter {
     }
 
     private static void requireMeaning(NewRevision request) {
-        List<Fault> faults = DesignCheck.faults(request.design(), "/design");
+        List<Fault> faults = new ArrayList<>(DesignCheck.faults(request.design(), "/design"));
+        faults.addAll(CycleCheck.faults(request.design(), "/design"));
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }

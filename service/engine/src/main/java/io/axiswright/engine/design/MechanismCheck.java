@@ -6,16 +6,8 @@ import io.axiswright.engine.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a mechanism must not contradict itself in, nor its cycle it. */
+/** What a mechanism must not contradict itself in. How far its cycle may take it is judged once the motions are known. */
 public final class MechanismCheck {
-
-    /** Positions typed in decimals need not come back to exactly where they began. */
-    private static final double ROUNDING = 1e-9;
-
-    private static final double TURN = 2 * Math.PI;
-
-    /** Courses that change along each turn, or pass of a table, are worked out one by one; no cycle needs more of them. */
-    private static final double MOST_TURNS = 200;
 
     private final Axis axis;
     private final String pointer;
@@ -27,7 +19,7 @@ public final class MechanismCheck {
     }
 
     /**
-     * All faults; none if mechanism and cycle agree.
+     * All faults; none if the mechanism has a meaning.
      *
      * @param axis the axis
      * @param pointer JSON Pointer to it
@@ -40,8 +32,6 @@ public final class MechanismCheck {
         switch (axis.mechanism()) {
             case Screw screw -> screw(screw);
             case Hoist hoist -> hoist(hoist);
-            case RotaryTable table when table.unbalance() != null -> turns();
-            case DirectDrive drive when drive.unbalance() != null -> turns();
             case Crank crank -> crank(crank);
             case Winder winder -> winder(winder);
             case Custom custom -> custom(custom);
@@ -111,7 +101,6 @@ public final class MechanismCheck {
                     "A compensation rope hangs between load and counterweight, and there is no counterweight.",
                     "false, or a counterweight");
         }
-        stays(rope.start().si(), 0, rope.height().si(), "m above the lowest place, and the rope is that long");
     }
 
     private void crank(Crank crank) {
@@ -124,7 +113,6 @@ public final class MechanismCheck {
                             + crank.radius().si() + " m.",
                     "a length above the radius");
         }
-        turns();
     }
 
     private void winder(Winder winder) {
@@ -146,21 +134,6 @@ public final class MechanismCheck {
                     "The roll begins outside of what core and full roll allow.",
                     "a diameter from coreDiameter to fullDiameter");
             return;
-        }
-        double thickness = winder.thickness().si();
-        switch (winder.motion()) {
-            case LINE ->
-                stays(
-                        0,
-                        -(start * start - core * core) * Math.PI / thickness,
-                        (full * full - start * start) * Math.PI / thickness,
-                        "m wound, and core and full roll are its ends");
-            case SHAFT ->
-                stays(
-                        0,
-                        -(start - core) * TURN / thickness,
-                        (full - start) * TURN / thickness,
-                        "rad wound, and core and full roll are its ends");
         }
         for (int k = 0; k < axis.cycle().segments().size(); k++) {
             if (axis.cycle().segments().get(k).payload() != null) {
@@ -187,57 +160,13 @@ public final class MechanismCheck {
         }
         CustomPoint first = points.getFirst();
         CustomPoint last = points.getLast();
-        if (travelled() > MOST_TURNS * (last.angle().si() - first.angle().si())) {
-            tooManyTurns();
-        }
-        if (!custom.repeats()) {
-            stays(custom.startAngle().si(), first.angle().si(), last.angle().si(), "rad, and the points go no farther");
-            return;
-        }
-        if (!first.torque().equals(last.torque()) || !first.inertia().equals(last.inertia())) {
+        if (custom.repeats()
+                && (!first.torque().equals(last.torque()) || !first.inertia().equals(last.inertia()))) {
             fault(
                     "/points/" + (points.size() - 1),
                     FaultCode.INCONSISTENT,
                     "The points repeat, but the last is not alike the first.",
                     "torque and inertia of the first point");
-        }
-    }
-
-    private void turns() {
-        if (travelled() > MOST_TURNS * TURN) {
-            tooManyTurns();
-        }
-    }
-
-    private void tooManyTurns() {
-        faults.add(new Fault(
-                pointer + "/cycle",
-                FaultCode.OUT_OF_RANGE,
-                "The cycle takes a mechanism whose torque changes along each turn through more than " + (int) MOST_TURNS
-                        + " of them.",
-                "a shorter cycle that repeats"));
-    }
-
-    private double travelled() {
-        return axis.cycle().segments().stream()
-                .mapToDouble(segment -> Math.abs(CycleTravel.of(segment)))
-                .sum();
-    }
-
-    /** The positions after each segment lie between two ends. */
-    private void stays(double start, double lowest, double highest, String unit) {
-        double position = start;
-        double rounding = ROUNDING * (highest - lowest);
-        for (int k = -1; k < axis.cycle().segments().size(); k++) {
-            position += k < 0 ? 0 : CycleTravel.of(axis.cycle().segments().get(k));
-            if (position < lowest - rounding || position > highest + rounding) {
-                faults.add(new Fault(
-                        k < 0 ? pointer + "/mechanism" : pointer + "/cycle/segments/" + k,
-                        FaultCode.OUT_OF_RANGE,
-                        "The cycle comes to " + position + " " + unit + ".",
-                        "positions from " + lowest + " to " + highest));
-                return;
-            }
         }
     }
 

@@ -5,12 +5,9 @@ import io.axiswright.engine.quantity.Effort;
 import io.axiswright.engine.quantity.Payload;
 import org.jspecify.annotations.Nullable;
 
-/** A piece of a cycle. */
+/** A piece of a cycle. Each starts at the speed at which the one before ends, the first at that of the last. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
-public sealed interface Segment permits Move, Dwell {
-
-    /** How long it lasts. */
-    io.axiswright.engine.quantity.Time duration();
+public sealed interface Segment permits Move, Dwell, Run, Ramp, Jog, PositionCourse, SpeedCourse, TorqueCourse {
 
     /** What is carried on top of the mechanism's load; nothing if absent. */
     @Nullable

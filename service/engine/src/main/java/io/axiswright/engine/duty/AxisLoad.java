@@ -2,8 +2,11 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Dwell;
-import io.axiswright.engine.design.Move;
 import io.axiswright.engine.design.Segment;
+import io.axiswright.engine.design.TorqueCourse;
+import io.axiswright.engine.design.TorquePlace;
+import io.axiswright.engine.motion.Motion;
+import io.axiswright.engine.motion.ShaftTravel;
 import io.axiswright.engine.numeric.Polynomial;
 import io.axiswright.engine.quantity.Quantity;
 import java.util.ArrayList;
@@ -42,23 +45,30 @@ record AxisLoad(
         double inertia = 0;
         boolean gravity = false;
         for (Segment segment : axis.cycle().segments()) {
-            LoadEffort effort = effort(drivetrain.mechanics(), segment);
-            double duration = segment.duration().si();
+            LoadEffort effort =
+                    drivetrain.mechanics().effort(siOrZero(segment.payload()), siOrZero(segment.processEffort()));
+            Motion motion = Motion.of(segment);
+            boolean held = segment instanceof Dwell dwell
+                    && dwell.brakeHolds()
+                    && axis.drive().holdingBrake();
             double from = position;
-            switch (segment) {
-                case Move move -> {
-                    pieces.addAll(move(drivetrain, effort, move, start, position));
-                    position += move.distance().si();
-                    travelled += Math.abs(move.distance().si());
-                }
-                case Dwell dwell -> {
-                    boolean held = dwell.brakeHolds() && axis.drive().holdingBrake();
-                    pieces.add(drivetrain.resting(effort, start, duration, position, held));
-                }
+            double lowest = position;
+            double highest = position;
+            for (Motion.Stretch stretch : motion.stretches()) {
+                Polynomial way = way(axis, drivetrain, segment, stretch, position);
+                pieces.addAll(pieces(drivetrain, effort, segment, stretch, start, way, held));
+                double next = way.at(stretch.length());
+                travelled += Math.abs(next - position);
+                position = next;
+                lowest = Math.min(lowest, position);
+                highest = Math.max(highest, position);
             }
-            start += duration;
-            holding = Math.max(holding, effort.largestHolding(from, position));
-            inertia = Math.max(inertia, effort.largestInertia(from, position));
+            if (!atMotor(segment)) {
+                position = from + motion.travel(); // the sum of the stretches without their rounding
+            }
+            start += motion.duration();
+            holding = Math.max(holding, effort.largestHolding(lowest, highest));
+            inertia = Math.max(inertia, effort.largestInertia(lowest, highest));
             gravity |= effort.falls();
         }
         return new AxisLoad(
@@ -102,30 +112,39 @@ record AxisLoad(
         return new Course(result);
     }
 
-    private static List<LoadPiece> move(
-            Drivetrain drivetrain, LoadEffort effort, Move move, double start, double from) {
-        double distance = move.distance().si();
-        double duration = move.duration().si();
-        if (distance == 0) {
-            return List.of(drivetrain.resting(effort, start, duration, from, false));
+    private static List<LoadPiece> pieces(
+            Drivetrain drivetrain,
+            LoadEffort effort,
+            Segment segment,
+            Motion.Stretch stretch,
+            double segmentStart,
+            Polynomial way,
+            boolean held) {
+        double start = segmentStart + stretch.start();
+        double from = way.at(0);
+        if (stretch.effort() != null) {
+            var stated = new StatedTorque(drivetrain, effort, start, stretch, stretch.effort());
+            return atMotor(segment) ? stated.atMotor(way) : stated.atLoad(from);
         }
-        List<LoadPiece> pieces = new ArrayList<>();
-        double position = from;
-        for (NormalisedLaw.Stretch stretch : NormalisedLaw.of(move.law()).stretches()) {
-            double length = stretch.length() * duration;
-            Polynomial speed = stretch.speed().times(distance / duration).stretched(duration);
-            LoadMotion motion = LoadMotion.of(position, speed, length, Math.signum(distance));
-            pieces.addAll(drivetrain.moving(effort, start + stretch.start() * duration, motion));
-            position = motion.position().at(length);
-        }
-        return pieces;
+        return stretch.direction() == 0
+                ? List.of(drivetrain.resting(effort, start, stretch.length(), from, held))
+                : drivetrain.moving(effort, start, new LoadMotion(way, stretch.length(), stretch.direction()));
     }
 
-    private static LoadEffort effort(Mechanics mechanics, Segment segment) {
-        return switch (segment) {
-            case Move move -> mechanics.effort(siOrZero(move.payload()), siOrZero(move.processEffort()));
-            case Dwell dwell -> mechanics.effort(siOrZero(dwell.payload()), siOrZero(dwell.processEffort()));
-        };
+    /** Position of the load over the time since a stretch began; at rest it stays whatever the rounding of its speed. */
+    private static Polynomial way(
+            Axis axis, Drivetrain drivetrain, Segment segment, Motion.Stretch stretch, double from) {
+        if (stretch.direction() == 0) {
+            return Polynomial.of(from);
+        }
+        Polynomial travelled = stretch.speed().antiderivative();
+        return atMotor(segment)
+                ? ShaftTravel.of(axis.mechanism(), from, travelled.times(1 / drivetrain.ratio()))
+                : travelled.plus(from);
+    }
+
+    private static boolean atMotor(Segment segment) {
+        return segment instanceof TorqueCourse course && course.at() == TorquePlace.MOTOR_SHAFT;
     }
 
     private static double siOrZero(@Nullable Quantity quantity) {

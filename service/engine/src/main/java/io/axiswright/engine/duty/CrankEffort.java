@@ -30,6 +30,16 @@ record CrankEffort(
     }
 
     @Override
+    public List<ShaftPiece> levers(LoadMotion motion) {
+        return Instants.ofShaft(Turns.first(motion), (angle, w, a) -> way(angle));
+    }
+
+    @Override
+    public double lever(double position) {
+        return way(position);
+    }
+
+    @Override
     public double holding(double position) {
         return (gravity + process) * way(position);
     }

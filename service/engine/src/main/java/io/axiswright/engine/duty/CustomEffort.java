@@ -35,6 +35,16 @@ record CustomEffort(TableCurve torque, TableCurve inertia, double payload, doubl
     }
 
     @Override
+    public List<ShaftPiece> levers(LoadMotion motion) {
+        return List.of(ShaftPiece.of(motion, 1, Polynomial.of(1)));
+    }
+
+    @Override
+    public double lever(double position) {
+        return 1;
+    }
+
+    @Override
     public double holding(double position) {
         return torque.at(position) + process;
     }

@@ -67,18 +67,26 @@ record Drivetrain(Mechanics mechanics, List<Stage> stages, double gearInertia, d
         return atShaft / ratio();
     }
 
-    /** The piece of a standstill; a self-locking transmission lets nothing through to the motor. */
+    /** The piece of a standstill, held by the motor or, without it, by the brake. */
     LoadPiece resting(LoadEffort effort, double start, double duration, double position, boolean held) {
-        double pull = effort.holding(position);
+        Polynomial pull = Polynomial.of(effort.holding(position));
+        return resting(effort, start, duration, position, pull, held ? Polynomial.ZERO : throughAtRest(pull));
+    }
+
+    /** The piece of a standstill under a torque at the mechanism's shaft that is known over time. */
+    LoadPiece resting(LoadEffort effort, double start, double duration, double position, Polynomial pull) {
+        return resting(effort, start, duration, position, pull, throughAtRest(pull));
+    }
+
+    /** A self-locking transmission lets nothing through to the motor. */
+    private Polynomial throughAtRest(Polynomial pull) {
+        return selfLocking() ? Polynomial.ZERO : pull.times(1 / ratio());
+    }
+
+    private static LoadPiece resting(
+            LoadEffort effort, double start, double duration, double position, Polynomial pull, Polynomial torque) {
         return LoadPiece.of(
-                start,
-                duration,
-                Polynomial.of(position),
-                Polynomial.ZERO,
-                Polynomial.ZERO,
-                Polynomial.of(held || selfLocking() ? 0 : holdingTorque(pull)),
-                Polynomial.of(pull),
-                effort);
+                start, duration, Polynomial.of(position), Polynomial.ZERO, Polynomial.ZERO, torque, pull, effort);
     }
 
     /**
@@ -91,9 +99,14 @@ record Drivetrain(Mechanics mechanics, List<Stage> stages, double gearInertia, d
      * @param motion the motion
      */
     List<LoadPiece> moving(LoadEffort effort, double start, LoadMotion motion) {
+        return passing(effort, start, effort.moving(motion), motion.direction());
+    }
+
+    /** The same for torque at the mechanism's shaft that is known over time, whatever the load behind it. */
+    List<LoadPiece> passing(LoadEffort effort, double start, List<ShaftPiece> shaft, double direction) {
         List<LoadPiece> pieces = new ArrayList<>();
-        for (ShaftPiece piece : effort.moving(motion)) {
-            var walk = new Walk(effort, start + piece.start(), piece, motion.direction(), pieces);
+        for (ShaftPiece piece : shaft) {
+            var walk = new Walk(effort, start + piece.start(), piece, direction, pieces);
             walk.through(0, piece.torque(), 1, 0, piece.duration());
         }
         return pieces;
@@ -147,7 +160,7 @@ record Drivetrain(Mechanics mechanics, List<Stage> stages, double gearInertia, d
     }
 
     /** Both ends and the sign changes between them that are not rounding at an end. */
-    private static double[] cuts(Efficiency efficiency, Polynomial torque, double from, double to) {
+    static double[] cuts(Efficiency efficiency, Polynomial torque, double from, double to) {
         List<Double> changes = efficiency.lossless() ? List.of() : torque.signChanges(from, to);
         double least = SLIVER * to;
         return DoubleStream.concat(

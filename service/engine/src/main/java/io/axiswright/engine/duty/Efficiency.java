@@ -50,4 +50,13 @@ record Efficiency(double driving, double backDriving) {
     Polynomial passed(Polynomial torque, boolean motorDrives) {
         return torque.times(motorDrives ? 1 / driving : backDriving);
     }
+
+    /**
+     * The torque behind the element, on the load's side, for one on the motor's side, ratio left out. Nothing passes a
+     * self-locking element backwards: a torque against its motion is then taken whole.
+     */
+    Polynomial behind(Polynomial torque, boolean motorDrives) {
+        double passed = motorDrives ? driving : selfLocking() ? 1 : 1 / backDriving;
+        return torque.times(passed);
+    }
 }

@@ -30,9 +30,17 @@ record EvenEffort(
                 .plus(speed.times(viscous))
                 .plus(motion.position().times(rise))
                 .plus(gravity + process + motion.direction() * coulomb);
-        Polynomial shaftSpeed = speed.times(1 / travel);
-        return List.of(new ShaftPiece(
-                0, motion.duration(), motion.position(), shaftSpeed, shaftSpeed.derivative(), effort.times(travel)));
+        return List.of(ShaftPiece.of(motion, travel, effort.times(travel)));
+    }
+
+    @Override
+    public List<ShaftPiece> levers(LoadMotion motion) {
+        return List.of(ShaftPiece.of(motion, travel, Polynomial.of(travel)));
+    }
+
+    @Override
+    public double lever(double position) {
+        return travel;
     }
 
     @Override

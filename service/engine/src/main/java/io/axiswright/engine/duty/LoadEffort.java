@@ -11,6 +11,14 @@ interface LoadEffort {
     /** The torque of a motion, in pieces end to end. */
     List<ShaftPiece> moving(LoadMotion motion);
 
+    /** The torque for each unit of an effort at the load, N·m/N or 1, over a motion, in pieces end to end. */
+    default List<ShaftPiece> levers(LoadMotion motion) {
+        return Instants.ofShaft(motion, (position, speed, acceleration) -> lever(position));
+    }
+
+    /** The torque for each unit of an effort at the load, at a position, N·m/N or 1. */
+    double lever(double position);
+
     /**
      * The torque that keeps the load at rest at a position, N·m. Friction would help but wears, dries and shakes loose: it is
      * not counted on.

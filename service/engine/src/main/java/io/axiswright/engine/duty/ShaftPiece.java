@@ -19,4 +19,16 @@ record ShaftPiece(
         Polynomial position,
         Polynomial speed,
         Polynomial acceleration,
-        Polynomial torque) {}
+        Polynomial torque) {
+
+    /** The one piece of a motion that the shaft follows evenly. */
+    static ShaftPiece of(LoadMotion motion, double travel, Polynomial torque) {
+        Polynomial speed = motion.position().derivative().times(1 / travel);
+        return new ShaftPiece(0, motion.duration(), motion.position(), speed, speed.derivative(), torque);
+    }
+
+    /** The same with a torque that is its own times an effort over the time since the stretch began. */
+    ShaftPiece times(Polynomial effort) {
+        return new ShaftPiece(start, duration, position, speed, acceleration, torque.times(effort.shifted(start)));
+    }
+}

@@ -27,4 +27,9 @@ record Stage(double ratio, Efficiency efficiency, double inertia, double drag) {
                 .plus(acceleration.times(inertia))
                 .plus(direction * drag);
     }
+
+    /** What of a torque at its input is left for its load: all but its own inertia and drag. */
+    Polynomial left(Polynomial input, Polynomial acceleration, double direction) {
+        return input.minus(acceleration.times(inertia)).plus(-direction * drag);
+    }
 }

@@ -1,5 +1,6 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.numeric.Polynomial;
 import java.util.List;
 
 /**
@@ -17,6 +18,16 @@ record SwingEffort(double inertia, double moment, double coulomb, double process
         double resisting = process + motion.direction() * coulomb;
         return Instants.ofShaft(
                 Turns.first(motion), (angle, w, a) -> inertia * a + moment * Math.cos(angle) + resisting);
+    }
+
+    @Override
+    public List<ShaftPiece> levers(LoadMotion motion) {
+        return List.of(ShaftPiece.of(motion, 1, Polynomial.of(1)));
+    }
+
+    @Override
+    public double lever(double position) {
+        return 1;
     }
 
     @Override

@@ -24,14 +24,28 @@ record WinderEffort(
 
     @Override
     public List<ShaftPiece> moving(LoadMotion motion) {
-        if (line) {
-            return Instants.ofLoad(
-                    motion,
-                    (s, v, a) -> v / radius(s),
-                    this::acceleration,
-                    (s, v, a) -> torque(radius(s), acceleration(s, v, a)));
-        }
-        return Instants.ofShaft(motion, (angle, w, a) -> torque(radius(angle), a));
+        return pieces(motion, (position, speed, shaft) -> torque(radius(position), shaft));
+    }
+
+    @Override
+    public List<ShaftPiece> levers(LoadMotion motion) {
+        return pieces(motion, (position, speed, shaft) -> radius(position));
+    }
+
+    /** The value takes the acceleration of the shaft. */
+    private List<ShaftPiece> pieces(LoadMotion motion, Instants.Value torque) {
+        return line
+                ? Instants.ofLoad(
+                        motion,
+                        (s, v, a) -> v / radius(s),
+                        this::acceleration,
+                        (s, v, a) -> torque.at(s, v, acceleration(s, v, a)))
+                : Instants.ofShaft(motion, torque);
+    }
+
+    @Override
+    public double lever(double position) {
+        return radius(position);
     }
 
     @Override

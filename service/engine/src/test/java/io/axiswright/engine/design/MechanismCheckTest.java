@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.motion.CycleCheck;
 import io.axiswright.engine.quantity.Angle;
+import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Displacement;
 import io.axiswright.engine.quantity.Force;
 import io.axiswright.engine.quantity.Frequency;
@@ -27,15 +29,26 @@ class MechanismCheckTest {
         for (Displacement distance : moves) {
             segments.add(new Move(distance, new Time(1), new Triangular(), null, null));
         }
-        return MechanismCheck.faults(axis(mechanism, segments), "/axes/0");
+        return faults(axis(mechanism, segments));
+    }
+
+    /** Of the mechanism by itself, and of how far its cycle takes it. */
+    private static List<Fault> faults(Axis axis) {
+        List<Fault> faults = new java.util.ArrayList<>(MechanismCheck.faults(axis, "/axes/0"));
+        faults.addAll(CycleCheck.faults(axis, "/axes/0"));
+        return faults;
     }
 
     private static Axis axis(Mechanism mechanism, List<Segment> segments) {
+        return axis(mechanism, List.of(), segments);
+    }
+
+    private static Axis axis(Mechanism mechanism, List<Gear> gears, List<Segment> segments) {
         return new Axis(
                 "a",
                 null,
                 mechanism,
-                List.of(),
+                gears,
                 null,
                 new Cycle(segments),
                 new Position(ZERO, ZERO, ZERO),
@@ -213,5 +226,81 @@ class MechanismCheckTest {
                 faults(new RotaryTable(new Inertia(1), new Torque(0), 1, null, unbalance), new Angle(2000)),
                 "/cycle",
                 FaultCode.OUT_OF_RANGE);
+    }
+
+    private static SpeedCourse outAndBack(double speed) {
+        return new SpeedCourse(
+                List.of(
+                        new SpeedPoint(new Time(0), new AngularSpeed(0)),
+                        new SpeedPoint(new Time(1), new AngularSpeed(speed)),
+                        new SpeedPoint(new Time(3), new AngularSpeed(-speed)),
+                        new SpeedPoint(new Time(4), new AngularSpeed(0))),
+                null,
+                null);
+    }
+
+    /** The table ends 2 rad beyond its start; a course that comes back goes that far and no farther, or farther. */
+    @Test
+    void theFarthestPlaceWithinASegmentCounts() {
+        Segment within = outAndBack(1.9);
+        Segment beyond = outAndBack(2.1);
+        assertThat(faults(axis(custom(false, 1, 5), List.of(within)))).isEmpty();
+        refused(
+                faults(axis(custom(false, 1, 5), List.of(within, beyond))),
+                "/cycle/segments/1",
+                FaultCode.OUT_OF_RANGE);
+    }
+
+    @Test
+    void runsCountAsTurns() {
+        AngularSpeed speed = new AngularSpeed(10);
+        refused(
+                faults(axis(crank(0.1, null), List.of(new Run(speed, new Time(126), null, null, null)))),
+                "/cycle",
+                FaultCode.OUT_OF_RANGE);
+        assertThat(faults(axis(crank(0.1, null), List.of(new Run(speed, new Time(125), null, null, null)))))
+                .isEmpty();
+    }
+
+    /** A course of the motor counts at the mechanism's shaft: 3 rad here, 1 rad behind a gear of 3. */
+    @Test
+    void aCourseOfTheMotorCountsBehindTheGears() {
+        var course = new TorqueCourse(
+                List.of(
+                        new TorquePoint(new Time(0), new AngularSpeed(0), new Torque(1)),
+                        new TorquePoint(new Time(1), new AngularSpeed(3), new Torque(1)),
+                        new TorquePoint(new Time(2), new AngularSpeed(0), new Torque(1))),
+                TorquePlace.MOTOR_SHAFT,
+                null);
+        refused(faults(axis(custom(false, 1, 5), List.of(course))), "/cycle/segments/0", FaultCode.OUT_OF_RANGE);
+        assertThat(faults(axis(custom(false, 1, 5), List.of(new Gear(3, 1, null, new Inertia(0))), List.of(course))))
+                .isEmpty();
+    }
+
+    /** 10 mm of material, 2 mm a turn, over the core: 5 turns back and it is empty. */
+    @Test
+    void aRollUnwoundByTheMotorEnds() {
+        for (double turns : new double[] {4.9, 5.1}) {
+            var course = new TorqueCourse(
+                    List.of(
+                            new TorquePoint(new Time(0), new AngularSpeed(0), new Torque(1)),
+                            new TorquePoint(new Time(1), new AngularSpeed(-turns * 2 * Math.PI), new Torque(1)),
+                            new TorquePoint(new Time(2), new AngularSpeed(0), new Torque(1))),
+                    TorquePlace.MOTOR_SHAFT,
+                    null);
+            var roll = new Winder(
+                    WinderMotion.LINE,
+                    new Length(0.1),
+                    new Inertia(0.002),
+                    new Length(0.5),
+                    new Mass(60),
+                    new Length(0.002),
+                    new Length(0.12),
+                    new Force(80),
+                    null,
+                    1,
+                    null);
+            assertThat(faults(axis(roll, List.of(course)))).hasSize(turns < 5 ? 0 : 1);
+        }
     }
 }

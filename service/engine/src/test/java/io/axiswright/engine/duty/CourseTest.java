@@ -44,7 +44,7 @@ class CourseTest {
         }
     }
 
-    private static void agreesWithQuadrature(Axis axis) {
+    static void agreesWithQuadrature(Axis axis) {
         AxisLoad load = AxisLoad.of(axis);
         LoadSums sums = LoadSums.of(load.pieces(), load.period());
         double inertia = INERTIA + load.addedInertia();
@@ -54,7 +54,7 @@ class CourseTest {
         double rms = Math.sqrt(oracle.integral(s -> s.torque() * s.torque()) / period);
         double rmsSpeed = Math.sqrt(oracle.integral(s -> s.speed() * s.speed()) / period);
         double motored = oracle.integral(s -> Math.max(0, s.torque() * s.speed()));
-        double returned = oracle.integral(s -> Math.max(0, -s.torque() * s.speed()));
+        double returned = oracle.integral(s -> Math.max(0, -s.torque() * s.speed()), motored);
         double speed = oracle.integral(s -> Math.abs(s.speed())) / period;
         assertThat(figures.rmsTorque().si()).as(axis.id()).isCloseTo(rms, relative(rms));
         assertThat(sums.rmsTorque(inertia)).as(axis.id()).isCloseTo(rms, relative(rms));
@@ -77,16 +77,16 @@ class CourseTest {
             Course course = load.course(INERTIA);
             DutyFigures figures = new CourseFigures(course).figures(load, LoadSums.of(load.pieces(), load.period()));
             TorqueOracle oracle = new TorqueOracle(axis, INERTIA);
-            double spent = oracle.integral(s -> s.friction() + s.process() + s.lifting() + s.loss());
             double scale =
                     figures.motoredEnergy().si() + figures.returnedEnergy().si();
+            double spent = oracle.integral(s -> s.friction() + s.process() + s.lifting() + s.loss(), scale);
             assertThat(figures.motoredEnergy().si() - figures.returnedEnergy().si())
                     .as(axis.id())
                     .isCloseTo(spent, relative(scale));
             assertThat(figures.meanPower().si() * figures.cyclePeriod().si())
                     .as(axis.id())
                     .isCloseTo(spent, relative(scale));
-            assertThat(oracle.integral(s -> Math.min(0, s.loss())))
+            assertThat(oracle.integral(s -> Math.min(0, s.loss()), scale))
                     .as(axis.id())
                     .isCloseTo(0, within(1e-9 * scale));
         }

@@ -293,9 +293,9 @@ class DutySizingTest {
                                 .extracting(Fault::pointer)
                                 .containsExactly(
                                         "/design/axes/0/cycle/segments/0/distance",
-                                        "/design/axes/0/cycle/segments/0/law/decelerationShare",
                                         "/design/axes/0/cycle/segments/1/payload",
                                         "/design/axes/0/cycle/segments/1/processEffort",
+                                        "/design/axes/0/cycle/segments/0/law/decelerationShare",
                                         "/design/axes/0/drive/item"));
     }
 

@@ -15,18 +15,27 @@ import io.axiswright.engine.design.Polynomial345;
 import io.axiswright.engine.design.RackAndPinion;
 import io.axiswright.engine.design.Screw;
 import io.axiswright.engine.design.Segment;
+import io.axiswright.engine.design.SpeedCourse;
+import io.axiswright.engine.design.SpeedPoint;
+import io.axiswright.engine.design.TorqueCourse;
+import io.axiswright.engine.design.TorquePlace;
+import io.axiswright.engine.design.TorquePoint;
 import io.axiswright.engine.numeric.Polynomial;
 import io.axiswright.engine.quantity.Angle;
+import io.axiswright.engine.quantity.AngularSpeed;
+import io.axiswright.engine.quantity.Force;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Torque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Stops of mechanisms that change along their way, and what must hold for all of them. */
@@ -81,6 +90,81 @@ class UnevenStopsTest {
             assertThat(stop.course().duration())
                     .isCloseTo(Fixtures.ZONE.decelerationTime().si(), within(1e-9));
         }
+    }
+
+    static List<Segment> sameSpeeds() {
+        Time one = new Time(1);
+        AngularSpeed rest = new AngularSpeed(0);
+        AngularSpeed fast = new AngularSpeed(8);
+        var speeds = List.of(
+                new SpeedPoint(new Time(0), rest), new SpeedPoint(one, fast), new SpeedPoint(new Time(2), rest));
+        var torques = List.of(
+                new TorquePoint(new Time(0), rest, new Torque(3)),
+                new TorquePoint(one, fast, new Torque(-9)),
+                new TorquePoint(new Time(2), rest, new Torque(1)));
+        var forces = List.of(
+                new TorquePoint(new Time(0), rest, new Force(30)),
+                new TorquePoint(one, fast, new Force(-90)),
+                new TorquePoint(new Time(2), rest, new Force(10)));
+        return List.of(
+                new SpeedCourse(speeds, null, null),
+                new TorqueCourse(torques, TorquePlace.MOTOR_SHAFT, null),
+                new TorqueCourse(forces, TorquePlace.LOAD, null));
+    }
+
+    /** However the speed over time was stated, a stop begins at its place and takes out the energy of it. */
+    @ParameterizedTest
+    @MethodSource("sameSpeeds")
+    void aStopOutOfACourseTakesOutTheEnergyOfItsPlace(Segment course) {
+        AxisLoad load = AxisLoad.of(axis("press", crank(), null, ANY, course));
+        double inertia = 0.005;
+        List<StopCourse> stops =
+                Stops.of(load, LoadSums.of(load.pieces(), load.period()).peakSpeed(), inertia, Fixtures.ZONE);
+        assertThat(stops).hasSizeGreaterThan(2);
+        for (StopCourse stop : stops) {
+            double t = stop.instant();
+            double speed = t < 1 ? 8 * t : 8 * (2 - t);
+            double angle = t < 1 ? 0.4 + 4 * t * t : 0.4 + 8 - 4 * (2 - t) * (2 - t);
+            double end = angle + speed * Fixtures.ZONE.decelerationTime().si() / 2;
+            double slope = (way(angle + 1e-6) - way(angle - 1e-6)) / 2e-6;
+            double moving = (0.02 + inertia + 12 * slope * slope) * speed * speed / 2;
+            double lifted = 12 * G * (way(end) - way(angle));
+            double given = stop.course().pieces().stream()
+                    .mapToDouble(p -> p.torque().times(p.speed()).integral(0, p.duration()))
+                    .sum();
+            assertThat(given).as("stop at %s s", t).isCloseTo(lifted - moving, within(1e-6));
+        }
+    }
+
+    /** The hardest stop of a crank, held against the curve of its unit speed by speed, is that of dense sampling. */
+    @Test
+    void theHardestStopIsTheWorstOfAllPlaces() {
+        Axis axis = Fixtures.inZone(axis(
+                "press",
+                crank(),
+                null,
+                ANY,
+                new Move(new Angle(9), new Time(2), new Polynomial345(), null, null),
+                dwell(0.3)));
+        AxisDuty duty = Fixtures.size(axis, Fixtures.unit("u", "F", 9, 12, 1e-4, 60, 1));
+        LimitUse hardest = java.util.Objects.requireNonNull(duty.hardestStop());
+        double most = 0;
+        double at = 0;
+        for (StopCourse stop : duty.stops()) {
+            for (Course.Piece piece : stop.course().pieces()) {
+                for (int k = 0; k <= 2000; k++) {
+                    double t = piece.duration() * k / 2000;
+                    // straight from 27 N·m to 7.56 rad/s, on to 8.1 N·m at 10.8 rad/s, at 10 % low line
+                    double speed = Math.abs(piece.speed().at(t));
+                    double curve = speed <= 7.56 ? 27 : speed <= 10.8 ? 27 - 18.9 * (speed - 7.56) / 3.24 : 0;
+                    double use = Math.min(1000, Math.abs(piece.torque().at(t)) / curve);
+                    at = use > most ? stop.instant() : at;
+                    most = Math.max(most, use);
+                }
+            }
+        }
+        assertThat(hardest.use()).isCloseTo(most, within(1e-5 * most));
+        assertThat(java.util.Objects.requireNonNull(hardest.instant()).si()).isCloseTo(at, within(1e-9));
     }
 
     /** Where the slider has least leverage the crank carries least; over a turn the largest of both is found. */
