@@ -182,7 +182,8 @@ final class Damages {
         });
         make(
                 "a crank that turns for ever",
-                body -> at(body, "/design/axes/4").set("mechanism", WireFormat.mapper().readTree("""
+                body -> at(body, "/design/axes/4")
+                        .set("mechanism", WireFormat.mapper().readTree("""
                         {"kind": "CRANK", "radius": {"value": 0.1, "unit": "m"}, "rodLength": {"value": 0.05, "unit": "m"},
                          "crankInertia": {"value": 0.1, "unit": "kg.m2"}, "load": {"value": 5, "unit": "kg"},
                          "inclination": {"value": 0, "unit": "rad"}, "startAngle": {"value": 0, "unit": "rad"},
@@ -229,7 +230,8 @@ final class Damages {
     }
 
     private static void segments(ObjectNode body, int axis, String segments) {
-        at(body, "/design/axes/" + axis + "/cycle").set("segments", WireFormat.mapper().readTree(segments));
+        at(body, "/design/axes/" + axis + "/cycle")
+                .set("segments", WireFormat.mapper().readTree(segments));
     }
 
     private void meaningless() {

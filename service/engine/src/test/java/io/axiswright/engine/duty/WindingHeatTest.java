@@ -98,7 +98,8 @@ class WindingHeatTest {
         double[] state = start.clone();
         double[] top = {start[0] + start[1]};
         for (Course.Piece piece : course.pieces()) {
-            var integrator = new DormandPrince853Integrator(1e-9, piece.duration() / 200, 1e-14, 1e-12);
+            var integrator =
+                    new DormandPrince853Integrator(1e-9 * piece.duration(), piece.duration() / 200, 1e-14, 1e-12);
             integrator.addStepHandler(step -> {
                 double from = step.getPreviousState().getTime();
                 double to = step.getCurrentState().getTime();
