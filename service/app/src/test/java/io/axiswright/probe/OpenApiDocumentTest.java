@@ -103,7 +103,7 @@ class OpenApiDocumentTest {
                 .isEqualTo("integer");
 
         JsonNode mechanism = schema("Mechanism");
-        assertThat(mechanism.at("/oneOf")).hasSize(5);
+        assertThat(mechanism.at("/oneOf")).hasSize(10);
         assertThat(mechanism.at("/discriminator/propertyName").asString()).isEqualTo("kind");
         assertThat(mechanism.at("/discriminator/mapping/SCREW").asString()).isEqualTo("#/components/schemas/Screw");
         assertThat(schema("Screw").at("/properties/kind/const").asString()).isEqualTo("SCREW");

@@ -102,6 +102,6 @@ final class StopOnBus {
                 trace.burned(),
                 trace.peakRise(),
                 power.peak(),
-                new CaseOutcome.Worst(worst, bound));
+                new CaseOutcome.Worst(worst, bound, scene.proven()));
     }
 }

@@ -59,6 +59,11 @@ final class StopScene {
         return stopping;
     }
 
+    /** Whether the bounds are certain for every axis. */
+    boolean proven() {
+        return stopping.stream().allMatch(one -> one.model().proven());
+    }
+
     /** The longest deceleration, s: how long the bus is followed. */
     double duration() {
         return stopping.stream().mapToDouble(s -> s.model().duration()).max().orElse(0);

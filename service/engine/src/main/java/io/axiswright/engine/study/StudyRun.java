@@ -16,6 +16,7 @@ import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.duty.DutySizing;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.motion.CycleCheck;
 import io.axiswright.engine.mounting.MountingCheck;
 import io.axiswright.engine.mounting.MountingResult;
 import io.axiswright.engine.supply.SupplyRequest;
@@ -24,6 +25,7 @@ import io.axiswright.engine.supply.SupplySizing;
 import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.topology.LayoutMethod;
 import io.axiswright.engine.topology.TopologyResult;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -64,7 +66,8 @@ final class StudyRun {
 
     StudyRun(StudyRequest request, LayoutEffort effort, SystemStudy.Planner planner) {
         this.request = request;
-        List<Fault> faults = DesignCheck.faults(request.design(), "/design");
+        List<Fault> faults = new ArrayList<>(DesignCheck.faults(request.design(), "/design"));
+        faults.addAll(CycleCheck.faults(request.design(), "/design"));
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }
