@@ -79,6 +79,7 @@ public final class DutySizing {
                 course,
                 stops,
                 zone.map(z -> new EvenStops(load, inertia, z.decelerationTime().si()))
-                        .orElse(null));
+                        .orElse(null),
+                Coasting.of(load, inertia));
     }
 }
