@@ -99,6 +99,7 @@ final class StopOnBus {
                 trace.burned(),
                 trace.peakRise(),
                 power.peak(),
-                new CaseOutcome.Worst(worst, bound));
+                new CaseOutcome.Worst(worst, bound),
+                new Replay(power, start, chopper));
     }
 }

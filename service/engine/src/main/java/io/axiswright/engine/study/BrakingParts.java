@@ -39,6 +39,7 @@ final class BrakingParts {
                 design.site().enclosureAmbient(),
                 axes,
                 design.stopZones(),
-                request.catalogue().brakingUnits());
+                request.catalogue().brakingUnits(),
+                request.timeCourses());
     }
 }
