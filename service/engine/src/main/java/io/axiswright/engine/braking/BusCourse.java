@@ -8,8 +8,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What happens on one DC bus over time, as points to be joined by straight lines. Both ends, every switching of the chopper, the
- * reaching of the trip voltage and all highest and lowest values are among them.
+ * What happens on one DC bus over time, as points to be joined by straight lines. Both ends, the
+ * reaching of the trip voltage and all highest and lowest values are among them, and every switching of the chopper unless it
+ * switches more than 1000 times.
  *
  * @param tolerance no straight line misses the exact course by more than this share of the range of what is drawn; larger than
  *     what was asked for where that would have taken too many points

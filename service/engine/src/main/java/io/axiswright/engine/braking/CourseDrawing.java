@@ -7,6 +7,7 @@ import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,6 +33,7 @@ final class CourseDrawing {
     private final Replay replay;
     private final BusTrace trace;
     private final List<BusNode> nodes;
+    private final boolean switchesKept;
     private final List<Polyline.Vertex> vertices = new ArrayList<>();
 
     private CourseDrawing(Bus bus, Replay replay, BusLog log, BusTrace trace) {
@@ -39,6 +41,8 @@ final class CourseDrawing {
         this.replay = replay;
         this.trace = trace;
         this.nodes = log.nodes();
+        this.switchesKept =
+                IntStream.range(0, nodes.size()).filter(this::switches).count() <= MOST_POINTS / 2;
     }
 
     /**
@@ -50,6 +54,10 @@ final class CourseDrawing {
         var log = new BusLog(MOST_CHANGES);
         BusTrace trace = new BusSimulation(bus, replay.chopper()).run(replay.power(), replay.start(), log);
         return log.open() ? new CourseDrawing(bus, replay, log, trace).drawn(share, ambient) : null;
+    }
+
+    private boolean switches(int k) {
+        return k > 0 && nodes.get(k - 1).mode() != nodes.get(k).mode();
     }
 
     private BusCourse drawn(double share, @Nullable Temperature ambient) {
@@ -123,8 +131,7 @@ final class CourseDrawing {
         BusNode node = nodes.get(k);
         double from = node.local();
         double to = end(k);
-        boolean switches = k == 0 || nodes.get(k - 1).mode() != node.mode();
-        vertices.add(vertex(k, from, switches));
+        vertices.add(vertex(k, from, switchesKept && switches(k)));
         if (to <= from) {
             return;
         }

@@ -308,14 +308,14 @@ class SystemStudyTest {
         assertThat(STUDY.controlPower(TestCell.request(2)).findings())
                 .filteredOn(f -> f.code() == FindingCode.CONTROL_STOP_OUTLASTS_HOLD_UP)
                 .isNotEmpty()
-                .allSatisfy(f -> assertThat(f.limit()).isEqualTo(new Time(0.43)));
+                .allSatisfy(f -> assertThat(f.limit()).isEqualTo(new Time(0.03 + 0.4)));
     }
 
     @Test
     void stoppingIsPartOfTheSystem() {
         StudyResult result = STUDY.system(TestCell.request(2));
         assertThat(result.stopping().zones()).singleElement().satisfies(zone -> {
-            assertThat(zone.stoppingTime()).isEqualTo(new Time(0.43));
+            assertThat(zone.stoppingTime()).isEqualTo(new Time(0.03 + 0.4));
             assertThat(zone.axes()).hasSize(2);
         });
         // guides of 0.05 and losses stop 40 kg on a level belt without any brake
