@@ -75,7 +75,7 @@ final class DemoStudies {
                 of(cell, axis.id()),
                 axis.description(),
                 axis.mechanism(),
-                axis.gear(),
+                axis.gears(),
                 axis.couplingInertia(),
                 axis.cycle(),
                 moved(cell, axis.position()),

@@ -1,7 +1,7 @@
 package io.axiswright.load;
 
 import io.axiswright.app.Axiswright;
-import io.axiswright.app.wire.WireFormat;
+import io.axiswright.app.wire.RecordWriter;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -54,7 +54,7 @@ final class HttpRatio {
     private static double measure(ConfigurableApplicationContext service, HttpClient client)
             throws InterruptedException, ExecutionException {
         String base = "http://127.0.0.1:" + service.getEnvironment().getRequiredProperty("local.server.port");
-        byte[] body = WireFormat.mapper().writeValueAsBytes(Circuits.request());
+        byte[] body = RecordWriter.write(Circuits.request());
         var conductors = new Exchange(client, URI.create(base + "/v1/sizing/conductors"), body);
         var noOp = new Exchange(client, URI.create(base + "/noop"), body);
         int length = conductors.once().length;

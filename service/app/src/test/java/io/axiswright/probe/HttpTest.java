@@ -14,7 +14,7 @@ import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.axiswright.app.wire.RandomRecords;
-import io.axiswright.app.wire.WireFormat;
+import io.axiswright.app.wire.RecordWriter;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.design.Design;
 import io.restassured.builder.RequestSpecBuilder;
@@ -79,7 +79,7 @@ class HttpTest {
     @Test
     void aDesignIsReadAndAnsweredInTheFormOfTheWire() {
         Design design = new RandomRecords(1).next(Design.class);
-        byte[] json = WireFormat.mapper().writeValueAsBytes(design);
+        byte[] json = RecordWriter.write(design);
         byte[] answer = post("/probe/designs", json)
                 .statusCode(200)
                 .contentType(ContentType.JSON)
@@ -94,7 +94,7 @@ class HttpTest {
 
     @Test
     void aCatalogueIsEchoedByteForByte() {
-        byte[] json = WireFormat.mapper().writeValueAsBytes(new RandomRecords(2).next(Catalogue.class));
+        byte[] json = RecordWriter.write(new RandomRecords(2).next(Catalogue.class));
         byte[] answer = given(service)
                 .body(json)
                 .put("/probe/catalogues")
@@ -272,6 +272,13 @@ class HttpTest {
                 .body("items.remedy", everyItem(notNullValue()));
         given(service).get("/v1/findings/DUTY-NO-DRIVE-UNIT").then().statusCode(200);
         isProblem(given(service).get("/v1/findings/X").then(), 404, "NOT_FOUND");
+    }
+
+    @Test
+    void whatTheContainerRefusesIsAProblemToo() {
+        var answer = given(service).urlEncodingEnabled(false).get("/v1/catalogues/%00");
+        isProblem(answer.then(), 400, "BAD_REQUEST");
+        answer.then().body("instance", equalTo("/v1/catalogues/%00"));
     }
 
     @Test

@@ -26,6 +26,7 @@ class EngineArchitectureTest {
             "numeric",
             "finding",
             "design",
+            "motion",
             "catalogue",
             "standard",
             "duty",

@@ -1,7 +1,7 @@
 package io.axiswright.app.openapi;
 
+import io.axiswright.engine.study.EngineVersion;
 import io.swagger.v3.oas.models.OpenAPI;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -10,9 +10,9 @@ import org.springframework.context.annotation.Configuration;
 class OpenApiConfiguration {
 
     @Bean
-    OpenAPI document(@Value("${axiswright.version:0.1.0}") String version) {
+    OpenAPI document() {
         OpenAPI head = WrittenText.head();
-        head.getInfo().setVersion(version);
+        head.getInfo().setVersion(EngineVersion.CURRENT);
         return head;
     }
 }

@@ -111,6 +111,9 @@ public enum ProblemKind {
 
     /** The kind that stands for a status nobody has told more about. */
     static ProblemKind ofStatus(int status) {
+        if (status == BAD_REQUEST.status) {
+            return BAD_REQUEST;
+        }
         return Stream.of(values())
                 .filter(kind -> kind.status == status)
                 .findFirst()

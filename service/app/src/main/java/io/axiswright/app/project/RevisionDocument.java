@@ -3,6 +3,7 @@ package io.axiswright.app.project;
 import io.axiswright.app.catalogues.CatalogueReference;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
+import io.axiswright.engine.study.StudyResult;
 import java.time.Instant;
 import java.util.UUID;
 
@@ -32,4 +33,4 @@ public record RevisionDocument(
         String engineVersion,
         boolean buildable,
         Design design,
-        Object result) {}
+        StudyResult result) {}

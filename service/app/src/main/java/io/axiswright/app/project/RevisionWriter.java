@@ -8,18 +8,15 @@ import io.axiswright.app.store.Attempts;
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.store.Identifiers;
 import io.axiswright.app.web.EntityTag;
-import io.axiswright.engine.design.DesignCheck;
-import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.InvalidDesign;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
-import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 
 /**
- * Adds revisions. The study runs outside any transaction; the write afterwards holds only if the head is still the one
+ * Adds revisions. The study, which refuses a design without meaning, runs outside any transaction; the write afterwards holds only if the head is still the one
  * the study was made for.
  */
 @Service
@@ -62,7 +59,6 @@ class RevisionWriter {
     RevisionEntry add(UUID id, @Nullable String ifMatch, NewRevision request) {
         Project project = projects.findById(id).orElseThrow(() -> ProjectController.noProject(id));
         project.tag().requireMatch(ifMatch);
-        requireMeaning(request);
         StudyOutcome outcome = study.study(
                 request.codeBasis(), catalogues.require(request.catalogue(), "/catalogue"), request.design());
         RevisionDocument content = content(project, request, outcome);
@@ -94,12 +90,5 @@ class RevisionWriter {
                 outcome.buildable(),
                 request.design(),
                 outcome.result());
-    }
-
-    private static void requireMeaning(NewRevision request) {
-        List<Fault> faults = DesignCheck.faults(request.design(), "/design");
-        if (!faults.isEmpty()) {
-            throw new InvalidDesign(faults);
-        }
     }
 }

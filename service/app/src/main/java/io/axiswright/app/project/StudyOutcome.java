@@ -1,5 +1,7 @@
 package io.axiswright.app.project;
 
+import io.axiswright.engine.study.StudyResult;
+
 /**
  * What a study came to.
  *
@@ -7,4 +9,4 @@ package io.axiswright.app.project;
  * @param buildable whether the system may be built: no finding is a violation
  * @param result everything it worked out; stored as JSON
  */
-public record StudyOutcome(String engineVersion, boolean buildable, Object result) {}
+public record StudyOutcome(String engineVersion, boolean buildable, StudyResult result) {}

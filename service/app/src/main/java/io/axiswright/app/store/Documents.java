@@ -1,11 +1,12 @@
 package io.axiswright.app.store;
 
 import io.axiswright.app.wire.RecordReader;
-import io.axiswright.app.wire.WireFormat;
+import io.axiswright.app.wire.RecordWriter;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Records as the bytes that are stored and served, and back: the wire's own form. */
 public final class Documents {
@@ -14,7 +15,7 @@ public final class Documents {
 
     /** The bytes of a record: UTF-8 JSON, the same for the same record. */
     public static byte[] write(Object value) {
-        return WireFormat.mapper().writeValueAsBytes(value);
+        return RecordWriter.write(value);
     }
 
     /** The record behind stored bytes. */
@@ -24,7 +25,7 @@ public final class Documents {
 
     /** Stored bytes as a tree, for documents that are not all ours to read. */
     public static JsonNode tree(byte[] document) {
-        return WireFormat.mapper().readTree(document);
+        return JsonMapper.shared().readTree(document);
     }
 
     /** SHA-256 of stored bytes in lower-case hexadecimal digits; their strong entity tag. */

@@ -23,6 +23,17 @@ final class Excerpt {
         return '"' + of(text) + '"';
     }
 
+    /** Whether every code point may stand in a text. */
+    static boolean isPrintable(String text) {
+        for (int k = 0, c; k < text.length(); k += Character.charCount(c)) {
+            c = text.codePointAt(k);
+            if (!isPrintable(c)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Whether a code point may stand in a text: no control character and no half of a pair. */
     static boolean isPrintable(int codePoint) {
         int type = Character.getType(codePoint);

@@ -53,7 +53,7 @@ final class LeafReading {
             faults.add(path, FaultCode.WRONG_COUNT, "The text has " + length + " characters.", Acceptable.of(shape));
             return null;
         }
-        if (!text.codePoints().allMatch(Excerpt::isPrintable)) {
+        if (!Excerpt.isPrintable(text)) {
             faults.add(
                     path,
                     FaultCode.OUT_OF_RANGE,

@@ -45,7 +45,7 @@ final class RecordBodyConverter implements HttpMessageConverter<Object> {
 
     @Override
     public void write(Object value, @Nullable MediaType mediaType, HttpOutputMessage message) throws IOException {
-        byte[] bytes = WireFormat.mapper().writeValueAsBytes(value);
+        byte[] bytes = RecordWriter.write(value);
         HttpHeaders headers = message.getHeaders();
         if (headers.getContentType() == null) {
             headers.setContentType(

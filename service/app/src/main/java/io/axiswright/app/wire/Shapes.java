@@ -135,6 +135,12 @@ public final class Shapes {
         throw new IllegalStateException(type + " has no form on the wire");
     }
 
+    /** The member that tells the kind of a record of a choice, and the kind; empty for other records. */
+    static Map<String, String> kindMember(Class<?> type) {
+        JsonTypeInfo info = typeInfo(type);
+        return info == null ? Map.of() : Map.of(info.property(), kind(type));
+    }
+
     private static String kind(Class<?> type) {
         return Objects.requireNonNull(type.getAnnotation(JsonTypeName.class), () -> type + " lacks @JsonTypeName")
                 .value();

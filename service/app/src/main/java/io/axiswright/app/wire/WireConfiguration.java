@@ -1,7 +1,5 @@
 package io.axiswright.app.wire;
 
-import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
-import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.converter.HttpMessageConverters;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
@@ -9,11 +7,6 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 /** Puts the wire format into Spring MVC. */
 @Configuration(proxyBeanMethods = false)
 class WireConfiguration implements WebMvcConfigurer {
-
-    @Bean
-    JsonMapperBuilderCustomizer wireFormat() {
-        return WireFormat::apply;
-    }
 
     @Override
     public void configureMessageConverters(HttpMessageConverters.ServerBuilder builder) {

@@ -12,9 +12,9 @@ class RefusedSizingTest extends RefusalTest {
 
     @ParameterizedTest
     @CsvSource({
-        "/design/axes/0/gear, ratio, 0",
-        "/design/axes/0/gear, ratio, -3",
-        "/design/axes/0/gear, efficiency, 1.5",
+        "/design/axes/0/gears/0, ratio, 0",
+        "/design/axes/0/gears/0, ratio, -3",
+        "/design/axes/0/gears/0, efficiency, 1.5",
         "/design/axes/0/mechanism/load, value, -1",
         "/design/axes/0/commandRate, value, 0",
         "/design/axes/0/cycle/segments/0/duration, value, 0",
@@ -36,7 +36,7 @@ class RefusedSizingTest extends RefusalTest {
     void numbersTooLargeForAnything() {
         String body = sizing().toString().replace("\"ratio\":5", "\"ratio\":1e999");
         assertThat(body).contains("1e999");
-        fault(raw(body).post("/v1/sizing/system"), "OUT_OF_RANGE", "/design/axes/0/gear/ratio");
+        fault(raw(body).post("/v1/sizing/system"), "OUT_OF_RANGE", "/design/axes/0/gears/0/ratio");
     }
 
     @Test

@@ -31,6 +31,12 @@ class SizingExamplesTest extends ApiSpecTest {
     }
 
     @Test
+    void dutyTakesEveryKindOfSegment() {
+        String name = "every-kind-of-segment";
+        expect(send("sizeDuty", withExample("sizeDuty.request." + name)), "sizeDuty", 200, name);
+    }
+
+    @Test
     void aDutyNoDriveUnitHoldsIsAnsweredWithAViolation() {
         String name = "move-too-fast";
         var answer = expect(send("sizeDuty", withExample("sizeDuty.request." + name)), "sizeDuty", 200, name);
@@ -46,6 +52,7 @@ class SizingExamplesTest extends ApiSpecTest {
     @Test
     void faultsAreAnsweredWithTheirPlaces() {
         refused("sizeDuty", "wrong-unit-and-misspelt-member");
+        refused("sizeDuty", "moves-that-contradict-themselves");
         refused("sizeSystem", "twice-the-same-id");
         refused("storeCatalogue", "need-without-item");
     }

@@ -4,16 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.support.Demo;
-import io.axiswright.app.wire.WireFormat;
 import io.axiswright.engine.design.Design;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 class ProjectApiTest extends ProjectFixture {
@@ -39,7 +40,7 @@ class ProjectApiTest extends ProjectFixture {
 
     @Test
     void opensOneProjectForOneIdempotencyKey() {
-        var body = WireFormat.mapper().createObjectNode().put("name", name("retried"));
+        var body = JsonMapper.shared().createObjectNode().put("name", name("retried"));
         String key = UUID.randomUUID().toString();
         String first =
                 given(body).header("Idempotency-Key", key).post("/v1/projects").path("id");
@@ -80,7 +81,7 @@ class ProjectApiTest extends ProjectFixture {
                 .body("catalogue.version", equalTo(1))
                 .body("engineVersion", equalTo("stand-in"))
                 .body("buildable", equalTo(true))
-                .body("result.axes", equalTo(revision("any").at("/design/axes").size()));
+                .body("result.billOfMaterials", notNullValue());
         assertThat('"' + Documents.digest(served.extract().asByteArray()) + '"').isEqualTo(etag);
         given().header("If-None-Match", etag)
                 .get(added.extract().header("Location"))
@@ -97,7 +98,7 @@ class ProjectApiTest extends ProjectFixture {
         StoredRevision stored = reader.read(UUID.fromString(project), 1);
 
         assertThat(stored.design())
-                .isEqualTo(Documents.read(WireFormat.mapper().writeValueAsBytes(sent.get("design")), Design.class));
+                .isEqualTo(Documents.read(JsonMapper.shared().writeValueAsBytes(sent.get("design")), Design.class));
         assertThat(stored.etag()).isEqualTo(etag(project));
     }
 

@@ -6,12 +6,12 @@ import static org.hamcrest.Matchers.oneOf;
 import io.axiswright.app.support.Demo;
 import io.axiswright.app.support.HttpTest;
 import io.axiswright.app.support.StudyStandIn;
-import io.axiswright.app.wire.WireFormat;
 import io.restassured.response.ValidatableResponse;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.springframework.context.annotation.Import;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Opens projects and adds revisions of the demonstration design. */
 @Import(StudyStandIn.class)
@@ -25,7 +25,7 @@ abstract class ProjectFixture extends HttpTest {
     }
 
     ValidatableResponse open(String name) {
-        var body = WireFormat.mapper().createObjectNode().put("name", name);
+        var body = JsonMapper.shared().createObjectNode().put("name", name);
         return given(body)
                 .post("/v1/projects")
                 .then()

@@ -1,12 +1,12 @@
 package io.axiswright.app.sizing;
 
 import io.axiswright.app.support.Demo;
-import io.axiswright.app.wire.WireFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.DoubleNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -36,6 +36,8 @@ final class Damages {
         damages.feeds();
         damages.network();
         damages.mounting();
+        damages.mechanisms();
+        damages.cycles();
         damages.meaningless();
         return damages.made;
     }
@@ -48,7 +50,7 @@ final class Damages {
     }
 
     private ObjectNode sound() {
-        ObjectNode body = WireFormat.mapper().createObjectNode();
+        ObjectNode body = JsonMapper.shared().createObjectNode();
         body.put("codeBasis", basis);
         body.set("inlineCatalogue", Demo.catalogue("damaged"));
         body.set("design", Demo.revision("", "damaged", 1).get("design"));
@@ -148,6 +150,88 @@ final class Damages {
                     key.putObject("engagedLength").put("value", 1).put("unit", "mm");
                     key.putObject("yieldStrength").put("value", 10).put("unit", "MPa");
                 }));
+    }
+
+    private void mechanisms() {
+        make("a whirling screw that buckles, with a nut that wears", body -> {
+            ObjectNode screw = at(body, "/design/axes/2/mechanism");
+            ObjectNode support = screw.putObject("support").put("ends", "FIXED_FREE");
+            support.putObject("rootDiameter").put("value", 2).put("unit", "mm");
+            ObjectNode nut = screw.putObject("nut");
+            nut.putObject("dynamicLoadRating").put("value", 1).put("unit", "N");
+            nut.putObject("requiredLife").put("value", 20000).put("unit", "h");
+        });
+        make("a slack belt that tears", body -> {
+            ObjectNode tension = at(body, "/design/axes/7/mechanism").putObject("tension");
+            tension.putObject("workingLoad").put("value", 1).put("unit", "N");
+            tension.putObject("pretension").put("value", 0.1).put("unit", "N");
+        });
+        make("a screw with efficiency and thread, another with neither", body -> {
+            ObjectNode thread = at(body, "/design/axes/2/mechanism").putObject("thread");
+            thread.put("friction", 0.1);
+            thread.putObject("flankAngle").put("value", 0.2).put("unit", "rad");
+            thread.putObject("pitchDiameter").put("value", 1).put("unit", "m");
+            at(body, "/design/axes/3/mechanism").remove("efficiency");
+        });
+        make("a rope that is too short", body -> {
+            ObjectNode rope = at(body, "/design/axes/10/mechanism").putObject("rope");
+            rope.put("compensated", true);
+            rope.putObject("mass").put("value", 1).put("unit", "kg");
+            rope.putObject("height").put("value", 1).put("unit", "cm");
+            rope.putObject("start").put("value", 2).put("unit", "cm");
+        });
+        make(
+                "a crank that turns for ever",
+                body -> at(body, "/design/axes/4")
+                        .set("mechanism", JsonMapper.shared().readTree("""
+                        {"kind": "CRANK", "radius": {"value": 0.1, "unit": "m"}, "rodLength": {"value": 0.05, "unit": "m"},
+                         "crankInertia": {"value": 0.1, "unit": "kg.m2"}, "load": {"value": 5, "unit": "kg"},
+                         "inclination": {"value": 0, "unit": "rad"}, "startAngle": {"value": 0, "unit": "rad"},
+                         "efficiency": 1}
+                        """)));
+    }
+
+    private void cycles() {
+        make("a payload taken up and put down in motion", body -> segments(body, 2, """
+                [{"kind": "RAMP", "endSpeed": {"value": 0.1, "unit": "m/s"}, "duration": {"value": 0.1, "unit": "s"}},
+                 {"kind": "RUN", "speed": {"value": 0.1, "unit": "m/s"}, "duration": {"value": 0.1, "unit": "s"},
+                  "payload": {"value": 1, "unit": "kg"}},
+                 {"kind": "RAMP", "startSpeed": {"value": 0.1, "unit": "m/s"}, "duration": {"value": 0.1, "unit": "s"}}]
+                """));
+        make("a top speed that is never reached", body -> segments(body, 2, """
+                [{"kind": "MOVE", "distance": {"value": 10, "unit": "mm"}, "law": {"kind": "TRAPEZOIDAL"},
+                  "topSpeed": {"value": 9, "unit": "m/s"}, "acceleration": {"value": 1, "unit": "m/s2"}}]
+                """));
+        make("segments that contradict themselves and each other", body -> segments(body, 2, """
+                [{"kind": "MOVE", "law": {"kind": "TRIANGULAR"}},
+                 {"kind": "MOVE", "distance": {"value": 0, "unit": "m"}, "law": {"kind": "TRIANGULAR"}},
+                 {"kind": "MOVE", "distance": {"value": 1, "unit": "m"}, "duration": {"value": 1, "unit": "s"},
+                  "law": {"kind": "TRAPEZOIDAL", "accelerationShare": 0.8, "decelerationShare": 0.8},
+                  "topSpeed": {"value": -9, "unit": "m/s"}},
+                 {"kind": "MOVE", "distance": {"value": 1, "unit": "m"}, "duration": {"value": 1, "unit": "s"},
+                  "law": {"kind": "CYCLOIDAL"}, "jerk": {"value": 1, "unit": "m/s3"},
+                  "topSpeed": {"value": 1, "unit": "rad/s"}},
+                 {"kind": "MOVE", "distance": {"value": 1, "unit": "m"}, "duration": {"value": 1, "unit": "s"},
+                  "law": {"kind": "TRIANGULAR"}, "jerk": {"value": 1, "unit": "m/s3"}},
+                 {"kind": "RUN", "speed": {"value": 0.1, "unit": "m/s"}},
+                 {"kind": "RUN", "speed": {"value": 0, "unit": "m/s"}, "duration": {"value": 1, "unit": "s"}},
+                 {"kind": "RAMP", "endSpeed": {"value": 0.1, "unit": "m/s"}, "distance": {"value": -1, "unit": "m"}},
+                 {"kind": "JOG", "speed": {"value": 0.1, "unit": "m/s"}, "starting": {}, "running": {}, "stopping": {}},
+                 {"kind": "SPEED_COURSE", "points": [
+                  {"time": {"value": 1, "unit": "s"}, "speed": {"value": 1, "unit": "m/s"}},
+                  {"time": {"value": 0, "unit": "s"}, "speed": {"value": 1, "unit": "m/s"}}]},
+                 {"kind": "TORQUE_COURSE", "at": "LOAD", "points": [
+                  {"time": {"value": 0, "unit": "s"}, "speed": {"value": 1, "unit": "m/s"},
+                   "effort": {"value": 1, "unit": "N.m"}},
+                  {"time": {"value": 1, "unit": "s"}, "speed": {"value": 2, "unit": "m/s"},
+                   "effort": {"value": 1, "unit": "N"}}]},
+                 {"kind": "RUN", "speed": {"value": 0.1, "unit": "m/s"}, "duration": {"value": 1, "unit": "s"}}]
+                """));
+    }
+
+    private static void segments(ObjectNode body, int axis, String segments) {
+        at(body, "/design/axes/" + axis + "/cycle")
+                .set("segments", JsonMapper.shared().readTree(segments));
     }
 
     private void meaningless() {

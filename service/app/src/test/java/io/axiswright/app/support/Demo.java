@@ -1,9 +1,9 @@
 package io.axiswright.app.support;
 
-import io.axiswright.app.wire.WireFormat;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Objects;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Requests made from the demonstration documents. */
@@ -18,7 +18,7 @@ public final class Demo {
 
     /** A revision of the demonstration design. */
     public static ObjectNode revision(String message, String catalogueName, int catalogueVersion) {
-        ObjectNode revision = WireFormat.mapper().createObjectNode();
+        ObjectNode revision = JsonMapper.shared().createObjectNode();
         revision.put("message", message).put("author", "tester").put("codeBasis", "IEC_60204_1");
         revision.putObject("catalogue").put("name", catalogueName).put("version", catalogueVersion);
         revision.set("design", read("design"));
@@ -27,7 +27,7 @@ public final class Demo {
 
     private static ObjectNode read(String name) {
         try (var in = Objects.requireNonNull(Demo.class.getResourceAsStream("/demo/" + name + ".json"))) {
-            return (ObjectNode) WireFormat.mapper().readTree(in);
+            return (ObjectNode) JsonMapper.shared().readTree(in);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

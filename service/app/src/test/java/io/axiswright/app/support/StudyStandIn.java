@@ -2,7 +2,10 @@ package io.axiswright.app.support;
 
 import io.axiswright.app.project.RevisionStudy;
 import io.axiswright.app.project.StudyOutcome;
-import java.util.Map;
+import io.axiswright.app.wire.RandomRecords;
+import io.axiswright.engine.design.DesignCheck;
+import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.study.StudyResult;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Primary;
@@ -11,13 +14,17 @@ import org.springframework.context.annotation.Primary;
 @TestConfiguration
 public class StudyStandIn {
 
-    /** Counts axes; a design is buildable if it has any. */
+    /** Always the same result; a design is buildable if it has any axes. */
     @Bean
     @Primary
-    public RevisionStudy countsAxes() {
-        return (codeBasis, catalogue, design) -> new StudyOutcome(
-                "stand-in",
-                !design.axes().isEmpty(),
-                Map.of("axes", design.axes().size()));
+    public RevisionStudy sameForAll() {
+        StudyResult result = new RandomRecords(1).next(StudyResult.class);
+        return (codeBasis, catalogue, design) -> {
+            var faults = DesignCheck.faults(design, "/design");
+            if (!faults.isEmpty()) {
+                throw new InvalidDesign(faults);
+            }
+            return new StudyOutcome("stand-in", !design.axes().isEmpty(), result);
+        };
     }
 }

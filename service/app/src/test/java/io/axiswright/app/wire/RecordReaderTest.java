@@ -289,7 +289,7 @@ class RecordReaderTest {
                 UNKNOWN_VALUE,
                 "/kind",
                 "\"CATAPULT\"",
-                "SCREW, BELT, RACK_AND_PINION, ROTARY_TABLE or HOIST");
+                "SCREW, BELT, RACK_AND_PINION, CONVEYOR, HOIST, ROTARY_TABLE, DIRECT_DRIVE, CRANK, WINDER or CUSTOM");
         check(fault("{}", Mechanism.class), MISSING, "/kind", "no kind", "SCREW");
         check(fault("{'kind':3}", Mechanism.class), WRONG_TYPE, "/kind", "the number 3", "SCREW");
     }

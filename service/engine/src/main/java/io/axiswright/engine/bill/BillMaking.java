@@ -56,7 +56,7 @@ public final class BillMaking {
                 pricing.section(of(lines, EnumSet.of(NeedKind.NO_CHARGE))),
                 unpriced.stream().map(BillLine::item).distinct().toList(),
                 ClosingAudit.of(request, lines),
-                withoutPrice(unpriced, lines.size(), offers),
+                findings(request, unpriced, lines.size(), offers),
                 roundings(lines));
     }
 
@@ -84,8 +84,13 @@ public final class BillMaking {
         return lines.stream().filter(line -> kinds.contains(line.kind())).toList();
     }
 
-    private static List<Finding> withoutPrice(List<BillLine> unpriced, int lines, Map<String, Offer> offers) {
+    private static List<Finding> findings(
+            BillRequest request, List<BillLine> unpriced, int lines, Map<String, Offer> offers) {
         var findings = new ArrayList<Finding>();
+        if (request.networkUnplanned()) {
+            findings.add(FindingCode.BILL_NETWORK_MISSING.at(
+                    "the control network", "/design/network", "completeness", null, null));
+        }
         var counts = unpriced.stream()
                 .collect(Collectors.groupingBy(BillLine::item, LinkedHashMap::new, Collectors.counting()));
         counts.forEach((item, count) -> findings.add(FindingCode.BILL_ITEM_WITHOUT_PRICE.at(

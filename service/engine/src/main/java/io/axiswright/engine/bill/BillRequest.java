@@ -11,8 +11,16 @@ import java.util.List;
  * @param catalogue what can be bought, and what each item needs beside it
  * @param catalogueSource how the caller gave it, for pointers
  * @param demands what the other disciplines ask for, before any item's own needs
+ * @param networkUnplanned whether a control network is wanted but has no layout, so that nothing of it is demanded
  */
 public record BillRequest(
         Catalogue catalogue,
         CatalogueSource catalogueSource,
-        @Count(max = 100000) List<Demand> demands) {}
+        @Count(max = 100000) List<Demand> demands,
+        boolean networkUnplanned) {
+
+    /** A bill that misses nothing. */
+    BillRequest(Catalogue catalogue, CatalogueSource catalogueSource, List<Demand> demands) {
+        this(catalogue, catalogueSource, demands, false);
+    }
+}

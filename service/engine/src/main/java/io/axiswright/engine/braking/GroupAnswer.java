@@ -141,7 +141,7 @@ final class GroupAnswer {
 
     private boolean fitsAt(double floor) {
         Bus bus = study.group().bus(floor);
-        return study.loads().on(bus, study.chopper(bus, 0)).fits(bus);
+        return study.loads().fit(bus, study.chopper(bus, 0));
     }
 
     private BrakingCase one(CaseOutcome outcome) {
@@ -165,7 +165,7 @@ final class GroupAnswer {
                 new Power(unit == null || outcome.burned() == 0 ? 0 : peakPower(unit, outcome)),
                 unit == null ? null : new Temperature(request.ambient().si() + outcome.peakRise()),
                 worst == null ? null : new Time(worst.found().instant()),
-                worst == null || Double.isNaN(worst.bound()) ? null : voltage(worst.bound()),
+                worst == null || Double.isNaN(worst.bound()) || !worst.proven() ? null : voltage(worst.bound()),
                 course(outcome));
     }
 

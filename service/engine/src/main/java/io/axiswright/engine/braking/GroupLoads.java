@@ -43,6 +43,16 @@ record GroupLoads(
         return new GroupRun(cycleOutcome.basis(), cycleOutcome.settling(), all);
     }
 
+    /** Whether the bus stays under its trip voltage in every case: no more is worked out than that. */
+    boolean fit(Bus bus, Chopper chopper) {
+        CaseOutcome outcome = cycle.on(bus, chopper).outcome();
+        List<CaseOutcome> others = new ArrayList<>();
+        addRest(bus, chopper, outcome, others);
+        return outcome.fits(bus)
+                && others.stream().allMatch(other -> other.fits(bus))
+                && stops.stream().allMatch(stop -> stop.fits(bus, chopper, outcome));
+    }
+
     /** The same at another line voltage; the stops begin at the instants that were worst at the first. */
     GroupRun again(GroupRun first, Bus bus, Chopper chopper) {
         CycleOutcome cycleOutcome = cycle.on(bus, chopper);

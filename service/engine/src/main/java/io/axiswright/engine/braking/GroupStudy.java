@@ -33,9 +33,8 @@ record GroupStudy(
         GroupRun bare = loads.on(bus, Chopper.NONE);
         if (bare.fits(bus)) {
             GroupLoads lossless = GroupLoads.of(group.axes(), request.zones(), false);
-            BrakingVerdict verdict = lossless.on(bus, Chopper.NONE).fits(bus)
-                    ? BrakingVerdict.ABSORBED
-                    : BrakingVerdict.ABSORBED_WITH_LOSSES;
+            BrakingVerdict verdict =
+                    lossless.fit(bus, Chopper.NONE) ? BrakingVerdict.ABSORBED : BrakingVerdict.ABSORBED_WITH_LOSSES;
             return new GroupStudy(group, bus, verdict, null, bare, bare, loads, List.of());
         }
         UnitChoice choice = UnitChoice.of(

@@ -12,6 +12,9 @@ sealed interface StopCase permits StopLoad, UnrelatedStop {
      */
     List<CaseOutcome> on(Bus bus, Chopper chopper, CaseOutcome cycle);
 
+    /** Whether the bus is proven to stay under its trip voltage, whenever the stop begins. */
+    boolean fits(Bus bus, Chopper chopper, CaseOutcome cycle);
+
     /** The outcome of a stop on the bus at another line voltage, begun at the same instant. */
     CaseOutcome again(CaseOutcome outcome, Bus bus, Chopper chopper, CaseOutcome cycle);
 }

@@ -16,9 +16,6 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
     /** A proven bound lies above the value found by no more than this share of the bus's energy at high line. */
     static final double TOLERANCE = 1e-6;
 
-    /** The same where only a yes or no is asked for. */
-    private static final double COARSE = 1e-3;
-
     /** Enough for every machine met; if not, the bound reached by then is given. */
     private static final int MOST_INSTANTS = 1000;
 
@@ -51,12 +48,14 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
 
     /** Whether the bus without any braking unit stays under its trip, were the deceleration as long as this, s. */
     boolean fitsWithin(double time, Bus bus, CaseOutcome cycleOutcome) {
-        var within = new StopLoad(kind, zone, scene.within(time), cycle);
-        StopOnBus stop = within.onBus(bus, Chopper.NONE, cycleOutcome);
+        return new StopLoad(kind, zone, scene.within(time), cycle).fits(bus, Chopper.NONE, cycleOutcome);
+    }
+
+    @Override
+    public boolean fits(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
+        StopOnBus stop = onBus(bus, chopper, cycleOutcome);
         double[] cuts = WorstInstant.tidy(stop.cuts(cycle.duration()), cycle.duration());
-        return WorstInstant.of(stop.voltage(), cuts, COARSE * bus.floorEnergy(), MOST_INSTANTS)
-                        .bound()
-                < bus.tripEnergy();
+        return WorstInstant.staysBelow(stop.voltage(), cuts, bus.tripEnergy(), MOST_INSTANTS);
     }
 
     /** The stop as a function of its instant. */

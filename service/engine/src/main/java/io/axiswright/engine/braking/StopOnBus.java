@@ -46,10 +46,13 @@ final class StopOnBus {
 
             @Override
             public double bend(double from, double to) {
-                // where the axes cannot return more than the resistor takes, the bus never rises above its start
-                return scene.powerBound(from, to) <= taken
-                        ? starts.bend(from, to)
-                        : starts.bend(from, to) + scene.bend(from, to, chopper.decay());
+                return starts.bend(from, to) + scene.bend(from, to, chopper.decay());
+            }
+
+            /** Where the axes cannot return more than the resistor takes, the bus never rises above its start. */
+            @Override
+            public double closerBend(double from, double to) {
+                return scene.powerBound(from, to) <= taken ? starts.bend(from, to) : bend(from, to);
             }
         };
     }
@@ -99,7 +102,7 @@ final class StopOnBus {
                 trace.burned(),
                 trace.peakRise(),
                 power.peak(),
-                new CaseOutcome.Worst(worst, bound),
+                new CaseOutcome.Worst(worst, bound, scene.proven()),
                 new Replay(power, start, chopper));
     }
 }

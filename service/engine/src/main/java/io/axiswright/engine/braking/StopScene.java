@@ -5,17 +5,17 @@ import io.axiswright.engine.duty.Course;
 import io.axiswright.engine.duty.StopModel;
 import io.axiswright.engine.duty.StopRange;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.DoubleStream;
 
 /**
  * A controlled stop of some axes of a bus, begun at any instant of the common cycle, while the others go on with their own.
- *
- * @param stopping the axes that stop
- * @param others power of all that go on, over the common cycle; without pieces if none does
- * @param losses whether motors and drives burn energy
+ * Remembers the stops worked out: one search after the other looks at the same instants, with and without a braking unit, and
+ * working out a stop takes most of their time.
  */
-record StopScene(List<Stopping> stopping, CyclePower others, boolean losses) {
+final class StopScene {
 
     /**
      * One axis that stops.
@@ -31,9 +31,37 @@ record StopScene(List<Stopping> stopping, CyclePower others, boolean losses) {
         }
     }
 
-    /** Keeps the list from being changed. */
-    StopScene {
-        stopping = List.copyOf(stopping);
+    private record Moment(double instant, double beside) {}
+
+    private record StopAt(int axis, double instant, double beside) {}
+
+    private final List<Stopping> stopping;
+    private final CyclePower others;
+    private final boolean losses;
+    private final Map<Moment, BusPower> powers = new HashMap<>();
+    private final Map<StopAt, PowerCourse> courses = new HashMap<>();
+    private final Map<StopAt, Double> peaks = new HashMap<>();
+
+    /**
+     * A scene.
+     *
+     * @param stopping the axes that stop
+     * @param others power of all that go on, over the common cycle; without pieces if none does
+     * @param losses whether motors and drives burn energy
+     */
+    StopScene(List<Stopping> stopping, CyclePower others, boolean losses) {
+        this.stopping = List.copyOf(stopping);
+        this.others = others;
+        this.losses = losses;
+    }
+
+    List<Stopping> stopping() {
+        return stopping;
+    }
+
+    /** Whether the bounds are certain for every axis. */
+    boolean proven() {
+        return stopping.stream().allMatch(one -> one.model().proven());
     }
 
     /** The longest deceleration, s: how long the bus is followed. */
@@ -63,14 +91,18 @@ record StopScene(List<Stopping> stopping, CyclePower others, boolean losses) {
 
     /** Power returned by all together from the start of deceleration, begun at an instant. */
     BusPower power(double instant, double beside) {
-        List<PowerCourse> courses = new ArrayList<>(stopping.size() + 1);
-        for (Stopping one : stopping) {
-            courses.add(course(one, instant, beside));
+        return powers.computeIfAbsent(new Moment(instant, beside), at -> together(instant, beside));
+    }
+
+    private BusPower together(double instant, double beside) {
+        List<PowerCourse> all = new ArrayList<>(stopping.size() + 1);
+        for (int axis = 0; axis < stopping.size(); axis++) {
+            all.add(course(axis, instant, beside));
         }
         if (!others.isEmpty()) {
-            courses.add(others.from(instant, beside, duration()));
+            all.add(others.from(instant, beside, duration()));
         }
-        return BusPower.once(courses);
+        return BusPower.once(all);
     }
 
     /**
@@ -92,19 +124,27 @@ record StopScene(List<Stopping> stopping, CyclePower others, boolean losses) {
     double powerBound(double from, double to) {
         double beside = (from + to) / 2;
         double sum = others.isEmpty() ? 0 : others.highest(from, to + duration());
-        for (Stopping one : stopping) {
+        for (int axis = 0; axis < stopping.size(); axis++) {
+            Stopping one = stopping.get(axis);
             StopRange range = one.model().range(one.phase(from, beside), one.phase(to, beside));
-            sum += Math.max(peak(one, from, beside), peak(one, to, beside))
+            sum += Math.max(peak(axis, from, beside), peak(axis, to, beside))
                     + bend(range, to - from, losses ? copper(one.unit()) : 0);
         }
         return sum;
     }
 
-    private double peak(Stopping one, double instant, double beside) {
-        return course(one, instant, beside).peak();
+    private double peak(int axis, double instant, double beside) {
+        return peaks.computeIfAbsent(
+                new StopAt(axis, instant, beside),
+                at -> course(axis, instant, beside).peak());
     }
 
-    private PowerCourse course(Stopping one, double instant, double beside) {
+    private PowerCourse course(int axis, double instant, double beside) {
+        return courses.computeIfAbsent(
+                new StopAt(axis, instant, beside), at -> workedOut(stopping.get(axis), instant, beside));
+    }
+
+    private PowerCourse workedOut(Stopping one, double instant, double beside) {
         Course course = one.model().from(one.phase(instant, beside), one.phase(beside, beside));
         return losses ? PowerCourse.withLosses(course, one.unit()) : PowerCourse.withoutLosses(course);
     }

@@ -69,6 +69,11 @@ record UnrelatedStop(
     }
 
     @Override
+    public boolean fits(Bus bus, Chopper chopper, CaseOutcome cycle) {
+        return on(bus, chopper, cycle).getFirst().fits(bus);
+    }
+
+    @Override
     public CaseOutcome again(CaseOutcome outcome, Bus bus, Chopper chopper, CaseOutcome cycle) {
         return on(bus, chopper, cycle).getFirst();
     }

@@ -29,6 +29,11 @@ record WorstInstant(double instant, double beside, double value, double bound, i
 
         /** The most the value between two instants exceeds the higher of the values at both. */
         double bend(double from, double to);
+
+        /** The same by a dearer look, taken only where the first does not settle it. */
+        default double closerBend(double from, double to) {
+            return bend(from, to);
+        }
     }
 
     private record Interval(double from, double to, double atFrom, double atTo, double bound) {}
@@ -42,6 +47,14 @@ record WorstInstant(double instant, double beside, double value, double bound, i
      */
     static WorstInstant of(Objective objective, double[] cuts, double tolerance, int most) {
         return new Search(objective, tolerance, most).over(cuts);
+    }
+
+    /** Whether the function is proven to stay below a limit; cheaper than its highest value. False if it is not known. */
+    static boolean staysBelow(Objective objective, double[] cuts, double limit, int most) {
+        var search = new Search(objective, 0, most);
+        search.best = Math.nextDown(limit);
+        search.enough = limit;
+        return search.over(cuts).bound() < limit;
     }
 
     /** Sorted cuts without those nearer to each other than rounding. */
@@ -70,6 +83,7 @@ record WorstInstant(double instant, double beside, double value, double bound, i
         private double beside;
         private double best = Double.NEGATIVE_INFINITY;
         private double closed = Double.NEGATIVE_INFINITY;
+        private double enough = Double.POSITIVE_INFINITY;
         private int evaluations;
 
         private Search(Objective objective, double tolerance, int most) {
@@ -79,12 +93,18 @@ record WorstInstant(double instant, double beside, double value, double bound, i
         }
 
         private WorstInstant over(double[] cuts) {
-            for (int k = 0; k + 1 < cuts.length; k++) {
+            // all values first: the better the best, the fewer intervals stay open
+            double[] values = new double[2 * cuts.length];
+            for (int k = 0; k + 1 < cuts.length && best < enough; k++) {
                 double middle = (cuts[k] + cuts[k + 1]) / 2;
-                open(cuts[k], cuts[k + 1], value(cuts[k], middle), value(cuts[k + 1], middle));
+                values[2 * k] = value(cuts[k], middle);
+                values[2 * k + 1] = value(cuts[k + 1], middle);
+            }
+            for (int k = 0; k + 1 < cuts.length && best < enough; k++) {
+                open(cuts[k], cuts[k + 1], values[2 * k], values[2 * k + 1]);
             }
             Interval highest = open.poll();
-            while (highest != null && highest.bound() > best + tolerance && evaluations < most) {
+            while (highest != null && highest.bound() > best + tolerance && evaluations < most && best < enough) {
                 double middle = (highest.from() + highest.to()) / 2;
                 double value = value(middle, middle);
                 open(highest.from(), middle, highest.atFrom(), value);
@@ -107,7 +127,11 @@ record WorstInstant(double instant, double beside, double value, double bound, i
         }
 
         private void open(double from, double to, double atFrom, double atTo) {
-            double bound = Math.max(atFrom, atTo) + objective.bend(from, to);
+            double higher = Math.max(atFrom, atTo);
+            double bound = higher + objective.bend(from, to);
+            if (bound > best + tolerance) {
+                bound = Math.min(bound, higher + objective.closerBend(from, to));
+            }
             if (bound > best + tolerance) {
                 open.add(new Interval(from, to, atFrom, atTo, bound));
             } else {

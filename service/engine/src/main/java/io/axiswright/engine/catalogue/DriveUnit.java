@@ -48,6 +48,8 @@ import org.jspecify.annotations.Nullable;
  * @param shaftDiameter shaft diameter
  * @param shaftLength usable shaft length
  * @param inertiaRatioLimit highest load-to-motor inertia ratio its control is tuned for
+ * @param housing the slower body behind the winding; the winding heats as one body if absent
+ * @param electronicsAltitude what its electronics lose at altitude; nothing if absent
  */
 public record DriveUnit(
         String id,
@@ -77,5 +79,71 @@ public record DriveUnit(
         boolean keepAliveInput,
         @Bounds(above = 0) Length shaftDiameter,
         @Bounds(above = 0) Length shaftLength,
-        @Bounds(above = 0, max = 100) double inertiaRatioLimit)
-        implements Item {}
+        @Bounds(above = 0, max = 100) double inertiaRatioLimit,
+        @Nullable HousingHeat housing,
+        @Nullable AltitudeRule electronicsAltitude)
+        implements Item {
+
+    /** A drive unit whose winding heats as one body and whose electronics have no altitude rule. */
+    public DriveUnit(
+            String id,
+            String description,
+            @Nullable Money price,
+            List<Need> needs,
+            String frameSize,
+            Feed feed,
+            Voltage ratedVoltage,
+            Current ratedInputCurrent,
+            Current maxProtectiveDevice,
+            int maxUnitsPerCircuit,
+            Current shortCircuitRating,
+            Current leakageCurrent,
+            Inertia rotorInertia,
+            MotorConstant motorConstant,
+            List<CurvePoint> continuousCurve,
+            List<CurvePoint> intermittentCurve,
+            Temperature ratedAmbient,
+            TemperatureRise ratedRise,
+            Time windingTimeConstant,
+            Power standbyLoss,
+            Capacitance busCapacitance,
+            Voltage busTripVoltage,
+            Power logicPower,
+            Voltage logicMinimumVoltage,
+            boolean keepAliveInput,
+            Length shaftDiameter,
+            Length shaftLength,
+            double inertiaRatioLimit) {
+        this(
+                id,
+                description,
+                price,
+                needs,
+                frameSize,
+                feed,
+                ratedVoltage,
+                ratedInputCurrent,
+                maxProtectiveDevice,
+                maxUnitsPerCircuit,
+                shortCircuitRating,
+                leakageCurrent,
+                rotorInertia,
+                motorConstant,
+                continuousCurve,
+                intermittentCurve,
+                ratedAmbient,
+                ratedRise,
+                windingTimeConstant,
+                standbyLoss,
+                busCapacitance,
+                busTripVoltage,
+                logicPower,
+                logicMinimumVoltage,
+                keepAliveInput,
+                shaftDiameter,
+                shaftLength,
+                inertiaRatioLimit,
+                null,
+                null);
+    }
+}

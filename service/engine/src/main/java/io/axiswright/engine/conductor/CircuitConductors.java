@@ -3,7 +3,6 @@ package io.axiswright.engine.conductor;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Voltage;
-import io.axiswright.engine.standard.Source;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -20,7 +19,6 @@ import org.jspecify.annotations.Nullable;
  * @param decidingLimit the limit that the next smaller size fails, or that the largest size fails where none serves
  * @param ampacityTable the table the ampacity was taken from
  * @param tried every size tried, thinnest first
- * @param sources where the table values used come from
  */
 public record CircuitConductors(
         String id,
@@ -32,5 +30,4 @@ public record CircuitConductors(
         @Nullable Double voltageDropShare,
         Limit decidingLimit,
         String ampacityTable,
-        List<Trial> tried,
-        List<Source> sources) {}
+        List<Trial> tried) {}

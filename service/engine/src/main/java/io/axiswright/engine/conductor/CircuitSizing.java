@@ -7,13 +7,14 @@ import io.axiswright.engine.standard.ProtectiveConductors;
 import io.axiswright.engine.standard.Source;
 import io.axiswright.engine.standard.Sourced;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Tries the sizes of one circuit from the thinnest up. */
 final class CircuitSizing {
+
+    private static final int SOURCES = 12;
 
     private CircuitSizing() {}
 
@@ -39,9 +40,8 @@ final class CircuitSizing {
                 null,
                 gap.limit(),
                 gap.clause(),
-                List.of(),
                 List.of());
-        return new Sized(circuit, conductors, null, null, gap, List.of());
+        return new Sized(circuit, conductors, null, null, gap, List.of(), List.of());
     }
 
     private static Sized tryAll(Circuit circuit, Judge judge) {
@@ -78,8 +78,7 @@ final class CircuitSizing {
                 volts / circuit.voltage().si(),
                 last == null ? Limit.CODE_MINIMUM : last.limit(),
                 ampacity.base().clause(),
-                tried,
-                sources(circuit, judge, k, protective));
+                tried);
         Gap gap = protective.isPresent()
                 ? null
                 : new Gap(
@@ -88,7 +87,14 @@ final class CircuitSizing {
                         ProtectiveConductors.largestDevice(),
                         Limit.DEVICE_COORDINATION,
                         "NFPA 70:2023 Table 250.122");
-        return new Sized(circuit, conductors, judge.device(), null, gap, ConductorDerivations.of(circuit, judge, k));
+        return new Sized(
+                circuit,
+                conductors,
+                judge.device(),
+                null,
+                gap,
+                sources(circuit, judge, k, protective),
+                ConductorDerivations.of(circuit, judge, k));
     }
 
     private static Sized none(Circuit circuit, Judge judge, @Nullable Breach last, List<Trial> tried) {
@@ -105,28 +111,41 @@ final class CircuitSizing {
                 null,
                 last.limit(),
                 judge.ampacity(judge.count() - 1).base().clause(),
-                tried,
-                sources(circuit, judge, judge.count() - 1, Optional.empty()));
-        return new Sized(circuit, conductors, judge.device(), last, null, List.of());
+                tried);
+        return new Sized(
+                circuit,
+                conductors,
+                judge.device(),
+                last,
+                null,
+                sources(circuit, judge, judge.count() - 1, Optional.empty()),
+                List.of());
     }
 
     private static List<Source> sources(
             Circuit circuit, Judge judge, int k, Optional<Sourced<ConductorSize>> protective) {
-        var sources = new LinkedHashSet<Source>();
+        // a dozen at most: searching a list is faster than hashing records
+        var sources = new ArrayList<Source>(SOURCES);
         Ampacity ampacity = judge.ampacity(k);
-        sources.add(ampacity.base().source());
-        sources.add(ampacity.ambient().source());
-        sources.add(ampacity.together().source());
+        addNew(ampacity.base().source(), sources);
+        addNew(ampacity.ambient().source(), sources);
+        addNew(ampacity.together().source(), sources);
         Source device = judge.device().source();
         if (device != null) {
-            sources.add(device);
+            addNew(device, sources);
         }
-        sources.add(judge.impedance(k).source());
-        sources.addAll(judge.rules(k));
+        addNew(judge.impedance(k).source(), sources);
+        judge.rules(k).forEach(rule -> addNew(rule, sources));
         if (circuit.prospectiveFaultCurrent() != null) {
-            sources.add(FaultWithstand.factor(circuit, judge.area(k)).source());
+            addNew(FaultWithstand.factor(circuit, judge.area(k)).source(), sources);
         }
-        protective.ifPresent(p -> sources.add(p.source()));
+        protective.ifPresent(p -> addNew(p.source(), sources));
         return List.copyOf(sources);
+    }
+
+    private static void addNew(Source source, List<Source> sources) {
+        if (!sources.contains(source)) {
+            sources.add(source);
+        }
     }
 }

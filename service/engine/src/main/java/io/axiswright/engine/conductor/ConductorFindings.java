@@ -104,7 +104,7 @@ final class ConductorFindings {
 
     private static void fromMemory(List<Sized> sized, List<Finding> findings) {
         var all = new LinkedHashSet<Source>();
-        sized.forEach(s -> all.addAll(s.conductors().sources()));
+        sized.forEach(s -> all.addAll(s.sources()));
         List<String> unsure = all.stream()
                 .filter(s -> s.confidence() == Confidence.FROM_MEMORY)
                 .map(Source::clause)

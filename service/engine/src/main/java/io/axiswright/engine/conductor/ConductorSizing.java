@@ -2,7 +2,9 @@ package io.axiswright.engine.conductor;
 
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.standard.Source;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 
 /** Finds the smallest conductor of each circuit that meets every limit of the code. */
@@ -19,8 +21,15 @@ public final class ConductorSizing {
                 .map(circuit -> CircuitSizing.size(circuit, request.codeBasis()))
                 .toList();
         var derivations = new ArrayList<Derivation>();
-        sized.forEach(s -> derivations.addAll(s.derivations()));
+        var sources = new LinkedHashSet<Source>();
+        sized.forEach(s -> {
+            derivations.addAll(s.derivations());
+            sources.addAll(s.sources());
+        });
         return new ConductorResult(
-                sized.stream().map(Sized::conductors).toList(), ConductorFindings.of(sized), derivations);
+                sized.stream().map(Sized::conductors).toList(),
+                List.copyOf(sources),
+                ConductorFindings.of(sized),
+                derivations);
     }
 }

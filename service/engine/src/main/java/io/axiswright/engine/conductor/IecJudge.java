@@ -10,7 +10,6 @@ import io.axiswright.engine.standard.ConductorClass;
 import io.axiswright.engine.standard.ConventionalCurrents;
 import io.axiswright.engine.standard.IecConductors;
 import io.axiswright.engine.standard.Limits;
-import io.axiswright.engine.standard.ProtectiveConductors;
 import io.axiswright.engine.standard.SmallestSizes;
 import io.axiswright.engine.standard.Source;
 import io.axiswright.engine.standard.Sourced;
@@ -148,7 +147,7 @@ final class IecJudge implements Judge {
 
     @Override
     public Optional<Sourced<ConductorSize>> protectiveConductor(int chosen, int needed) {
-        return ProtectiveConductors.iec(size(chosen));
+        return sizes.get(chosen).protective();
     }
 
     @Override

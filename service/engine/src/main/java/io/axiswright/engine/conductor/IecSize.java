@@ -7,6 +7,7 @@ import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.standard.ConductorClass;
 import io.axiswright.engine.standard.IecAmpacity;
 import io.axiswright.engine.standard.IecConductors;
+import io.axiswright.engine.standard.ProtectiveConductors;
 import io.axiswright.engine.standard.Sourced;
 import java.util.EnumMap;
 import java.util.List;
@@ -22,8 +23,14 @@ import java.util.function.Function;
  * @param area cross-section in m²
  * @param ampacity before correction
  * @param impedance hot, by construction
+ * @param protective smallest protective conductor beside it
  */
-record IecSize(ConductorSize size, double area, Sourced<Current> ampacity, Map<ConductorClass, Impedance> impedance) {
+record IecSize(
+        ConductorSize size,
+        double area,
+        Sourced<Current> ampacity,
+        Map<ConductorClass, Impedance> impedance,
+        Optional<Sourced<ConductorSize>> protective) {
 
     private static final double REFERENCE_CELSIUS = 20;
     private static final Map<InstallationMethod, List<IecSize>> MACHINE =
@@ -50,7 +57,8 @@ record IecSize(ConductorSize size, double area, Sourced<Current> ampacity, Map<C
                     method,
                     IecConductors.sizes().stream()
                             .flatMap(s -> ampacity.apply(method).apply(s).stream()
-                                    .map(a -> new IecSize(s, s.area().si(), a, hot(s, insulation))))
+                                    .map(a -> new IecSize(
+                                            s, s.area().si(), a, hot(s, insulation), ProtectiveConductors.iec(s))))
                             .toList());
         }
         return tables;

@@ -1,6 +1,7 @@
 package io.axiswright.engine.conductor;
 
 import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.standard.Source;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param device its protective device, unless the tables end before one
  * @param misfit what the largest size fails, where none serves
  * @param gap where the tables end before its conditions
+ * @param sources where the table values used come from
  * @param derivations how its numbers came about
  */
 record Sized(
@@ -20,4 +22,5 @@ record Sized(
         @Nullable Device device,
         @Nullable Breach misfit,
         @Nullable Gap gap,
+        List<Source> sources,
         List<Derivation> derivations) {}

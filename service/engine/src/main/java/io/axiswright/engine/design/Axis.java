@@ -1,8 +1,10 @@
 package io.axiswright.engine.design;
 
 import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Inertia;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param id the caller's own name for it, unique in the design
  * @param description what it does
  * @param mechanism what moves
- * @param gear gearbox; none if absent
+ * @param gears gears in series, the one at the motor first; none if empty
  * @param couplingInertia inertia of the coupling at the motor shaft; none if absent
  * @param cycle what it does over and over
  * @param position where its drive unit stands
@@ -25,7 +27,7 @@ public record Axis(
         String id,
         @Nullable String description,
         Mechanism mechanism,
-        @Nullable Gear gear,
+        @Count(max = 8) List<Gear> gears,
         @Bounds(min = 0) @Nullable Inertia couplingInertia,
         Cycle cycle,
         Position position,
@@ -33,4 +35,10 @@ public record Axis(
         @Nullable String busGroup,
         @Bounds(above = 0, max = 100000) Frequency commandRate,
         DriveSelection drive,
-        @Nullable ShaftMounting mounting) {}
+        @Nullable ShaftMounting mounting) {
+
+    /** Keeps the gears from being changed. */
+    public Axis {
+        gears = List.copyOf(gears);
+    }
+}

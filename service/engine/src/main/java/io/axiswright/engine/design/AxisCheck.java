@@ -2,24 +2,12 @@ package io.axiswright.engine.design;
 
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
-import io.axiswright.engine.quantity.Angle;
-import io.axiswright.engine.quantity.Displacement;
-import io.axiswright.engine.quantity.Effort;
-import io.axiswright.engine.quantity.Force;
-import io.axiswright.engine.quantity.Inertia;
-import io.axiswright.engine.quantity.Length;
-import io.axiswright.engine.quantity.Mass;
-import io.axiswright.engine.quantity.Payload;
-import io.axiswright.engine.quantity.Torque;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What an axis must not contradict itself in. */
 final class AxisCheck {
-
-    /** Shares typed in decimals need not add up to exactly one in binary. */
-    private static final double ROUNDING = 1e-9;
 
     private final Axis axis;
     private final List<Fault> faults = new ArrayList<>();
@@ -36,79 +24,15 @@ final class AxisCheck {
             check.segment(segments.get(k), pointer + "/cycle/segments/" + k);
         }
         check.mounting(axis.mounting(), pointer + "/mounting");
+        check.faults.addAll(MechanismCheck.faults(axis, pointer));
         return check.faults;
     }
 
     private void segment(Segment segment, String pointer) {
-        switch (segment) {
-            case Move move -> {
-                distance(move.distance(), pointer + "/distance");
-                law(move.law(), pointer + "/law");
-                payload(move.payload(), pointer + "/payload");
-                effort(move.processEffort(), pointer + "/processEffort");
-            }
-            case Dwell dwell -> {
-                payload(dwell.payload(), pointer + "/payload");
-                effort(dwell.processEffort(), pointer + "/processEffort");
-                brake(dwell, pointer + "/brakeHolds");
-            }
-        }
-    }
-
-    private boolean linear() {
-        return switch (axis.mechanism()) {
-            case Screw _, Belt _, RackAndPinion _, Hoist _ -> true;
-            case RotaryTable _ -> false;
-        };
-    }
-
-    private void distance(Displacement distance, String pointer) {
-        boolean fits = switch (distance) {
-            case Length _ -> linear();
-            case Angle _ -> !linear();
-        };
-        requireKind(fits, pointer, "a length", "an angle");
-    }
-
-    private void payload(@Nullable Payload payload, String pointer) {
-        boolean fits = switch (payload) {
-            case null -> true;
-            case Mass _ -> linear();
-            case Inertia _ -> !linear();
-        };
-        requireKind(fits, pointer, "a mass", "a moment of inertia");
-    }
-
-    private void effort(@Nullable Effort effort, String pointer) {
-        boolean fits = switch (effort) {
-            case null -> true;
-            case Force _ -> linear();
-            case Torque _ -> !linear();
-        };
-        requireKind(fits, pointer, "a force", "a torque");
-    }
-
-    private void requireKind(boolean fits, String pointer, String ofLinear, String ofRotary) {
-        if (!fits) {
-            faults.add(new Fault(
-                    pointer,
-                    FaultCode.WRONG_UNIT,
-                    linear()
-                            ? "The mechanism moves its load in a line, but " + ofRotary + " is given."
-                            : "The mechanism turns its load, but " + ofLinear + " is given.",
-                    linear() ? ofLinear : ofRotary));
-        }
-    }
-
-    private void law(MotionLaw law, String pointer) {
-        if (law instanceof Trapezoidal(double acceleration, double deceleration)
-                && acceleration + deceleration > 1 + ROUNDING) {
-            faults.add(new Fault(
-                    pointer,
-                    FaultCode.INCONSISTENT,
-                    "Accelerating and decelerating take more than the whole move: " + acceleration + " + "
-                            + deceleration + ".",
-                    "shares that add up to at most 1"));
+        faults.addAll(MeasureKinds.faults(
+                segment, axis.mechanism().movesByAngle(), !axis.mechanism().carriesMass(), pointer));
+        if (segment instanceof Dwell dwell) {
+            brake(dwell, pointer + "/brakeHolds");
         }
     }
 

@@ -12,12 +12,15 @@ import org.jspecify.annotations.Nullable;
  * Toothed belt over pulleys.
  *
  * @param pulleyDiameter pitch diameter of the driven pulley
- * @param pulleyInertia inertia of all pulleys, brought to the driven one
+ * @param pulleyInertia inertia of the driven pulley, and of all others brought to it that are not stated apart
  * @param load moved mass, without the payload of single moves
  * @param inclination slope of the positive direction above the horizontal; 90° is straight up
  * @param efficiency efficiency when the motor drives
- * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency (not below 0: self-locking) if absent
+ * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency if absent; 0 or below: self-locking
  * @param friction guide friction; none if absent
+ * @param beltMass mass of the whole belt; none if absent
+ * @param secondPulley the pulley at the other end; none beyond {@code pulleyInertia} if absent
+ * @param tension what is known of its strands; not checked if absent
  */
 @JsonTypeName("BELT")
 public record Belt(
@@ -30,5 +33,31 @@ public record Belt(
 
         @Bounds(above = 0, max = 1) double efficiency,
         @Bounds(min = 0, max = 1) @Nullable Double backDrivingEfficiency,
-        @Nullable Friction friction)
-        implements Mechanism {}
+        @Nullable Friction friction,
+        @Bounds(min = 0) @Nullable Mass beltMass,
+        @Nullable Roller secondPulley,
+        @Nullable BeltTension tension)
+        implements Mechanism {
+
+    /** A belt of which only what moves the load is known. */
+    public Belt(
+            Length pulleyDiameter,
+            Inertia pulleyInertia,
+            Mass load,
+            Angle inclination,
+            double efficiency,
+            @Nullable Double backDrivingEfficiency,
+            @Nullable Friction friction) {
+        this(
+                pulleyDiameter,
+                pulleyInertia,
+                load,
+                inclination,
+                efficiency,
+                backDrivingEfficiency,
+                friction,
+                null,
+                null,
+                null);
+    }
+}

@@ -90,8 +90,13 @@ public final class DesignCheck {
             return;
         }
         Network network = design.network();
-        if (network == null
-                || network.places().stream().noneMatch(place -> place.id().equals(controlPower.place()))) {
+        if (network == null) {
+            fault(
+                    "/network",
+                    FaultCode.MISSING,
+                    "The control power stands at a place of the network, but there is no network.",
+                    "the network with its places, or a design without controlPower");
+        } else if (network.places().stream().noneMatch(place -> place.id().equals(controlPower.place()))) {
             fault(
                     "/controlPower/place",
                     FaultCode.DANGLING_REFERENCE,

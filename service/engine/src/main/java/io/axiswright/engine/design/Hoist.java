@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param counterweight mass hanging on the other side; none if absent
  * @param reeving parts of rope that carry the load
  * @param efficiency efficiency when the motor drives
- * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency (not below 0) if absent
+ * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency if absent; 0 or below: self-locking
+ * @param rope the rope, where it weighs something; none if absent
  */
 @JsonTypeName("HOIST")
 public record Hoist(
@@ -26,5 +27,19 @@ public record Hoist(
         @Bounds(min = 0) @Nullable Mass counterweight,
         @Bounds(min = 1, max = 16) int reeving,
         @Bounds(above = 0, max = 1) double efficiency,
-        @Bounds(min = 0, max = 1) @Nullable Double backDrivingEfficiency)
-        implements Mechanism {}
+        @Bounds(min = 0, max = 1) @Nullable Double backDrivingEfficiency,
+        @Nullable HoistRope rope)
+        implements Mechanism {
+
+    /** A hoist whose rope weighs nothing. */
+    public Hoist(
+            Length drumDiameter,
+            Inertia drumInertia,
+            Mass load,
+            @Nullable Mass counterweight,
+            int reeving,
+            double efficiency,
+            @Nullable Double backDrivingEfficiency) {
+        this(drumDiameter, drumInertia, load, counterweight, reeving, efficiency, backDrivingEfficiency, null);
+    }
+}

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param load moved mass, without the payload of single moves
  * @param inclination slope of the positive direction above the horizontal; 90° is straight up
  * @param efficiency efficiency when the motor drives
- * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency (not below 0: self-locking) if absent
+ * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency if absent; 0 or below: self-locking
  * @param friction guide friction; none if absent
  */
 @JsonTypeName("RACK_AND_PINION")

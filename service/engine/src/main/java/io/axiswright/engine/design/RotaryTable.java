@@ -7,17 +7,26 @@ import io.axiswright.engine.quantity.Torque;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A table turning about a vertical axis.
+ * A table turning about a vertical axis, or about any other with its centre of mass apart from it.
  *
  * @param inertia inertia of table and fixtures, without the payload of single moves
  * @param bearingFriction friction torque of its bearing
  * @param efficiency efficiency of its drive when the motor drives
- * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency (not below 0) if absent
+ * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency if absent; 0 or below: self-locking
+ * @param unbalance centre of mass beside a tilted axis; none if absent
  */
 @JsonTypeName("ROTARY_TABLE")
 public record RotaryTable(
         @Bounds(min = 0) Inertia inertia,
         @Bounds(min = 0) Torque bearingFriction,
         @Bounds(above = 0, max = 1) double efficiency,
-        @Bounds(min = 0, max = 1) @Nullable Double backDrivingEfficiency)
-        implements Mechanism {}
+        @Bounds(min = 0, max = 1) @Nullable Double backDrivingEfficiency,
+        @Nullable Unbalance unbalance)
+        implements Mechanism {
+
+    /** A balanced table. */
+    public RotaryTable(
+            Inertia inertia, Torque bearingFriction, double efficiency, @Nullable Double backDrivingEfficiency) {
+        this(inertia, bearingFriction, efficiency, backDrivingEfficiency, null);
+    }
+}

@@ -2,8 +2,11 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Dwell;
-import io.axiswright.engine.design.Move;
 import io.axiswright.engine.design.Segment;
+import io.axiswright.engine.design.TorqueCourse;
+import io.axiswright.engine.design.TorquePlace;
+import io.axiswright.engine.motion.Motion;
+import io.axiswright.engine.motion.ShaftTravel;
 import io.axiswright.engine.numeric.Polynomial;
 import io.axiswright.engine.quantity.Quantity;
 import java.util.ArrayList;
@@ -32,46 +35,62 @@ record AxisLoad(
         double reflectedInertia,
         boolean gravity) {
 
-    /** Weights below this share of the moved mass's own are rounding of an angle. */
-    private static final double LEAST_SLOPE = 1e-9;
-
     static AxisLoad of(Axis axis) {
         Drivetrain drivetrain = Drivetrain.of(axis);
         List<LoadPiece> pieces = new ArrayList<>();
         double start = 0;
-        double netTravel = 0;
+        double position = drivetrain.mechanics().start();
         double travelled = 0;
         double holding = 0;
-        double mass = 0;
+        double inertia = 0;
         boolean gravity = false;
         for (Segment segment : axis.cycle().segments()) {
-            LoadEffort effort = effort(drivetrain.mechanics(), segment);
-            double duration = segment.duration().si();
-            switch (segment) {
-                case Move move -> {
-                    pieces.addAll(move(drivetrain, effort, move, start));
-                    netTravel += move.distance().si();
-                    travelled += Math.abs(move.distance().si());
-                }
-                case Dwell dwell -> {
-                    boolean held = dwell.brakeHolds() && axis.drive().holdingBrake();
-                    pieces.add(drivetrain.resting(effort, start, duration, held));
-                }
+            LoadEffort effort =
+                    drivetrain.mechanics().effort(siOrZero(segment.payload()), siOrZero(segment.processEffort()));
+            Motion motion = Motion.of(segment);
+            boolean held = segment instanceof Dwell dwell
+                    && dwell.brakeHolds()
+                    && axis.drive().holdingBrake();
+            double from = position;
+            double lowest = position;
+            double highest = position;
+            for (Motion.Stretch stretch : motion.stretches()) {
+                Polynomial way = way(axis, drivetrain, segment, stretch, position);
+                pieces.addAll(pieces(drivetrain, effort, segment, stretch, start, way, held));
+                double next = way.at(stretch.length());
+                travelled += Math.abs(next - position);
+                position = next;
+                lowest = Math.min(lowest, position);
+                highest = Math.max(highest, position);
             }
-            start += duration;
-            holding = Math.max(holding, effort.largestHolding());
-            mass = Math.max(mass, effort.mass());
-            gravity |= Math.abs(effort.gravity()) > LEAST_SLOPE * Mechanics.FREE_FALL * effort.mass();
+            if (!atMotor(segment)) {
+                position = from + motion.travel(); // the sum of the stretches without their rounding
+            }
+            start += motion.duration();
+            holding = Math.max(holding, effort.largestHolding(lowest, highest));
+            inertia = Math.max(inertia, effort.largestInertia(lowest, highest));
+            gravity |= effort.falls();
         }
         return new AxisLoad(
                 drivetrain,
                 List.copyOf(pieces),
                 start,
-                netTravel,
+                position - drivetrain.mechanics().start(),
                 travelled,
                 drivetrain.holdingTorque(holding),
-                drivetrain.reflectedInertia(mass),
+                drivetrain.reflectedInertia(inertia),
                 gravity);
+    }
+
+    /** The largest torque the load asks for at the mechanism's shaft, moving or held, before any loss, N·m. */
+    double hardestPull() {
+        double hardest = 0;
+        for (LoadPiece piece : pieces) {
+            hardest = Math.max(
+                    hardest,
+                    Extreme.ofMagnitude(piece.pull(), 0, piece.duration()).size());
+        }
+        return hardest;
     }
 
     /** What turns with the motor besides rotor and brake, kg·m². */
@@ -93,30 +112,39 @@ record AxisLoad(
         return new Course(result);
     }
 
-    private static List<LoadPiece> move(Drivetrain drivetrain, LoadEffort effort, Move move, double start) {
-        double distance = move.distance().si();
-        double duration = move.duration().si();
-        if (distance == 0) {
-            return List.of(drivetrain.resting(effort, start, duration, false));
+    private static List<LoadPiece> pieces(
+            Drivetrain drivetrain,
+            LoadEffort effort,
+            Segment segment,
+            Motion.Stretch stretch,
+            double segmentStart,
+            Polynomial way,
+            boolean held) {
+        double start = segmentStart + stretch.start();
+        double from = way.at(0);
+        if (stretch.effort() != null) {
+            var stated = new StatedTorque(drivetrain, effort, start, stretch, stretch.effort());
+            return atMotor(segment) ? stated.atMotor(way) : stated.atLoad(from);
         }
-        List<LoadPiece> pieces = new ArrayList<>();
-        for (NormalisedLaw.Stretch stretch : NormalisedLaw.of(move.law()).stretches()) {
-            Polynomial speed = stretch.speed().times(distance / duration).stretched(duration);
-            pieces.addAll(drivetrain.moving(
-                    effort,
-                    start + stretch.start() * duration,
-                    stretch.length() * duration,
-                    speed,
-                    Math.signum(distance)));
-        }
-        return pieces;
+        return stretch.direction() == 0
+                ? List.of(drivetrain.resting(effort, start, stretch.length(), from, held))
+                : drivetrain.moving(effort, start, new LoadMotion(way, stretch.length(), stretch.direction()));
     }
 
-    private static LoadEffort effort(Mechanics mechanics, Segment segment) {
-        return switch (segment) {
-            case Move move -> mechanics.effort(siOrZero(move.payload()), siOrZero(move.processEffort()));
-            case Dwell dwell -> mechanics.effort(siOrZero(dwell.payload()), siOrZero(dwell.processEffort()));
-        };
+    /** Position of the load over the time since a stretch began; at rest it stays whatever the rounding of its speed. */
+    private static Polynomial way(
+            Axis axis, Drivetrain drivetrain, Segment segment, Motion.Stretch stretch, double from) {
+        if (stretch.direction() == 0) {
+            return Polynomial.of(from);
+        }
+        Polynomial travelled = stretch.speed().antiderivative();
+        return atMotor(segment)
+                ? ShaftTravel.of(axis.mechanism(), from, travelled.times(1 / drivetrain.ratio()))
+                : travelled.plus(from);
+    }
+
+    private static boolean atMotor(Segment segment) {
+        return segment instanceof TorqueCourse course && course.at() == TorquePlace.MOTOR_SHAFT;
     }
 
     private static double siOrZero(@Nullable Quantity quantity) {

@@ -7,6 +7,7 @@ import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.TemperatureRise;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Torque;
@@ -21,7 +22,7 @@ final class BestUnit {
     private BestUnit() {}
 
     /** What the cycle does to it. */
-    static UnitFigures figures(AxisLoad load, Choice.Judged best, Course course) {
+    static UnitFigures figures(AxisLoad load, Choice.Judged best, Course course, double peakTorque) {
         Trial trial = best.trial();
         Offer offer = trial.offer();
         DriveUnit unit = offer.unit();
@@ -39,9 +40,33 @@ final class BestUnit {
                 new Power(loss),
                 new TemperatureRise(heat.rise()),
                 new Time(heat.instant()),
+                new Temperature(offer.ambient() + heat.rise() / offer.thinAir()),
+                time(trial.timeFromCold(trial.rmsTorque(), best.kit())),
+                time(trial.timeFromCold(peakTorque, best.kit())),
                 new Power(input.mean()),
                 unit.ratedInputCurrent(),
                 new Current(input.current(rated, offer.ratedInput(), offer.lineFactor())));
+    }
+
+    private static @Nullable Time time(double seconds) {
+        return Double.isInfinite(seconds) ? null : new Time(seconds);
+    }
+
+    /** The controlled stop that uses most of the intermittent curve at low line; none if it makes no stop. */
+    static @Nullable LimitUse hardestStop(Choice.Judged best, List<StopCourse> stops) {
+        LimitUse hardest = null;
+        for (StopCourse stop : stops) {
+            Envelope worst = Envelope.worst(stop.course(), best.trial().offer().intermittent());
+            if (hardest == null || worst.use() > hardest.use()) {
+                hardest = new LimitUse(
+                        DutyLimit.INTERMITTENT,
+                        new Torque(worst.torque()),
+                        new Torque(worst.available()),
+                        worst.use(),
+                        new Time(stop.instant()));
+            }
+        }
+        return hardest;
     }
 
     /** Each limit and how much of it is used; the brake's only where one is asked for. */
@@ -60,8 +85,7 @@ final class BestUnit {
         double use = trial.use(limit, kit);
         return switch (limit) {
             case FEED -> {
-                double highest = trial.canBeFed() ? offer.highestVoltage() : 0;
-                yield of(limit, new Voltage(offer.voltage()), new Voltage(highest), use);
+                yield of(limit, new Voltage(offer.voltage()), new Voltage(offer.highestVoltage()), use);
             }
             case SPEED ->
                 new LimitUse(

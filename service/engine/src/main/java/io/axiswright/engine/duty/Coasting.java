@@ -1,5 +1,16 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Belt;
+import io.axiswright.engine.design.Conveyor;
+import io.axiswright.engine.design.Crank;
+import io.axiswright.engine.design.Custom;
+import io.axiswright.engine.design.DirectDrive;
+import io.axiswright.engine.design.Hoist;
+import io.axiswright.engine.design.RackAndPinion;
+import io.axiswright.engine.design.RotaryTable;
+import io.axiswright.engine.design.Screw;
+import io.axiswright.engine.design.Winder;
 import io.axiswright.engine.numeric.Polynomial;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,11 +19,14 @@ import java.util.List;
  * An axis as it would move if its torque were taken away at any instant of its cycle.
  *
  * @param rotary whether the load turns instead of travelling
- * @param travel how far the load goes per radian of the motor shaft, m or rad
+ * @param travel how far the load goes per radian of the motor shaft, m or rad; of a mechanism whose leverage changes along the way,
+ *     how far the mechanism's shaft turns
  * @param gravity whether gravity drives it
+ * @param even whether its load is the same wherever it is; if not, what it coasts under is its largest inertia with its largest
+ *     effort either way and no friction of the load
  * @param pieces its cycle, end to end
  */
-public record Coasting(boolean rotary, double travel, boolean gravity, List<Piece> pieces) {
+public record Coasting(boolean rotary, double travel, boolean gravity, boolean even, List<Piece> pieces) {
 
     /**
      * A stretch of the cycle with one and the same load.
@@ -52,43 +66,87 @@ public record Coasting(boolean rotary, double travel, boolean gravity, List<Piec
     }
 
     /** Of an axis with a given inertia of all that turns with the motor, kg·m². */
-    static Coasting of(AxisLoad load, double motorInertia) {
-        Drivetrain drivetrain = load.drivetrain();
+    static Coasting of(Axis axis, AxisLoad load, double motorInertia) {
+        boolean rotary = switch (axis.mechanism()) {
+            case Screw _, Belt _, RackAndPinion _, Conveyor _, Hoist _ -> false;
+            case RotaryTable _, DirectDrive _, Crank _, Winder _, Custom _ -> true;
+        };
+        var reach = Reach.of(load.pieces());
+        double travel = 1;
+        boolean even = true;
         List<Piece> pieces = new ArrayList<>();
         for (LoadPiece piece : load.pieces()) {
             boolean rests = piece.speed().equals(Polynomial.ZERO);
             boolean held = rests && piece.torque().equals(Polynomial.ZERO);
-            pieces.add(new Piece(
-                    piece.start(),
-                    piece.duration(),
-                    piece.speed(),
-                    held,
-                    loads(drivetrain, piece.effort(), motorInertia)));
+            List<CoastLoad> loads;
+            if (piece.effort() instanceof EvenEffort effort) {
+                travel = effort.travel();
+                loads = effort.rise() == 0
+                        ? even(load.drivetrain(), effort, motorInertia)
+                        : uneven(load.drivetrain(), effort, reach, motorInertia);
+                even &= effort.rise() == 0;
+            } else {
+                loads = uneven(load.drivetrain(), piece.effort(), reach, motorInertia);
+                even = false;
+            }
+            pieces.add(new Piece(piece.start(), piece.duration(), piece.speed(), held, loads));
         }
-        return new Coasting(
-                drivetrain.mechanics().rotary(), Math.abs(1 / drivetrain.motorTurn()), load.gravity(), pieces);
+        return new Coasting(rotary, Math.abs(travel / load.drivetrain().ratio()), load.gravity(), even, pieces);
     }
 
-    private static List<CoastLoad> loads(Drivetrain drivetrain, LoadEffort effort, double motorInertia) {
-        CoastLoad bare = load(drivetrain, effort, effort.gravity(), motorInertia);
+    /** The positions of a cycle, m or rad. */
+    private record Reach(double lowest, double highest) {
+
+        static Reach of(List<LoadPiece> pieces) {
+            double lowest = Double.POSITIVE_INFINITY;
+            double highest = Double.NEGATIVE_INFINITY;
+            for (LoadPiece piece : pieces) {
+                for (double t : new double[] {0, piece.duration()}) {
+                    lowest = Math.min(lowest, piece.position().at(t));
+                    highest = Math.max(highest, piece.position().at(t));
+                }
+            }
+            return new Reach(lowest, highest);
+        }
+    }
+
+    private static List<CoastLoad> even(Drivetrain drivetrain, EvenEffort effort, double motorInertia) {
+        CoastLoad bare = even(drivetrain, effort, effort.gravity(), motorInertia);
         return effort.process() == 0
                 ? List.of(bare)
-                : List.of(load(drivetrain, effort, effort.holding(), motorInertia), bare);
+                : List.of(even(drivetrain, effort, effort.gravity() + effort.process(), motorInertia), bare);
     }
 
-    private static CoastLoad load(Drivetrain drivetrain, LoadEffort effort, double weight, double motorInertia) {
-        Mechanics mechanics = drivetrain.mechanics();
-        double travel = mechanics.travel();
-        Efficiency through = mechanics.efficiency();
-        Efficiency gear = drivetrain.gear();
+    private static CoastLoad even(Drivetrain drivetrain, EvenEffort effort, double weight, double motorInertia) {
+        double travel = effort.travel();
         return new CoastLoad(
                 effort.mass() * travel * travel,
                 weight * travel,
                 effort.coulomb() * Math.abs(travel),
                 effort.viscous() * travel * travel,
-                List.of(
-                        new CoastLoad.Link(1, through.driving(), through.backDriving(), mechanics.shaftInertia(), 0),
-                        new CoastLoad.Link(drivetrain.ratio(), gear.driving(), gear.backDriving(), 0, 0)),
+                links(drivetrain),
                 motorInertia);
+    }
+
+    /** With its largest inertia, its largest effort either way, and no friction of the load. */
+    private static List<CoastLoad> uneven(Drivetrain drivetrain, LoadEffort effort, Reach reach, double motorInertia) {
+        double inertia = effort.largestInertia(reach.lowest(), reach.highest());
+        double pull = effort.largestHolding(reach.lowest(), reach.highest());
+        List<CoastLoad.Link> links = links(drivetrain);
+        CoastLoad against = new CoastLoad(inertia, pull, 0, 0, links, motorInertia);
+        return pull == 0
+                ? List.of(against)
+                : List.of(new CoastLoad(inertia, -pull, 0, 0, links, motorInertia), against);
+    }
+
+    private static List<CoastLoad.Link> links(Drivetrain drivetrain) {
+        return drivetrain.stages().stream()
+                .map(stage -> new CoastLoad.Link(
+                        stage.ratio(),
+                        stage.efficiency().driving(),
+                        Math.max(0, stage.efficiency().backDriving()),
+                        stage.inertia(),
+                        stage.drag()))
+                .toList();
     }
 }

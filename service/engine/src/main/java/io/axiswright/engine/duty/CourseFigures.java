@@ -41,6 +41,11 @@ final class CourseFigures {
         return highestTorque > least && lowestTorque < -least;
     }
 
+    /** The greatest magnitude of torque, N·m. */
+    double peakTorque() {
+        return peakTorque;
+    }
+
     /** A peak that is nothing beside the other is the rounding at the end of a motion. */
     private static boolean real(double peak, double other) {
         return peak > LEAST_POWER * other;

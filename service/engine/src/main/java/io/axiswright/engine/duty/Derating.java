@@ -1,9 +1,10 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.catalogue.AltitudeRule;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Site;
 
-/** How much of its rated temperature rise a winding may use at a site. */
+/** How much of its rated temperature rise a winding may use at a site, and of its current the electronics. */
 final class Derating {
 
     /** Up to this altitude ratings hold, m (IEC 60034-1). */
@@ -25,8 +26,22 @@ final class Derating {
     static double permittedShare(DriveUnit unit, Site site) {
         double rise = unit.ratedRise().si();
         double ambient = (unit.ratedAmbient().si() + rise - site.ambient().si()) / rise;
+        return Math.max(0, Math.min(1, ambient) * thinAir(site));
+    }
+
+    /** The share of its rise at sea level that a winding may have in the thinner air of a site; 1 up to 1000 m. */
+    static double thinAir(Site site) {
         double above = Math.max(0, site.altitude().si() - RATED_ALTITUDE);
-        double altitude = 1 - above / METRES_PER_PERCENT / 100;
-        return Math.max(0, Math.min(1, ambient) * altitude);
+        return 1 - above / METRES_PER_PERCENT / 100;
+    }
+
+    /** The share of their current, and so of torque, that the power electronics have by the item's own rule. */
+    static double electronicsShare(DriveUnit unit, Site site) {
+        AltitudeRule rule = unit.electronicsAltitude();
+        if (rule == null) {
+            return 1;
+        }
+        double above = Math.max(0, site.altitude().si() - rule.above().si());
+        return Math.max(0, 1 - rule.sharePerHundredMetres() * above / 100);
     }
 }

@@ -8,103 +8,159 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 
 /**
- * The way from the load to the motor shaft: mechanism, its shaft, gear; what turns with the motor comes last and has no
+ * The way from the load to the motor shaft: mechanism, its shaft, gears; what turns with the motor comes last and has no
  * efficiency.
  *
  * @param mechanics the mechanism
- * @param ratio motor turns per turn of the mechanism's shaft
- * @param gear efficiency of the gear
+ * @param stages the mechanism, then the gears, the one at the motor last and without its inertia
  * @param gearInertia inertia of the gear at the motor shaft, kg·m²
  * @param couplingInertia inertia of the coupling at the motor shaft, kg·m²
  */
-record Drivetrain(Mechanics mechanics, double ratio, Efficiency gear, double gearInertia, double couplingInertia) {
+record Drivetrain(Mechanics mechanics, List<Stage> stages, double gearInertia, double couplingInertia) {
 
     /** Pieces shorter than this share of a motion are rounding. */
     private static final double SLIVER = 1e-10;
 
     static Drivetrain of(Axis axis) {
         Mechanics mechanics = Mechanics.of(axis.mechanism());
-        double coupling =
-                axis.couplingInertia() == null ? 0 : axis.couplingInertia().si();
-        Gear gear = axis.gear();
-        return gear == null
-                ? new Drivetrain(mechanics, 1, Efficiency.LOSSLESS, 0, coupling)
-                : new Drivetrain(
-                        mechanics,
-                        gear.ratio(),
-                        Efficiency.of(gear.efficiency(), gear.backDrivingEfficiency()),
-                        gear.inertia().si(),
-                        coupling);
+        List<Stage> stages = new ArrayList<>();
+        stages.add(new Stage(1, mechanics.efficiency(), mechanics.shaftInertia(), mechanics.drag()));
+        for (Gear gear : axis.gears().reversed()) {
+            stages.add(new Stage(
+                    gear.ratio(),
+                    Efficiency.of(gear.efficiency(), gear.backDrivingEfficiency()),
+                    gear == axis.gears().getFirst() ? 0 : gear.inertia().si(),
+                    gear.noLoadTorque() == null ? 0 : gear.noLoadTorque().si()));
+        }
+        return new Drivetrain(
+                mechanics,
+                List.copyOf(stages),
+                axis.gears().isEmpty() ? 0 : axis.gears().getFirst().inertia().si(),
+                axis.couplingInertia() == null ? 0 : axis.couplingInertia().si());
     }
 
-    /** Motor radians per metre (or radian) of the load. */
-    double motorTurn() {
-        return ratio / mechanics.travel();
+    /** Motor turns per turn of the mechanism's shaft. */
+    double ratio() {
+        double ratio = 1;
+        for (Stage stage : stages) {
+            ratio *= stage.ratio();
+        }
+        return ratio;
     }
 
-    /** Inertia of load, mechanism and gear at the motor shaft, kg·m²; kinetic energy knows no efficiency. */
-    double reflectedInertia(double mass) {
-        double atShaft = mass * mechanics.travel() * mechanics.travel() + mechanics.shaftInertia();
-        return atShaft / (ratio * ratio) + gearInertia;
+    /** Inertia at the motor shaft of a load on the mechanism's shaft, mechanism and gears, kg·m²; it knows no efficiency. */
+    double reflectedInertia(double atShaft) {
+        double inertia = atShaft;
+        for (Stage stage : stages) {
+            inertia = inertia / (stage.ratio() * stage.ratio()) + stage.inertia();
+        }
+        return inertia + gearInertia;
     }
 
     /** Whether no load can drive the motor through it. */
     boolean selfLocking() {
-        return mechanics.efficiency().selfLocking() || gear.selfLocking();
+        return stages.stream().anyMatch(stage -> stage.efficiency().selfLocking());
     }
 
-    /** Torque at the motor shaft that holds an effort at rest, N·m; losses would help to hold but are not counted on. */
-    double holdingTorque(double effort) {
-        return effort / motorTurn();
+    /** Torque at the motor shaft for one at the mechanism's shaft, N·m; losses would help to hold but are not counted on. */
+    double holdingTorque(double atShaft) {
+        return atShaft / ratio();
     }
 
-    /** The pieces of a standstill. */
-    LoadPiece resting(LoadEffort effort, double start, double duration, boolean held) {
-        double torque = held ? 0 : holdingTorque(effort.holding());
-        return LoadPiece.of(start, duration, Polynomial.ZERO, Polynomial.ZERO, Polynomial.of(torque), effort);
+    /** The piece of a standstill, held by the motor or, without it, by the brake. */
+    LoadPiece resting(LoadEffort effort, double start, double duration, double position, boolean held) {
+        Polynomial pull = Polynomial.of(effort.holding(position));
+        return resting(effort, start, duration, position, pull, held ? Polynomial.ZERO : throughAtRest(pull));
+    }
+
+    /** The piece of a standstill under a torque at the mechanism's shaft that is known over time. */
+    LoadPiece resting(LoadEffort effort, double start, double duration, double position, Polynomial pull) {
+        return resting(effort, start, duration, position, pull, throughAtRest(pull));
+    }
+
+    /** A self-locking transmission lets nothing through to the motor. */
+    private Polynomial throughAtRest(Polynomial pull) {
+        return selfLocking() ? Polynomial.ZERO : pull.times(1 / ratio());
+    }
+
+    private static LoadPiece resting(
+            LoadEffort effort, double start, double duration, double position, Polynomial pull, Polynomial torque) {
+        return LoadPiece.of(
+                start, duration, Polynomial.of(position), Polynomial.ZERO, Polynomial.ZERO, torque, pull, effort);
     }
 
     /**
-     * The pieces of a motion whose load speed is one polynomial that keeps its sign. The efficiency of each element goes
-     * with the direction of power through it, so the motion is cut where that power changes sign: first at the mechanism,
-     * then, once the inertia of its shaft is added, at the gear.
+     * The pieces of a motion. The efficiency of each stage goes with the direction of power through it, so the motion is cut
+     * where that power changes sign: first at the mechanism, then, once the inertia and drag of its shaft are added, at the
+     * gear that it turns, and so on to the motor.
      *
      * @param effort the load
      * @param start when the motion starts, s
-     * @param duration how long it lasts, s
-     * @param speed load speed over the time since the start, m/s or rad/s
-     * @param direction sign of the speed
+     * @param motion the motion
      */
-    List<LoadPiece> moving(LoadEffort effort, double start, double duration, Polynomial speed, double direction) {
-        Polynomial motorSpeed = speed.times(motorTurn());
-        Polynomial acceleration = motorSpeed.derivative();
-        Polynomial wanted = effort.moving(speed, direction).times(mechanics.travel());
-        Polynomial turning = acceleration.times(mechanics.shaftInertia() / ratio);
+    List<LoadPiece> moving(LoadEffort effort, double start, LoadMotion motion) {
+        return passing(effort, start, effort.moving(motion), motion.direction());
+    }
+
+    /** The same for torque at the mechanism's shaft that is known over time, whatever the load behind it. */
+    List<LoadPiece> passing(LoadEffort effort, double start, List<ShaftPiece> shaft, double direction) {
         List<LoadPiece> pieces = new ArrayList<>();
-        double[] cuts = cuts(mechanics.efficiency(), wanted, 0, duration);
-        for (int k = 1; k < cuts.length; k++) {
-            boolean driving = wanted.at((cuts[k - 1] + cuts[k]) / 2) * direction >= 0;
-            Polynomial shaft = mechanics.efficiency().passed(wanted, driving).plus(turning);
-            double[] gearCuts = cuts(gear, shaft, cuts[k - 1], cuts[k]);
-            for (int j = 1; j < gearCuts.length; j++) {
-                double from = gearCuts[j - 1];
-                double to = gearCuts[j];
-                boolean gearDriving = shaft.at((from + to) / 2) * direction >= 0;
-                Polynomial torque = gear.passed(shaft, gearDriving).times(1 / ratio);
-                pieces.add(LoadPiece.of(
-                        start + from,
-                        to - from,
-                        motorSpeed.shifted(from),
-                        acceleration.shifted(from),
-                        torque.shifted(from),
-                        effort));
-            }
+        for (ShaftPiece piece : shaft) {
+            var walk = new Walk(effort, start + piece.start(), piece, direction, pieces);
+            walk.through(0, piece.torque(), 1, 0, piece.duration());
         }
         return pieces;
     }
 
+    /** The way of one piece through the stages. */
+    private final class Walk {
+
+        private final LoadEffort effort;
+        private final double start;
+        private final ShaftPiece piece;
+        private final double direction;
+        private final List<LoadPiece> pieces;
+
+        Walk(LoadEffort effort, double start, ShaftPiece piece, double direction, List<LoadPiece> pieces) {
+            this.effort = effort;
+            this.start = start;
+            this.piece = piece;
+            this.direction = direction;
+            this.pieces = pieces;
+        }
+
+        /** From stage k on: the torque wanted of it, and its output's turns per turn of the mechanism's shaft. */
+        void through(int k, Polynomial torque, double turns, double from, double to) {
+            if (k == stages.size()) {
+                end(torque, turns, from, to);
+                return;
+            }
+            Stage stage = stages.get(k);
+            double inputTurns = turns * stage.ratio();
+            Polynomial acceleration = piece.acceleration().times(inputTurns);
+            double[] cuts = cuts(stage.efficiency(), torque, from, to);
+            for (int j = 1; j < cuts.length; j++) {
+                boolean driving = torque.at((cuts[j - 1] + cuts[j]) / 2) * direction >= 0;
+                Polynomial input = stage.passed(torque, driving, acceleration, direction);
+                through(k + 1, input, inputTurns, cuts[j - 1], cuts[j]);
+            }
+        }
+
+        private void end(Polynomial torque, double turns, double from, double to) {
+            pieces.add(LoadPiece.of(
+                    start + from,
+                    to - from,
+                    piece.position().shifted(from),
+                    piece.speed().times(turns).shifted(from),
+                    piece.acceleration().times(turns).shifted(from),
+                    torque.shifted(from),
+                    piece.torque().shifted(from),
+                    effort));
+        }
+    }
+
     /** Both ends and the sign changes between them that are not rounding at an end. */
-    private static double[] cuts(Efficiency efficiency, Polynomial torque, double from, double to) {
+    static double[] cuts(Efficiency efficiency, Polynomial torque, double from, double to) {
         List<Double> changes = efficiency.lossless() ? List.of() : torque.signChanges(from, to);
         double least = SLIVER * to;
         return DoubleStream.concat(

@@ -11,6 +11,7 @@ import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.TemperatureRise;
 import io.axiswright.engine.quantity.Torque;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
@@ -46,7 +47,7 @@ final class DutyDerivations {
         Trial trial = best.trial();
         add(
                 "J_L'",
-                "J_L' = (m·(travel/rad)² + J_shaft)/i² + J_gear",
+                "J_L' = (m·(travel/rad)² + J_shaft)/i² + J_gear, gear after gear, where it is largest",
                 inputs(
                         "i", new Ratio(load.drivetrain().ratio()),
                         "J_shaft", new Inertia(load.drivetrain().mechanics().shaftInertia()),
@@ -85,12 +86,13 @@ final class DutyDerivations {
                 new Ratio(offer.permittedShare()));
         add(
                 "T_c",
-                "T_c = f·T_c(w_rms)·sqrt(x)",
+                "T_c = f·T_c(w_rms)·min(e, sqrt(x))",
                 inputs(
                         "f", new Ratio(best.kit() == null ? 1 : best.kit().continuousTorqueFactor()),
                         "T_c(w_rms)", new Torque(trial.ratedTorque(null)),
                         "w_rms", new AngularSpeed(sums.rmsSpeed()),
-                        "x", new Ratio(offer.permittedShare())),
+                        "x", new Ratio(offer.permittedShare()),
+                        "e", new Ratio(offer.electronicsShare())),
                 "derived: losses go with the permitted rise, torque with their square root",
                 new Torque(trial.continuousTorque(best.kit())));
         if (offer.lineFactor() < 1) {
@@ -120,6 +122,19 @@ final class DutyDerivations {
                         "t_cycle", figures.cyclePeriod()),
                 "one-body heating (Pillai, A First Course on Electrical Drives, ch. 7)",
                 unit.windingRise());
+        if (unit.timeAtPeakTorque() != null) {
+            add(
+                    "t_peak",
+                    "rise·(T_peak/T_c(w_rms))²·(1 − e^(−t/tau)) = theta_permitted",
+                    inputs(
+                            "T_peak", figures.peakTorque(),
+                            "T_c(w_rms)", new Torque(best.trial().ratedTorque(best.kit())),
+                            "rise", offer.unit().ratedRise(),
+                            "tau", offer.unit().windingTimeConstant(),
+                            "theta_permitted", new TemperatureRise(best.trial().permittedRise())),
+                    "one-body heating (Dubey, Fundamentals of Electrical Drives, ch. 4)",
+                    unit.timeAtPeakTorque());
+        }
         add(
                 "I_cycle",
                 "I_cycle = min(I_rated, I_rated·(P_rms/P_rated)·(V_rated/V_low)), P = T·w + (T/Km)² + P_0 while positive",

@@ -4,22 +4,14 @@ import io.axiswright.engine.catalogue.CurvePoint;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.design.Axis;
-import io.axiswright.engine.design.Dwell;
-import io.axiswright.engine.design.Move;
-import io.axiswright.engine.design.RotaryTable;
-import io.axiswright.engine.design.SCurve;
+import io.axiswright.engine.design.MeasureKinds;
+import io.axiswright.engine.design.MechanismCheck;
 import io.axiswright.engine.design.StopZone;
-import io.axiswright.engine.design.Trapezoidal;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
-import io.axiswright.engine.quantity.Angle;
-import io.axiswright.engine.quantity.Displacement;
-import io.axiswright.engine.quantity.Effort;
-import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.motion.CycleCheck;
 import io.axiswright.engine.quantity.Money;
-import io.axiswright.engine.quantity.Payload;
-import io.axiswright.engine.quantity.Torque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -60,53 +52,16 @@ final class DutyFaults {
     }
 
     private void axis(Axis axis, String pointer, Set<String> zones, Set<String> units) {
-        boolean rotary = axis.mechanism() instanceof RotaryTable;
+        boolean rotary = axis.mechanism().movesByAngle();
+        boolean turned = !axis.mechanism().carriesMass();
         for (int k = 0; k < axis.cycle().segments().size(); k++) {
             String place = pointer + "/cycle/segments/" + k;
-            switch (axis.cycle().segments().get(k)) {
-                case Move move -> {
-                    displacement(move.distance(), rotary, place);
-                    carried(move.payload(), move.processEffort(), rotary, place);
-                    law(move, place + "/law");
-                }
-                case Dwell dwell -> carried(dwell.payload(), dwell.processEffort(), rotary, place);
-            }
+            faults.addAll(MeasureKinds.faults(axis.cycle().segments().get(k), rotary, turned, place));
         }
+        faults.addAll(MechanismCheck.faults(axis, pointer));
+        faults.addAll(CycleCheck.faults(axis, pointer));
         reference(axis.stopZone(), zones, pointer + "/stopZone", "the id of one of the design's stop zones");
         reference(axis.drive().item(), units, pointer + "/drive/item", "the id of one of the catalogue's drive units");
-    }
-
-    private void displacement(Displacement distance, boolean rotary, String place) {
-        if (distance instanceof Angle != rotary) {
-            wrongUnit(place + "/distance", rotary, "an angle", "a length");
-        }
-    }
-
-    private void carried(@Nullable Payload payload, @Nullable Effort process, boolean rotary, String place) {
-        if (payload != null && payload instanceof Inertia != rotary) {
-            wrongUnit(place + "/payload", rotary, "a moment of inertia", "a mass");
-        }
-        if (process != null && process instanceof Torque != rotary) {
-            wrongUnit(place + "/processEffort", rotary, "a torque", "a force");
-        }
-    }
-
-    private void law(Move move, String place) {
-        if (move.law() instanceof Trapezoidal law && law.accelerationShare() + law.decelerationShare() > 1 + 1e-9) {
-            double sum = law.accelerationShare() + law.decelerationShare();
-            faults.add(new Fault(
-                    place + "/decelerationShare",
-                    FaultCode.OUT_OF_RANGE,
-                    "the shares of acceleration and deceleration add up to " + sum,
-                    "shares that add up to at most 1"));
-        }
-        if (move.law() instanceof SCurve law && law.accelerationShare() > 0.5) {
-            faults.add(new Fault(
-                    place + "/accelerationShare",
-                    FaultCode.OUT_OF_RANGE,
-                    "each of two acceleration phases takes a share of " + law.accelerationShare(),
-                    "a share of at most 0.5"));
-        }
     }
 
     private void reference(@Nullable String id, Set<String> known, String place, String accepted) {
@@ -145,13 +100,5 @@ final class DutyFaults {
                     "prices are in " + String.join(", ", currencies),
                     "all prices of a catalogue in one currency"));
         }
-    }
-
-    private void wrongUnit(String place, boolean rotary, String forRotary, String forLinear) {
-        faults.add(new Fault(
-                place,
-                FaultCode.WRONG_UNIT,
-                rotary ? forLinear + " on a rotary axis" : forRotary + " on a linear axis",
-                rotary ? forRotary : forLinear));
     }
 }

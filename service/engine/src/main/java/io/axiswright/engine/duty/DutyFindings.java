@@ -2,12 +2,16 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Dwell;
+import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Angle;
 import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Torque;
+import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,16 +41,16 @@ final class DutyFindings {
     }
 
     /** About one axis. */
-    static List<Finding> of(Axis axis, int index, AxisLoad load, AxisDuty duty) {
+    static List<Finding> of(Axis axis, int index, AxisLoad load, AxisDuty duty, Mains mains) {
         String pointer = "/design/axes/" + index;
-        List<Finding> findings = new ArrayList<>(ofDriveUnit(axis, pointer, duty));
+        List<Finding> findings = new ArrayList<>(ofDriveUnit(axis, pointer, duty, mains));
         inertiaRatio(axis, pointer, duty.unit(), findings);
         gravity(axis, pointer, load, findings);
         cycle(axis, pointer, load, findings);
         return findings;
     }
 
-    private static List<Finding> ofDriveUnit(Axis axis, String pointer, AxisDuty duty) {
+    private static List<Finding> ofDriveUnit(Axis axis, String pointer, AxisDuty duty, Mains mains) {
         if (duty.driveUnit() == null) {
             return List.of(FindingCode.DUTY_CATALOGUE_EMPTY.at(
                     axis.id(), pointer + "/drive", PRACTICE, new Ratio(0), new Ratio(1)));
@@ -56,17 +60,32 @@ final class DutyFindings {
         }
         if (axis.drive().item() != null) {
             return duty.limits().stream()
-                    .filter(use -> DutyLimit.broken(use.use()))
-                    .map(use -> code(use.limit())
-                            .at(axis.id(), pointer + "/drive/item", clause(use.limit()), use.value(), use.allowed()))
+                    .filter(LimitUse::broken)
+                    .map(use -> use.limit() == DutyLimit.FEED
+                            ? fed(FindingCode.DUTY_FEED_WRONG, axis, pointer + "/drive/item", use, mains)
+                            : code(use.limit())
+                                    .at(
+                                            axis.id(),
+                                            pointer + "/drive/item",
+                                            clause(use.limit()),
+                                            use.value(),
+                                            use.allowed()))
                     .toList();
         }
         return duty.limits().stream()
                 .max(Comparator.comparingDouble(LimitUse::use))
-                .map(use -> FindingCode.DUTY_NO_DRIVE_UNIT.at(
-                        axis.id(), pointer + "/drive", clause(use.limit()), use.value(), use.allowed()))
+                .map(use -> use.limit() == DutyLimit.FEED
+                        ? fed(FindingCode.DUTY_FEED_NONE, axis, pointer + "/drive", use, mains)
+                        : FindingCode.DUTY_NO_DRIVE_UNIT.at(
+                                axis.id(), pointer + "/drive", clause(use.limit()), use.value(), use.allowed()))
                 .stream()
                 .toList();
+    }
+
+    /** What the mains have against what the unit is rated for; the voltage that reaches it says nothing where none does. */
+    private static Finding fed(FindingCode code, Axis axis, String pointer, LimitUse use, Mains mains) {
+        Voltage rated = new Voltage(use.allowed().si() / FeedRule.HIGHEST);
+        return code.at(axis.id(), pointer, clause(use.limit()), mains.voltage(), rated);
     }
 
     private static FindingCode code(DutyLimit limit) {
@@ -105,7 +124,7 @@ final class DutyFindings {
     private static void gravity(Axis axis, String pointer, AxisLoad load, List<Finding> findings) {
         if (load.gravity()) {
             Torque pull = new Torque(load.holdingTorque());
-            if (!axis.drive().holdingBrake()) {
+            if (!axis.drive().holdingBrake() && !load.drivetrain().selfLocking()) {
                 findings.add(FindingCode.DUTY_BRAKE_ABSENT.at(axis.id(), pointer + "/drive", PRACTICE, pull, null));
             }
             findings.add(FindingCode.DUTY_LOAD_MAY_FALL.at(axis.id(), pointer + "/mechanism", PRACTICE, pull, null));
@@ -125,9 +144,13 @@ final class DutyFindings {
                     axis.id(), pointer + "/cycle", PRACTICE, new Ratio(unheld), new Ratio(0)));
         }
         boolean drifts = Math.abs(load.netTravel()) > LEAST_DRIFT * load.travelled();
-        if (drifts && !load.drivetrain().mechanics().rotary()) {
-            findings.add(FindingCode.DUTY_CYCLE_DRIFTS.at(
-                    axis.id(), pointer + "/cycle", PRACTICE, new Length(load.netTravel()), new Length(0)));
+        if (drifts && !load.drivetrain().mechanics().endless()) {
+            boolean angle = axis.mechanism().movesByAngle();
+            Quantity drift = angle ? new Angle(load.netTravel()) : new Length(load.netTravel());
+            Quantity none = angle ? new Angle(0) : new Length(0);
+            findings.add(FindingCode.DUTY_CYCLE_DRIFTS.at(axis.id(), pointer + "/cycle", PRACTICE, drift, none));
         }
+        findings.addAll(CycleFindings.of(
+                axis, pointer + "/cycle/segments/", axis.mechanism().movesByAngle()));
     }
 }

@@ -35,7 +35,10 @@ public final class DutySizing {
             Choice choice = Choice.among(load, sums, candidates(axis, offers), axis.drive(), brakes);
             AxisDuty duty = duty(axis, load, sums, choice, request.stopZones());
             duties.add(duty);
-            findings.addAll(DutyFindings.of(axis, k, load, duty));
+            findings.addAll(DutyFindings.of(axis, k, load, duty, request.mains()));
+            MechanismReport report = MechanismReport.of(axis, "/design/axes/" + k, load);
+            findings.addAll(report.findings());
+            derivations.addAll(report.derivations());
             if (choice.best() != null && duty.unit() != null) {
                 derivations.addAll(DutyDerivations.of(
                         axis, load, sums, choice.best(), duty.figures(), duty.unit(), request.site()));
@@ -70,16 +73,17 @@ public final class DutySizing {
                 best == null ? null : best.candidate().holdingBrake(),
                 best != null && best.candidate().feasible(),
                 figures.figures(load, sums),
-                best == null ? null : BestUnit.figures(load, best, course),
+                best == null ? null : BestUnit.figures(load, best, course, figures.peakTorque()),
                 best == null ? List.of() : BestUnit.limits(best, sums),
                 choice.feasible(),
                 choice.rejected(),
                 choice.listed(),
+                best == null ? null : BestUnit.hardestStop(best, stops),
                 figures.reversing(),
                 course,
                 stops,
                 zone.map(z -> new EvenStops(load, inertia, z.decelerationTime().si()))
                         .orElse(null),
-                Coasting.of(load, inertia));
+                Coasting.of(axis, load, inertia));
     }
 }

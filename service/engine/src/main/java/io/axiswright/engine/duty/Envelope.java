@@ -28,14 +28,26 @@ record Envelope(double use, double instant, double torque, double available) {
         for (LoadPiece piece : pieces) {
             double least = curve.lowest(piece.slowest(), piece.fastest());
             if (DutyLimit.use(piece.torqueBound(inertia), least) > worst.use) {
-                worst = refine(worst, piece, piece.torque(inertia), curve);
+                Polynomial torque = piece.torque(inertia);
+                Course.Piece course = new Course.Piece(piece.start(), piece.duration(), piece.speed(), torque);
+                worst = refine(worst, course, curve);
             }
         }
         return worst;
     }
 
-    private static Envelope refine(Envelope sofar, LoadPiece piece, Polynomial torque, TorqueCurve curve) {
+    /** The same for a course with the motor's inertia in its torque. */
+    static Envelope worst(Course course, TorqueCurve curve) {
+        Envelope worst = new Envelope(0, 0, 0, curve.at(0));
+        for (Course.Piece piece : course.pieces()) {
+            worst = refine(worst, piece, curve);
+        }
+        return worst;
+    }
+
+    private static Envelope refine(Envelope sofar, Course.Piece piece, TorqueCurve curve) {
         Envelope worst = sofar;
+        Polynomial torque = piece.torque();
         double middle = piece.speed().at(piece.duration() / 2);
         Polynomial speed = middle < 0 ? piece.speed().times(-1) : piece.speed();
         List<Double> cuts = cuts(piece, speed, curve);
@@ -60,10 +72,16 @@ record Envelope(double use, double instant, double torque, double available) {
     }
 
     /** The ends of the piece and the instants at which its speed passes a corner of the curve, ascending. */
-    private static List<Double> cuts(LoadPiece piece, Polynomial speed, TorqueCurve curve) {
+    private static List<Double> cuts(Course.Piece piece, Polynomial speed, TorqueCurve curve) {
+        double slowest = Double.POSITIVE_INFINITY;
+        double fastest = 0;
+        for (double t : speed.extremalPoints(0, piece.duration())) {
+            slowest = Math.min(slowest, Math.abs(speed.at(t)));
+            fastest = Math.max(fastest, Math.abs(speed.at(t)));
+        }
         List<Double> cuts = new ArrayList<>();
         cuts.add(0.0);
-        for (double corner : curve.corners(piece.slowest(), piece.fastest())) {
+        for (double corner : curve.corners(slowest, fastest)) {
             cuts.addAll(speed.plus(-corner).signChanges(0, piece.duration()));
         }
         cuts.add(piece.duration());

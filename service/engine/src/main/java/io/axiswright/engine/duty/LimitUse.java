@@ -18,4 +18,10 @@ public record LimitUse(
         Quantity value,
         Quantity allowed,
         double use,
-        @Nullable Time instant) {}
+        @Nullable Time instant) {
+
+    /** Whether more than the limit is used. */
+    public boolean broken() {
+        return DutyLimit.broken(use);
+    }
+}

@@ -1,31 +1,44 @@
 package io.axiswright.engine.duty;
 
-import io.axiswright.engine.numeric.Polynomial;
+import java.util.List;
 
 /**
- * What moves and what resists on the load's side of a mechanism during one segment. Newtons and kilograms for linear axes,
- * newton metres and kilogram square metres for rotary ones.
- *
- * @param mass moved mass or inertia
- * @param gravity effort of gravity against the positive direction
- * @param coulomb friction that does not depend on speed, always against the motion
- * @param viscous friction per speed
- * @param process effort of the process against the positive direction
+ * What moves and what resists on a mechanism during one segment, as its shaft feels it before any loss in the mechanism. Equal
+ * efforts are the same load.
  */
-record LoadEffort(double mass, double gravity, double coulomb, double viscous, double process) {
+interface LoadEffort {
 
-    /** The effort that moves the load; the direction is the sign of the speed. */
-    Polynomial moving(Polynomial speed, double direction) {
-        return speed.derivative().times(mass).plus(speed.times(viscous)).plus(gravity + process + direction * coulomb);
+    /** The torque of a motion, in pieces end to end. */
+    List<ShaftPiece> moving(LoadMotion motion);
+
+    /** The torque for each unit of an effort at the load, N·m/N or 1, over a motion, in pieces end to end. */
+    default List<ShaftPiece> levers(LoadMotion motion) {
+        return Instants.ofShaft(motion, (position, speed, acceleration) -> lever(position));
     }
 
-    /** The effort at rest. Friction would help to hold but wears, dries and shakes loose: it is not counted on. */
-    double holding() {
-        return gravity + process;
+    /** The torque for each unit of an effort at the load, at a position, N·m/N or 1. */
+    double lever(double position);
+
+    /**
+     * The torque that keeps the load at rest at a position, N·m. Friction would help but wears, dries and shakes loose: it is
+     * not counted on.
+     */
+    double holding(double position);
+
+    /** The largest torque a brake may have to hold between two positions, N·m: the process may have let go. */
+    double largestHolding(double from, double to);
+
+    /** The largest inertia of the load between two positions, as the shaft feels it, kg·m². */
+    double largestInertia(double from, double to);
+
+    /** Whether weight moves it if nothing holds it. */
+    boolean falls();
+
+    /** Whether its torque changes so much along the way that a course has many pieces. */
+    default boolean uneven() {
+        return true;
     }
 
-    /** The largest effort a brake may have to hold: the process may have let go. */
-    double largestHolding() {
-        return Math.max(Math.abs(gravity), Math.abs(holding()));
-    }
+    /** Positions of the same number feel alike to a stop that begins there; 0 everywhere if the position does not matter. */
+    long place(double position);
 }

@@ -8,9 +8,11 @@ import io.axiswright.engine.numeric.Polynomial;
  *
  * @param start when it starts, s
  * @param duration how long it lasts, s
- * @param speed speed of the motor shaft, rad/s, over the time since the start
+ * @param position position of the load, m or rad, over the time since the start
+ * @param speed speed of the motor shaft, rad/s
  * @param acceleration its derivative, rad/s²
  * @param torque torque the load asks for at the motor shaft, N·m
+ * @param pull torque the load asks for at the mechanism's shaft before any loss, N·m
  * @param effort the load behind it
  * @param slowest least magnitude of speed, rad/s
  * @param fastest greatest magnitude of speed, rad/s
@@ -20,9 +22,11 @@ import io.axiswright.engine.numeric.Polynomial;
 record LoadPiece(
         double start,
         double duration,
+        Polynomial position,
         Polynomial speed,
         Polynomial acceleration,
         Polynomial torque,
+        Polynomial pull,
         LoadEffort effort,
         double slowest,
         double fastest,
@@ -32,9 +36,11 @@ record LoadPiece(
     static LoadPiece of(
             double start,
             double duration,
+            Polynomial position,
             Polynomial speed,
             Polynomial acceleration,
             Polynomial torque,
+            Polynomial pull,
             LoadEffort effort) {
         double slowest = Double.POSITIVE_INFINITY;
         for (double t : speed.extremalPoints(0, duration)) {
@@ -43,9 +49,11 @@ record LoadPiece(
         return new LoadPiece(
                 start,
                 duration,
+                position,
                 speed,
                 acceleration,
                 torque,
+                pull,
                 effort,
                 slowest,
                 Extreme.ofMagnitude(speed, 0, duration).size(),

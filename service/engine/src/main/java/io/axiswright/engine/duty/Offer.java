@@ -11,7 +11,10 @@ import java.util.List;
  * @param voltage nominal voltage it gets, V; 0 if it cannot be fed
  * @param lineFactor lowest voltage it gets over its rated voltage, at most 1
  * @param permittedShare share of its rated temperature rise that is permitted
- * @param intermittent its intermittent curve at low line
+ * @param thinAir share of the rise at sea level that the thinner air of the site leaves
+ * @param electronicsShare share of their current that its electronics have at the altitude of the site
+ * @param ambient ambient temperature of the site, K
+ * @param intermittent its intermittent curve at low line and that altitude
  * @param continuous its continuous curve at the rated conditions
  * @param kits the ventilation kits that fit it and can be fed
  */
@@ -20,6 +23,9 @@ record Offer(
         double voltage,
         double lineFactor,
         double permittedShare,
+        double thinAir,
+        double electronicsShare,
+        double ambient,
         TorqueCurve intermittent,
         TorqueCurve continuous,
         List<VentilationKit> kits) {
@@ -59,12 +65,16 @@ record Offer(
                 .filter(kit -> kit.frameSize().equals(unit.frameSize()))
                 .filter(kit -> feedable(kit, request))
                 .toList();
+        double electronicsShare = Derating.electronicsShare(unit, request.site());
         return new Offer(
                 unit,
                 voltage,
                 lineFactor,
                 Derating.permittedShare(unit, request.site()),
-                TorqueCurve.of(unit.intermittentCurve(), lineFactor),
+                Derating.thinAir(request.site()),
+                electronicsShare,
+                request.site().ambient().si(),
+                TorqueCurve.of(unit.intermittentCurve(), lineFactor, electronicsShare),
                 TorqueCurve.of(unit.continuousCurve(), 1),
                 kits);
     }

@@ -24,6 +24,11 @@ public interface StopModel {
     /** How much the stops begun from one instant to another differ; both within one stretch between two cuts. */
     StopRange range(double from, double to);
 
+    /** Whether {@link #range} is certain; where it is only judged by samples, so is what a search concludes from it. */
+    default boolean proven() {
+        return true;
+    }
+
     /** The same axis stopped within another time, s. */
     StopModel within(double time);
 }

@@ -16,8 +16,11 @@ final class Stops {
 
     private Stops() {}
 
+    /** The same where the position matters: there, whole places are told apart, not instants. */
+    private static final double RESOLUTION_OF_PLACES = 0.01;
+
     /** Where a stop starts; all else about it is the same on one axis. */
-    private record Start(LoadEffort effort, long speed) {}
+    private record Start(LoadEffort effort, long speed, long place) {}
 
     /**
      * The distinct stops begun wherever in the cycle a stop can be the worst: at the ends of every piece and where speed or
@@ -37,15 +40,23 @@ final class Stops {
         List<StopCourse> stops = new ArrayList<>();
         for (LoadPiece piece : load.pieces()) {
             for (double t : instants(piece, inertia)) {
-                double speed = piece.speed().at(t);
-                long step = Math.round(speed / (RESOLUTION * peakSpeed));
-                if (step != 0 && known.add(new Start(piece.effort(), step))) {
-                    stops.add(new StopCourse(
-                            piece.start() + t, stop(load, piece.effort(), speed, Math.signum(speed), inertia, time)));
+                if (known.add(start(piece, t, peakSpeed)) && moves(piece, t, peakSpeed)) {
+                    double direction = Math.signum(piece.position().derivative().at(t));
+                    stops.add(new StopCourse(piece.start() + t, stop(load, piece, t, direction, inertia, time)));
                 }
             }
         }
         return stops;
+    }
+
+    private static Start start(LoadPiece piece, double t, double peakSpeed) {
+        long place = piece.effort().place(piece.position().at(t));
+        double resolution = piece.effort().uneven() ? RESOLUTION_OF_PLACES : RESOLUTION;
+        return new Start(piece.effort(), Math.round(piece.speed().at(t) / (resolution * peakSpeed)), place);
+    }
+
+    private static boolean moves(LoadPiece piece, double t, double peakSpeed) {
+        return Math.abs(piece.speed().at(t)) > RESOLUTION * peakSpeed / 2;
     }
 
     private static List<Double> instants(LoadPiece piece, double inertia) {
@@ -58,14 +69,14 @@ final class Stops {
     /**
      * One stop.
      *
-     * @param motorSpeed speed it starts from, rad/s
-     * @param direction sign of the speed, also where it is only just about to move
+     * @param piece what it interrupts
+     * @param t since the start of that piece, s
+     * @param direction sign of the load's speed, also where it is only just about to move
      */
-    static Course stop(
-            AxisLoad load, LoadEffort effort, double motorSpeed, double direction, double inertia, double time) {
-        double speed = motorSpeed / load.drivetrain().motorTurn();
+    static Course stop(AxisLoad load, LoadPiece piece, double t, double direction, double inertia, double time) {
+        double speed = piece.position().derivative().at(t);
         Polynomial falling = Polynomial.of(speed, -speed / time);
-        List<LoadPiece> pieces = load.drivetrain().moving(effort, 0, time, falling, direction);
-        return AxisLoad.course(pieces, inertia);
+        LoadMotion motion = LoadMotion.of(piece.position().at(t), falling, time, direction);
+        return AxisLoad.course(load.drivetrain().moving(piece.effort(), 0, motion), inertia);
     }
 }

@@ -21,9 +21,14 @@ final class TorqueCurve {
 
     /** The curve of a catalogue with all its speeds times a factor. */
     static TorqueCurve of(List<CurvePoint> points, double speedFactor) {
+        return of(points, speedFactor, 1);
+    }
+
+    /** The curve of a catalogue with all its speeds and torques times a factor each. */
+    static TorqueCurve of(List<CurvePoint> points, double speedFactor, double torqueFactor) {
         return new TorqueCurve(
                 points.stream().mapToDouble(p -> p.speed().si() * speedFactor).toArray(),
-                points.stream().mapToDouble(p -> p.torque().si()).toArray());
+                points.stream().mapToDouble(p -> p.torque().si() * torqueFactor).toArray());
     }
 
     /** The highest speed, rad/s. */

@@ -94,8 +94,7 @@ final class Trial {
     /** An upper bound of the use of the winding, at no cost. */
     double windingBound(@Nullable VentilationKit kit) {
         double mean = risePerTorqueSquared(kit) * rmsTorque * rmsTorque;
-        double tau = offer.unit().windingTimeConstant().si();
-        return DutyLimit.use(WindingHeat.bound(mean, load.period(), tau), permittedRise());
+        return DutyLimit.use(HeatPath.of(offer.unit()).bound(mean, load.period()), permittedRise());
     }
 
     /** Whether mains and wish allow its feed at all. */
@@ -113,12 +112,17 @@ final class Trial {
 
     /** The continuous curve at the rms speed, at this site, with that kit, N·m. */
     double continuousTorque(@Nullable VentilationKit kit) {
-        return ratedTorque(kit) * Math.sqrt(offer.permittedShare());
+        return ratedTorque(kit) * Math.min(offer.electronicsShare(), Math.sqrt(offer.permittedShare()));
     }
 
     /** The continuous curve at the rms speed, at the rated conditions, with that kit, N·m. */
     double ratedTorque(@Nullable VentilationKit kit) {
         return offer.continuous().at(sums.rmsSpeed()) * (kit == null ? 1 : kit.continuousTorqueFactor());
+    }
+
+    /** How long a torque can be held from cold until the winding is at its limit, s; infinite if for ever. */
+    double timeFromCold(double torque, @Nullable VentilationKit kit) {
+        return HeatPath.of(offer.unit()).timeTo(permittedRise(), risePerTorqueSquared(kit) * torque * torque);
     }
 
     /** The temperature rise the winding may have, K. */
@@ -136,8 +140,7 @@ final class Trial {
     /** The hottest instant of the winding with that kit. A rise goes with its cause, so one run serves all kits. */
     WindingHeat heat(@Nullable VentilationKit kit) {
         if (heat == null) {
-            double tau = offer.unit().windingTimeConstant().si();
-            heat = WindingHeat.highest(load.pieces(), inertia, 1, tau);
+            heat = WindingHeat.highest(load.pieces(), inertia, 1, HeatPath.of(offer.unit()));
         }
         return new WindingHeat(heat.rise() * risePerTorqueSquared(kit), heat.instant());
     }

@@ -3,8 +3,10 @@ package io.axiswright.engine.duty;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.TemperatureRise;
 import io.axiswright.engine.quantity.Time;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the cycle does to the drive unit.
@@ -16,6 +18,9 @@ import io.axiswright.engine.quantity.Time;
  * @param copperLoss mean copper loss, (T/Km)²
  * @param windingRise highest temperature rise of the winding over the repeating cycle
  * @param windingRiseAt when in the cycle
+ * @param windingTemperature its temperature then, at the site's ambient and in its air
+ * @param timeAtRmsTorque how long from cold the winding bears the rms torque; absent if for ever
+ * @param timeAtPeakTorque how long from cold it bears the peak torque; absent if for ever
  * @param meanInputPower mean electrical input: shaft power, copper loss and standby loss while their sum is positive; what
  *     is returned is not credited
  * @param ratedInputCurrent its rated input current
@@ -29,6 +34,9 @@ public record UnitFigures(
         Power copperLoss,
         TemperatureRise windingRise,
         Time windingRiseAt,
+        Temperature windingTemperature,
+        @Nullable Time timeAtRmsTorque,
+        @Nullable Time timeAtPeakTorque,
         Power meanInputPower,
         Current ratedInputCurrent,
         Current cycleInputCurrent) {}

@@ -3,75 +3,97 @@ package io.axiswright.engine.duty;
 import io.axiswright.engine.numeric.Polynomial;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
- * The highest temperature rise of a winding once the cycle has repeated for ever: one body, heated by copper loss.
+ * The highest temperature rise of a winding once the cycle has repeated for ever, heated by copper loss.
  *
  * @param rise the rise, K
  * @param instant when in the cycle, s
  */
 record WindingHeat(double rise, double instant) {
 
+    /** Between points where the loss turns, two bodies of unlike speed may crest more than once; each part is looked at. */
+    private static final int PARTS = 8;
+
     /**
      * The exact periodic steady state. Over each piece the loss is a polynomial of time; one run through the cycle from 0
      * gives the start value of the state that repeats: y0 = y_end/(1 − e^(−period/tau)). Inside a piece the rise can peak
-     * only while the loss falls, where it meets the rise the loss would hold for ever.
+     * only where its growth passes from positive to negative.
      *
      * @param pieces the cycle at the bare motor shaft
      * @param inertia inertia of the motor and what turns with it, kg·m²
      * @param risePerTorqueSquared steady rise per torque squared, K/(N·m)²
-     * @param tau thermal time constant of the winding, s
+     * @param path the bodies it heats
      */
-    static WindingHeat highest(List<LoadPiece> pieces, double inertia, double risePerTorqueSquared, double tau) {
+    static WindingHeat highest(List<LoadPiece> pieces, double inertia, double risePerTorqueSquared, HeatPath path) {
         List<Polynomial> torques = new ArrayList<>(pieces.size());
         List<Polynomial> drives = new ArrayList<>(pieces.size());
-        double end = 0;
+        double[] end = new double[path.bodies().size()];
         for (LoadPiece piece : pieces) {
             Polynomial torque = piece.torque(inertia);
             torques.add(torque);
             drives.add(torque.times(torque).times(risePerTorqueSquared));
-            end = Decay.after(end, drives.getLast(), piece.duration(), tau);
+            end = path.after(end, drives.getLast(), piece.duration());
         }
-        double state = end / -Math.expm1(-pieces.getLast().end() / tau);
-        WindingHeat highest = new WindingHeat(state, 0);
+        double[] state = path.repeating(end, pieces.getLast().end());
+        WindingHeat highest = new WindingHeat(sum(state), 0);
         for (int k = 0; k < pieces.size(); k++) {
             LoadPiece piece = pieces.get(k);
-            double bound = piece.torqueBound(inertia);
-            double ceiling = risePerTorqueSquared * bound * bound;
-            double gain = -Math.expm1(-piece.duration() / tau) * Math.max(0, ceiling - state);
-            if (state + gain > highest.rise) {
-                highest = inside(highest, piece, torques.get(k), drives.get(k), state, tau);
+            double hardest = piece.torqueBound(inertia);
+            double ceiling = risePerTorqueSquared * hardest * hardest;
+            if (path.bound(state, ceiling, piece.duration()) > highest.rise) {
+                highest = inside(highest, piece, torques.get(k), new Heating(path, state, drives.get(k)));
             }
-            state = Decay.after(state, drives.get(k), piece.duration(), tau);
-            if (state > highest.rise) {
-                highest = new WindingHeat(state, piece.end());
+            state = path.after(state, drives.get(k), piece.duration());
+            if (sum(state) > highest.rise) {
+                highest = new WindingHeat(sum(state), piece.end());
             }
         }
         return highest;
     }
 
-    /**
-     * A bound without running through the cycle. The rise is the loss weighted by e^(−age/tau), and no weight is larger
-     * than that of the newest loss: rise ≤ mean·X/(1 − e^(−X)), X = period/tau.
-     */
-    static double bound(double meanSteadyRise, double period, double tau) {
-        double x = period / tau;
-        return meanSteadyRise * x / -Math.expm1(-x);
+    /** What heats within one piece. */
+    private record Heating(HeatPath path, double[] start, Polynomial steady) {
+
+        double rise(double t) {
+            return sum(path.after(start, steady, t));
+        }
+
+        double growth(double t) {
+            return path.growth(path.after(start, steady, t), steady.at(t));
+        }
+
+        /** Where growth passes from positive to negative, by bisection. */
+        double crest(double left, double right) {
+            double below = left;
+            double above = right;
+            while (true) {
+                double middle = (below + above) / 2;
+                if (middle <= below || middle >= above) {
+                    return middle;
+                }
+                if (growth(middle) > 0) {
+                    below = middle;
+                } else {
+                    above = middle;
+                }
+            }
+        }
     }
 
-    private static WindingHeat inside(
-            WindingHeat sofar, LoadPiece piece, Polynomial torque, Polynomial drive, double start, double tau) {
+    private static double sum(double[] state) {
+        return DoubleStream.of(state).sum();
+    }
+
+    private static WindingHeat inside(WindingHeat sofar, LoadPiece piece, Polynomial torque, Heating heating) {
         WindingHeat highest = sofar;
-        List<Double> points = new ArrayList<>(torque.extremalPoints(0, piece.duration()));
-        points.addAll(torque.signChanges(0, piece.duration()));
-        points.sort(null);
+        List<Double> points = points(piece, torque, heating.path.bodies().size());
         double left = points.getFirst();
         for (double right : points.subList(1, points.size())) {
-            boolean rising = Decay.after(start, drive, left, tau) < drive.at(left);
-            boolean falling = Decay.after(start, drive, right, tau) > drive.at(right);
-            if (rising && falling) {
-                double at = meeting(start, drive, tau, left, right);
-                double rise = Decay.after(start, drive, at, tau);
+            if (heating.growth(left) > 0 && heating.growth(right) < 0) {
+                double at = heating.crest(left, right);
+                double rise = heating.rise(at);
                 if (rise > highest.rise) {
                     highest = new WindingHeat(rise, piece.start() + at);
                 }
@@ -81,20 +103,21 @@ record WindingHeat(double rise, double instant) {
         return highest;
     }
 
-    /** Where the rise meets the falling loss, by bisection. */
-    private static double meeting(double start, Polynomial drive, double tau, double left, double right) {
-        double below = left;
-        double above = right;
-        while (true) {
-            double middle = (below + above) / 2;
-            if (middle <= below || middle >= above) {
-                return middle;
-            }
-            if (Decay.after(start, drive, middle, tau) < drive.at(middle)) {
-                below = middle;
-            } else {
-                above = middle;
+    /** The ends of the piece, where its loss turns, and for more than one body points between. */
+    private static List<Double> points(LoadPiece piece, Polynomial torque, int bodies) {
+        List<Double> turns = new ArrayList<>(torque.extremalPoints(0, piece.duration()));
+        turns.addAll(torque.signChanges(0, piece.duration()));
+        turns.sort(null);
+        if (bodies == 1) {
+            return turns;
+        }
+        List<Double> points = new ArrayList<>();
+        for (int k = 1; k < turns.size(); k++) {
+            for (int part = 0; part < PARTS; part++) {
+                points.add(turns.get(k - 1) + (turns.get(k) - turns.get(k - 1)) * part / PARTS);
             }
         }
+        points.add(turns.getLast());
+        return points;
     }
 }

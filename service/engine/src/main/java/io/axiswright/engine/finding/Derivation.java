@@ -1,6 +1,7 @@
 package io.axiswright.engine.finding;
 
 import io.axiswright.engine.quantity.Quantity;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.SequencedMap;
@@ -29,12 +30,12 @@ public record Derivation(
         for (int k = 0; k < symbolAndValue.length; k += 2) {
             map.put((String) symbolAndValue[k], (Quantity) symbolAndValue[k + 1]);
         }
-        return map;
+        return Collections.unmodifiableSequencedMap(map);
     }
 
-    /** Keeps the inputs from being changed afterwards. */
+    /** Takes the inputs over, without a copy: results hold many derivations. Nobody can change them through it. */
     public Derivation {
-        inputs = java.util.Collections.unmodifiableSequencedMap(new LinkedHashMap<>(inputs));
+        inputs = Collections.unmodifiableSequencedMap(inputs);
     }
 
     /** Whether the number was worked out from the given symbol. */

@@ -1,12 +1,14 @@
 package io.axiswright.engine.numeric;
 
+import io.axiswright.engine.quantity.NotFinite;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /**
  * Smooth functions as polynomials, piece by piece, so that whatever is exact for polynomials serves for every smooth course.
- * Each piece interpolates at Chebyshev points; a piece that misses the function by more than the tolerance is halved.
+ * Each piece interpolates at Chebyshev points; a piece that misses the function by more than the tolerance is halved, as long
+ * as that does not make too many of them: a tolerance below the rounding of the function would have all halved for ever.
  */
 public final class PolynomialPieces {
 
@@ -15,6 +17,9 @@ public final class PolynomialPieces {
 
     /** Halvings before a piece is taken as it is: the function is not smooth there, and the pieces are far below any time of interest. */
     private static final int MOST_HALVINGS = 24;
+
+    /** Pieces of one function, for the same reason: twice what a sine needs over 200 turns, at 40 a turn. */
+    static final int MOST_PIECES = 16_384;
 
     /** Points between the interpolation points at which the error is judged. */
     private static final int PROBES = 2 * DEGREE + 3;
@@ -34,24 +39,49 @@ public final class PolynomialPieces {
      * The function between two points, in pieces end to end.
      *
      * @param function smooth but for finitely many points; finite throughout
-     * @param tolerance largest error allowed, in the function's own unit; above 0
+     * @param tolerance largest error allowed, in the function's own unit; above 0. Where too many pieces would be needed for
+     *     it, all of the round of halving that would have made them are taken as they are
+     * @throws NotFinite if the function is not
      */
     public static List<Piece> of(DoubleUnaryOperator function, double from, double to, double tolerance) {
-        List<Piece> pieces = new ArrayList<>();
-        add(pieces, function, from, to, tolerance, 0);
-        return List.copyOf(pieces);
+        List<Fit> fits = List.of(Fit.of(function, from, to));
+        for (int k = 0; k < MOST_HALVINGS; k++) {
+            long missing = fits.stream().filter(fit -> fit.error > tolerance).count();
+            if (missing == 0 || fits.size() + missing > MOST_PIECES) {
+                break;
+            }
+            fits = halved(fits, function, tolerance);
+        }
+        return fits.stream()
+                .map(fit -> new Piece(fit.from, fit.to - fit.from, fit.polynomial))
+                .toList();
     }
 
-    private static void add(
-            List<Piece> pieces, DoubleUnaryOperator function, double from, double to, double tolerance, int halvings) {
-        Polynomial fit = interpolated(function, from, to - from);
-        if (halvings == MOST_HALVINGS || error(function, fit, from, to - from) <= tolerance) {
-            pieces.add(new Piece(from, to - from, fit));
-            return;
+    private static List<Fit> halved(List<Fit> fits, DoubleUnaryOperator function, double tolerance) {
+        List<Fit> finer = new ArrayList<>();
+        for (Fit fit : fits) {
+            if (fit.error > tolerance) {
+                double middle = (fit.from + fit.to) / 2;
+                finer.add(Fit.of(function, fit.from, middle));
+                finer.add(Fit.of(function, middle, fit.to));
+            } else {
+                finer.add(fit);
+            }
         }
-        double middle = (from + to) / 2;
-        add(pieces, function, from, middle, tolerance, halvings + 1);
-        add(pieces, function, middle, to, tolerance, halvings + 1);
+        return finer;
+    }
+
+    /** A piece with the largest error seen. */
+    private record Fit(double from, double to, Polynomial polynomial, double error) {
+
+        static Fit of(DoubleUnaryOperator function, double from, double to) {
+            Polynomial polynomial = interpolated(function, from, to - from);
+            double error = PolynomialPieces.error(function, polynomial, from, to - from);
+            if (!Double.isFinite(error)) {
+                throw new NotFinite(from, to);
+            }
+            return new Fit(from, to, polynomial, error);
+        }
     }
 
     /** Newton's divided differences at the Chebyshev points of the piece, both ends among them, so that pieces meet. */

@@ -16,6 +16,8 @@ public enum Dimension {
     ANGULAR_SPEED(AngularSpeed.class, AngularSpeed::new, 1e-6, 1e5),
     LINEAR_ACCELERATION(LinearAcceleration.class, LinearAcceleration::new, 1e-6, 1e6),
     ANGULAR_ACCELERATION(AngularAcceleration.class, AngularAcceleration::new, 1e-6, 1e8),
+    LINEAR_JERK(LinearJerk.class, LinearJerk::new, 1e-6, 1e10),
+    ANGULAR_JERK(AngularJerk.class, AngularJerk::new, 1e-6, 1e12),
     MASS(Mass.class, Mass::new, 1e-6, 1e6),
     INERTIA(Inertia.class, Inertia::new, 1e-12, 1e6),
     FORCE(Force.class, Force::new, 1e-6, 1e8),

@@ -5,7 +5,13 @@ public final class NotFinite extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 
+    /** Of a value that would be a quantity. */
     NotFinite(double value) {
         super("a quantity must be finite, not " + value);
+    }
+
+    /** Of a function between two points of its argument. */
+    public NotFinite(double from, double to) {
+        super("a function must be finite between " + from + " and " + to);
     }
 }

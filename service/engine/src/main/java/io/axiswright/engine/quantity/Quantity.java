@@ -5,6 +5,7 @@ public sealed interface Quantity
         permits Displacement,
                 Velocity,
                 Acceleration,
+                Jerk,
                 Payload,
                 Effort,
                 Time,

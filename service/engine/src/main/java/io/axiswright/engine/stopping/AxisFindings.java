@@ -35,6 +35,14 @@ final class AxisFindings {
         } else {
             restless();
         }
+        if (!axis.coasting().even()) {
+            findings.add(FindingCode.STOPPING_LOAD_UNEVEN.at(
+                    axis.id(),
+                    axis.pointer() + "/mechanism",
+                    DERIVED,
+                    loss.stopping().stoppingTime(),
+                    null));
+        }
         return findings;
     }
 

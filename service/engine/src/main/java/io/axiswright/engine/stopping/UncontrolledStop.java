@@ -82,7 +82,8 @@ final class UncontrolledStop implements Stopping {
             runs(stretch.piece(), stretch.speed(instant)).forEach(run -> {
                 rests &= run.rests();
                 time = Math.max(time, run.time());
-                fall = Math.max(fall, upwards ? run.forward() : run.backward());
+                double down = upwards ? run.forward() : run.backward();
+                fall = Math.max(fall, axis.coasting().even() ? down : run.path());
                 braked = Math.max(braked, run.braked());
             });
         }

@@ -7,13 +7,16 @@ import io.axiswright.engine.conductor.ConductorResult;
 import io.axiswright.engine.conductor.ConductorSizing;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.standard.Source;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.supply.Feeder;
 import io.axiswright.engine.supply.SupplyRequest;
 import io.axiswright.engine.supply.SupplyResult;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -28,7 +31,7 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
 
     static CircuitConductoring of(StudyRequest request, SupplyRequest asked, SupplyResult supply) {
         if (supply.circuits().isEmpty()) {
-            return new CircuitConductoring(new ConductorResult(List.of(), List.of(), List.of()), List.of());
+            return new CircuitConductoring(new ConductorResult(List.of(), List.of(), List.of(), List.of()), List.of());
         }
         var parts = new CircuitParts(request);
         ConductorResult feeder = size(request, List.of(parts.feeder(supply.feeder())));
@@ -58,7 +61,9 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
         branches.findings().forEach(f -> findings.add(ofBranches.inStudy(f)));
         List<Derivation> derivations = new ArrayList<>(feeder.derivations());
         derivations.addAll(branches.derivations());
-        return new ConductorResult(circuits, findings, derivations);
+        Set<Source> sources = new LinkedHashSet<>(feeder.sources());
+        sources.addAll(branches.sources());
+        return new ConductorResult(circuits, List.copyOf(sources), findings, derivations);
     }
 
     /** What each circuit of the supply follows from: its first load. */
@@ -92,7 +97,8 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
         List<Finding> findings = new ArrayList<>(sized.findings());
         findings.addAll(choice.findings());
         return new CircuitConductoring(
-                new ConductorResult(sized.circuits(), findings, sized.derivations()), List.copyOf(cables));
+                new ConductorResult(sized.circuits(), sized.sources(), findings, sized.derivations()),
+                List.copyOf(cables));
     }
 
     /**

@@ -16,6 +16,7 @@ import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.duty.DutySizing;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.motion.CycleCheck;
 import io.axiswright.engine.mounting.MountingCheck;
 import io.axiswright.engine.mounting.MountingResult;
 import io.axiswright.engine.stopping.StoppingResult;
@@ -24,7 +25,9 @@ import io.axiswright.engine.supply.SupplyRequest;
 import io.axiswright.engine.supply.SupplyResult;
 import io.axiswright.engine.supply.SupplySizing;
 import io.axiswright.engine.topology.LayoutEffort;
+import io.axiswright.engine.topology.LayoutMethod;
 import io.axiswright.engine.topology.TopologyResult;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -66,7 +69,8 @@ final class StudyRun {
 
     StudyRun(StudyRequest request, LayoutEffort effort, SystemStudy.Planner planner) {
         this.request = request;
-        List<Fault> faults = DesignCheck.faults(request.design(), "/design");
+        List<Fault> faults = new ArrayList<>(DesignCheck.faults(request.design(), "/design"));
+        faults.addAll(CycleCheck.faults(request.design(), "/design"));
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }
@@ -124,7 +128,11 @@ final class StudyRun {
 
     private BillResult makeBill() {
         return new BillMaking()
-                .make(new BillRequest(catalogue(), request.catalogueSource(), new DemandCollection(this).demands()));
+                .make(new BillRequest(
+                        catalogue(),
+                        request.catalogueSource(),
+                        new DemandCollection(this).demands(),
+                        topology().method() == LayoutMethod.NONE));
     }
 
     StudyRequest request() {

@@ -1,15 +1,12 @@
 package io.axiswright.engine.study;
 
-import io.axiswright.engine.catalogue.CurvePoint;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Feed;
-import io.axiswright.engine.duty.AxisDuty;
-import io.axiswright.engine.duty.Course;
+import io.axiswright.engine.duty.LimitUse;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Ratio;
-import io.axiswright.engine.quantity.Torque;
 import io.axiswright.engine.supply.BranchCircuit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -81,36 +78,19 @@ final class WholeFindings {
         });
     }
 
-    /** The deceleration a stop zone asks for must be within the torque the drive unit has at all. */
+    /** The deceleration a stop zone asks for must be within the torque the drive unit has at every speed on the way. */
     private void stopsTooHard() {
         for (int k = 0; k < axes.size(); k++) {
-            AxisDuty duty = run.duty().axes().get(k);
-            DriveUnit unit = unit(k);
-            if (unit == null) {
-                continue;
-            }
-            double available = unit.intermittentCurve().stream()
-                    .map(CurvePoint::torque)
-                    .mapToDouble(Torque::si)
-                    .max()
-                    .orElse(0);
-            double asked = duty.stops().stream()
-                    .flatMap(stop -> stop.course().pieces().stream())
-                    .mapToDouble(WholeFindings::peak)
-                    .max()
-                    .orElse(0);
-            if (asked > available) {
+            LimitUse stop = run.duty().axes().get(k).hardestStop();
+            if (stop != null && stop.broken()) {
                 findings.add(FindingCode.STUDY_STOP_TOO_HARD.at(
-                        axes.get(k).id(), "/design/axes/" + k, "derived", new Torque(asked), new Torque(available)));
+                        axes.get(k).id(),
+                        "/design/axes/" + k,
+                        "derived: intermittent curve at low line",
+                        stop.value(),
+                        stop.allowed()));
             }
         }
-    }
-
-    private static double peak(Course.Piece piece) {
-        return piece.torque().extremalPoints(0, piece.duration()).stream()
-                .mapToDouble(t -> Math.abs(piece.torque().at(t)))
-                .max()
-                .orElse(0);
     }
 
     private @Nullable DriveUnit unit(int axis) {

@@ -49,7 +49,7 @@ public final class LayoutPlanning {
         LayoutModel model = reader.read();
         List<Finding> shortfalls = Shortfalls.of(request, routes, model);
         if (!shortfalls.isEmpty()) {
-            return nothing(request, reader.money(), shortfalls);
+            return nothing(request, shortfalls);
         }
         LayoutSolver solver = switch (request.effort()) {
             case HEURISTIC -> quick;
@@ -57,7 +57,7 @@ public final class LayoutPlanning {
         };
         Answer answer = solver.solve(model, null);
         if (answer.layout() == null) {
-            return nothing(request, reader.money(), clash(request, routes, model, answer, solver));
+            return nothing(request, clash(request, routes, model, answer, solver));
         }
         Layout layout = IndexOrder.apply(model, answer.layout().inOrder(model));
         return result(request, routes, reader.money(), model, layout, answer.bound());
@@ -77,13 +77,12 @@ public final class LayoutPlanning {
         return findings;
     }
 
-    private static TopologyResult nothing(TopologyRequest request, MoneyScale money, List<Finding> findings) {
-        Money none = money.money(0);
+    private static TopologyResult nothing(TopologyRequest request, List<Finding> findings) {
         return new TopologyResult(
                 List.of(),
-                none,
-                none,
-                new Ratio(0),
+                null,
+                null,
+                null,
                 LayoutMethod.NONE,
                 request.network().host().ports().stream().map(port -> port.id()).toList(),
                 List.of(),

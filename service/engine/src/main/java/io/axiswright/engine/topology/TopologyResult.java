@@ -6,15 +6,17 @@ import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The layout of the control network. Among layouts of equal cost the one with the least total length of bought cable is
  * taken, as far as the search proves it; among those, lower axes hang on lower gateways.
  *
  * @param gateways the gateways by host port and depth; empty if no layout exists
- * @param cost price of gateways and of their host, trunk and spur cables; items without a price count nothing
- * @param bound proven lower bound: no layout within the limits costs less
- * @param gap what might still be saved at most, as a share of the cost
+ * @param cost price of gateways and of their host, trunk and spur cables; items without a price count nothing; absent if no
+ *     layout exists
+ * @param bound proven lower bound: no layout within the limits costs less; absent if none exists
+ * @param gap what might still be saved at most, as a share of the cost; absent if no layout exists
  * @param method how the layout was found
  * @param spareHostPorts ids of the host ports left free
  * @param binding the limits that are used up entirely
@@ -23,9 +25,9 @@ import java.util.List;
  */
 public record TopologyResult(
         List<PlacedGateway> gateways,
-        Money cost,
-        Money bound,
-        @Bounds(min = 0, max = 1) Ratio gap,
+        @Nullable Money cost,
+        @Nullable Money bound,
+        @Bounds(min = 0, max = 1) @Nullable Ratio gap,
         LayoutMethod method,
         List<String> spareHostPorts,
         List<LimitUse> binding,

@@ -31,25 +31,37 @@ class CourseTest {
     void rmsSpeedAndEnergyAgreeWithQuadrature(long seed) {
         RandomAxes random = new RandomAxes(seed);
         for (int n = 0; n < 50; n++) {
-            Axis axis = random.next("seed " + seed + " axis " + n);
-            AxisLoad load = AxisLoad.of(axis);
-            LoadSums sums = LoadSums.of(load.pieces(), load.period());
-            double inertia = INERTIA + load.addedInertia();
-            DutyFigures figures = new CourseFigures(load.course(inertia)).figures(load, sums);
-            TorqueOracle oracle = new TorqueOracle(axis, inertia);
-            double period = oracle.period();
-            double rms = Math.sqrt(oracle.integral(s -> s.torque() * s.torque()) / period);
-            double rmsSpeed = Math.sqrt(oracle.integral(s -> s.speed() * s.speed()) / period);
-            double motored = oracle.integral(s -> Math.max(0, s.torque() * s.speed()));
-            double returned = oracle.integral(s -> Math.max(0, -s.torque() * s.speed()));
-            double speed = oracle.integral(s -> Math.abs(s.speed())) / period;
-            assertThat(figures.rmsTorque().si()).as(axis.id()).isCloseTo(rms, relative(rms));
-            assertThat(sums.rmsTorque(inertia)).as(axis.id()).isCloseTo(rms, relative(rms));
-            assertThat(figures.rmsSpeed().si()).as(axis.id()).isCloseTo(rmsSpeed, relative(rmsSpeed));
-            assertThat(figures.meanSpeed().si()).as(axis.id()).isCloseTo(speed, relative(speed));
-            assertThat(figures.motoredEnergy().si()).as(axis.id()).isCloseTo(motored, relative(motored + returned));
-            assertThat(figures.returnedEnergy().si()).as(axis.id()).isCloseTo(returned, relative(motored + returned));
+            agreesWithQuadrature(random.next("seed " + seed + " axis " + n));
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {51, 52, 53, 54})
+    void unevenMechanismsAgreeWithQuadrature(long seed) {
+        RandomAxes random = new RandomAxes(seed);
+        for (int n = 0; n < 25; n++) {
+            agreesWithQuadrature(random.nextUneven("seed " + seed + " axis " + n));
+        }
+    }
+
+    static void agreesWithQuadrature(Axis axis) {
+        AxisLoad load = AxisLoad.of(axis);
+        LoadSums sums = LoadSums.of(load.pieces(), load.period());
+        double inertia = INERTIA + load.addedInertia();
+        DutyFigures figures = new CourseFigures(load.course(inertia)).figures(load, sums);
+        TorqueOracle oracle = new TorqueOracle(axis, inertia);
+        double period = oracle.period();
+        double rms = Math.sqrt(oracle.integral(s -> s.torque() * s.torque()) / period);
+        double rmsSpeed = Math.sqrt(oracle.integral(s -> s.speed() * s.speed()) / period);
+        double motored = oracle.integral(s -> Math.max(0, s.torque() * s.speed()));
+        double returned = oracle.integral(s -> Math.max(0, -s.torque() * s.speed()), motored);
+        double speed = oracle.integral(s -> Math.abs(s.speed())) / period;
+        assertThat(figures.rmsTorque().si()).as(axis.id()).isCloseTo(rms, relative(rms));
+        assertThat(sums.rmsTorque(inertia)).as(axis.id()).isCloseTo(rms, relative(rms));
+        assertThat(figures.rmsSpeed().si()).as(axis.id()).isCloseTo(rmsSpeed, relative(rmsSpeed));
+        assertThat(figures.meanSpeed().si()).as(axis.id()).isCloseTo(speed, relative(speed));
+        assertThat(figures.motoredEnergy().si()).as(axis.id()).isCloseTo(motored, relative(motored + returned));
+        assertThat(figures.returnedEnergy().si()).as(axis.id()).isCloseTo(returned, relative(motored + returned));
     }
 
     /** What is motored and not returned was lifted, rubbed away, lost in transmission, or taken by the process. */
@@ -58,21 +70,23 @@ class CourseTest {
     void energyBalanceCloses(long seed) {
         RandomAxes random = new RandomAxes(seed);
         for (int n = 0; n < 50; n++) {
-            Axis axis = random.next("seed " + seed + " axis " + n);
+            Axis axis = n % 2 == 0
+                    ? random.next("seed " + seed + " axis " + n)
+                    : random.nextUneven("seed " + seed + " axis " + n);
             AxisLoad load = AxisLoad.of(axis);
             Course course = load.course(INERTIA);
             DutyFigures figures = new CourseFigures(course).figures(load, LoadSums.of(load.pieces(), load.period()));
             TorqueOracle oracle = new TorqueOracle(axis, INERTIA);
-            double spent = oracle.integral(s -> s.friction() + s.process() + s.lifting() + s.loss());
             double scale =
                     figures.motoredEnergy().si() + figures.returnedEnergy().si();
+            double spent = oracle.integral(s -> s.friction() + s.process() + s.lifting() + s.loss(), scale);
             assertThat(figures.motoredEnergy().si() - figures.returnedEnergy().si())
                     .as(axis.id())
                     .isCloseTo(spent, relative(scale));
             assertThat(figures.meanPower().si() * figures.cyclePeriod().si())
                     .as(axis.id())
                     .isCloseTo(spent, relative(scale));
-            assertThat(oracle.integral(s -> Math.min(0, s.loss())))
+            assertThat(oracle.integral(s -> Math.min(0, s.loss()), scale))
                     .as(axis.id())
                     .isCloseTo(0, within(1e-9 * scale));
         }
@@ -82,8 +96,10 @@ class CourseTest {
     @ValueSource(longs = {31, 32})
     void peaksAreThoseOfDenseSampling(long seed) {
         RandomAxes random = new RandomAxes(seed);
-        for (int n = 0; n < 25; n++) {
-            Axis axis = random.next("seed " + seed + " axis " + n);
+        for (int n = 0; n < 30; n++) {
+            Axis axis = n % 2 == 0
+                    ? random.next("seed " + seed + " axis " + n)
+                    : random.nextUneven("seed " + seed + " axis " + n);
             AxisLoad load = AxisLoad.of(axis);
             DutyFigures figures =
                     new CourseFigures(load.course(INERTIA)).figures(load, LoadSums.of(load.pieces(), load.period()));
@@ -139,7 +155,8 @@ class CourseTest {
         Drivetrain drivetrain =
                 Drivetrain.of(Fixtures.axis("train", track, new Gear(3, 0.75, 0.75, new Inertia(0)), Fixtures.ANY));
         Polynomial speed = Polynomial.of(-100 / 3.6, 40 / 3.6 / 90);
-        List<LoadPiece> pieces = drivetrain.moving(drivetrain.mechanics().effort(0, 0), 0, 90, speed, -1);
+        List<LoadPiece> pieces =
+                drivetrain.moving(drivetrain.mechanics().effort(0, 0), 0, LoadMotion.of(0, speed, 90, -1));
         double returned = pieces.stream()
                 .mapToDouble(p -> p.torque(0).times(p.speed()).integral(0, p.duration()))
                 .sum();

@@ -1,8 +1,10 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.catalogue.AltitudeRule;
 import io.axiswright.engine.catalogue.CurvePoint;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.catalogue.HousingHeat;
 import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Cycle;
@@ -57,12 +59,16 @@ final class Fixtures {
     private Fixtures() {}
 
     static Axis axis(String id, Mechanism mechanism, @Nullable Gear gear, DriveSelection drive, Segment... segments) {
+        return geared(id, mechanism, gear == null ? List.of() : List.of(gear), drive, segments);
+    }
+
+    static Axis geared(String id, Mechanism mechanism, List<Gear> gears, DriveSelection drive, Segment... segments) {
         Length zero = new Length(0);
         return new Axis(
                 id,
                 null,
                 mechanism,
-                gear,
+                gears,
                 null,
                 new Cycle(List.of(segments)),
                 new Position(zero, zero, zero),
@@ -78,7 +84,7 @@ final class Fixtures {
                 axis.id(),
                 axis.description(),
                 axis.mechanism(),
-                axis.gear(),
+                axis.gears(),
                 axis.couplingInertia(),
                 axis.cycle(),
                 axis.position(),
@@ -170,6 +176,12 @@ final class Fixtures {
 
     /** The same drive unit with another rated temperature rise. */
     static DriveUnit withRise(DriveUnit u, double rise) {
+        return with(u, rise, null, null);
+    }
+
+    /** The same drive unit with another rated temperature rise, a housing and an altitude rule. */
+    static DriveUnit with(
+            DriveUnit u, double rise, @Nullable HousingHeat housing, @Nullable AltitudeRule electronicsAltitude) {
         return new DriveUnit(
                 u.id(),
                 u.description(),
@@ -198,7 +210,9 @@ final class Fixtures {
                 u.keepAliveInput(),
                 u.shaftDiameter(),
                 u.shaftLength(),
-                u.inertiaRatioLimit());
+                u.inertiaRatioLimit(),
+                housing,
+                electronicsAltitude);
     }
 
     static HoldingBrake brake(String id, String frame, double torque, double inertia, @Nullable Integer price) {

@@ -1,6 +1,7 @@
 package io.axiswright.engine.numeric;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import io.axiswright.engine.numeric.PolynomialPieces.Piece;
 import java.util.List;
@@ -30,6 +31,27 @@ class PolynomialPiecesTest {
 
         assertThat(pieces).hasSizeLessThan(60);
         assertThat(pieces.stream().mapToDouble(Piece::length).sum()).isCloseTo(1, offset(1e-12));
+    }
+
+    /** No polynomial follows digits that are only rounding, however short. */
+    @Test
+    void givesUpOnAToleranceBelowTheRounding() {
+        List<Piece> pieces = PolynomialPieces.of(t -> 1e6 + Math.sin(t), 0, 10, 1e-13);
+
+        assertThat(pieces).hasSizeBetween(1000, PolynomialPieces.MOST_PIECES);
+        assertThat(pieces.stream().mapToDouble(Piece::length).sum()).isCloseTo(10, offset(1e-9));
+        for (Piece piece : pieces) {
+            assertThat(piece.polynomial().at(piece.length() / 3))
+                    .isCloseTo(1e6 + Math.sin(piece.start() + piece.length() / 3), offset(1e-8));
+        }
+    }
+
+    @Test
+    void refusesWhatIsNotFinite() {
+        assertThatIllegalArgumentException().isThrownBy(() -> PolynomialPieces.of(t -> Double.NaN, 0, 1, 1e-9));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PolynomialPieces.of(t -> 1 / (t - 0.5), 0, 1, 1e-9))
+                .withMessageContaining("between");
     }
 
     private static void assertFollows(DoubleUnaryOperator f, double from, double to, double tolerance, int most) {

@@ -29,6 +29,7 @@ final class StoppingFixtures {
                 false,
                 0.01,
                 gravity,
+                true,
                 List.of(
                         piece(0, ramp, Polynomial.of(0, speed / ramp), load),
                         piece(ramp, run, Polynomial.of(speed), load),

@@ -120,7 +120,7 @@ class StoppingStudyTest {
         CoastLoad opposed = load(0.004, 3, 1, 0);
         CoastLoad bare = load(0.004, 0, 1, 0);
         List<Coasting.Piece> pieces = List.of(piece(0, 1, Polynomial.of(0, 100), opposed, bare));
-        var coasting = new Coasting(true, 0.5, false, pieces);
+        var coasting = new Coasting(true, 0.5, false, true, pieces);
         AxisStopping stop = study(zone(StopCategory.CATEGORY_0, 0, 0.4), axis(coasting, brake(6, 10, null, null)))
                 .powerLosses()
                 .getFirst();
@@ -131,6 +131,7 @@ class StoppingStudyTest {
                 true,
                 0.5,
                 false,
+                true,
                 List.of(new Coasting.Piece(0, 1, Polynomial.ZERO, true, List.of(load(0.004, 3, 0, 0)))));
         assertThat(si(study(zone(StopCategory.CATEGORY_0, 0, 0.4), axis(held, null))
                         .powerLosses()
@@ -155,7 +156,7 @@ class StoppingStudyTest {
                 pieces.add(piece(start, length, Polynomial.of(0, 4 * top / length, -4 * top / length / length), load));
                 start += length;
             }
-            var coasting = new Coasting(false, 1, true, pieces);
+            var coasting = new Coasting(false, 1, true, true, pieces);
             var stopping = axis(coasting, brake(6, 0.06, null, null));
             double reaction = random.nextDouble(0, 0.2);
             AxisStopping stop = study(zone(StopCategory.CATEGORY_0, reaction, 1), stopping)
@@ -209,5 +210,17 @@ class StoppingStudyTest {
         assertThat(result.powerLosses()).hasSize(3);
         assertThat(si(result.zones().getFirst().stoppingTime())).isCloseTo(0.9, within(1e-12));
         assertThat(zone(StopCategory.CATEGORY_2, 0.1, 0.4).plannedStop()).isEqualTo(new Time(0.5));
+    }
+
+    @Test
+    void anUnevenLoadIsAnEstimate() {
+        CoastLoad pulled = load(0.004, -2, 0, 0);
+        CoastLoad held = load(0.004, 2, 0, 0);
+        var coasting = new Coasting(true, 1, true, false, List.of(piece(0, 1, Polynomial.of(100), pulled, held)));
+        StoppingResult result =
+                study(zone(StopCategory.CATEGORY_1, 0, 0.4), axis(coasting, brake(6, 0.05, null, null)));
+        // the same as the vertical axis by hand, whichever way the load pulls
+        assertThat(si(result.powerLosses().getFirst().fall())).isCloseTo(13.4375, within(1e-9));
+        assertThat(codes(result)).containsExactly(FindingCode.STOPPING_LOAD_FALLS, FindingCode.STOPPING_LOAD_UNEVEN);
     }
 }

@@ -23,6 +23,7 @@ import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.topology.LayoutEffort;
+import io.axiswright.engine.topology.LayoutMethod;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -52,6 +53,38 @@ class SystemStudyTest {
             assertThat(line.item()).isEqualTo("rail");
             assertThat(line.quantity()).isEqualByComparingTo("1");
         });
+    }
+
+    @Test
+    void aNetworkWithoutALayoutCostsNotNothingButIsMissingFromTheBill() {
+        StudyRequest request = TestCell.request(3);
+        Catalogue c = request.catalogue();
+        var withoutGateways = new Catalogue(
+                c.name(),
+                c.currency(),
+                c.remark(),
+                c.driveUnits(),
+                c.holdingBrakes(),
+                List.of(),
+                c.controlSupplies(),
+                c.cableAssemblies(),
+                c.bulkCables(),
+                c.protectiveDevices(),
+                c.brakingUnits(),
+                c.ventilationKits(),
+                c.footKits(),
+                c.fasteningParts(),
+                c.accessories());
+        StudyResult result = STUDY.system(new StudyRequest(request.codeBasis(), withoutGateways, request.design()));
+        assertThat(result.topology().method()).isEqualTo(LayoutMethod.NONE);
+        assertThat(result.topology().cost()).isNull();
+        assertThat(result.billOfMaterials().findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.BILL_NETWORK_MISSING);
+        assertThat(result.findings()).extracting(Finding::code).contains(FindingCode.BILL_NETWORK_MISSING);
+        assertThat(STUDY.system(request).billOfMaterials().findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.BILL_NETWORK_MISSING);
     }
 
     @Test
@@ -141,7 +174,7 @@ class SystemStudyTest {
                 axis.id(),
                 axis.description(),
                 axis.mechanism(),
-                axis.gear(),
+                axis.gears(),
                 axis.couplingInertia(),
                 axis.cycle(),
                 axis.position(),
@@ -185,7 +218,7 @@ class SystemStudyTest {
                         a.id(),
                         a.description(),
                         a.mechanism(),
-                        a.gear(),
+                        a.gears(),
                         a.couplingInertia(),
                         a.cycle(),
                         a.position(),
@@ -208,7 +241,7 @@ class SystemStudyTest {
                 a.id(),
                 a.description(),
                 a.mechanism(),
-                new Gear(1e-300, 0.9, null, new Inertia(0)),
+                List.of(new Gear(1e-300, 0.9, null, new Inertia(0))),
                 a.couplingInertia(),
                 a.cycle(),
                 a.position(),

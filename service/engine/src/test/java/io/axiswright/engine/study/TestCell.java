@@ -60,7 +60,7 @@ public final class TestCell {
                         0.95,
                         null,
                         new Friction(0.05, null, null)),
-                new Gear(10, 0.95, null, new Inertia(0.4e-4)),
+                List.of(new Gear(10, 0.95, null, new Inertia(0.4e-4))),
                 null,
                 new Cycle(List.of(
                         new Move(new Length(0.6), new Time(0.8), new Trapezoidal(0.3, 0.3), null, null),

@@ -1,6 +1,7 @@
 package io.axiswright.engine.topology;
 
 import static io.axiswright.engine.topology.LayoutPlanningTest.cableLength;
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -47,7 +48,7 @@ class LayoutBehaviourTest {
         TopologyResult result = planning.plan(request);
 
         LayoutChecker.check(request, result);
-        assertThat(result.gap().value()).isBetween(0.0, 0.06);
+        assertThat(requireNonNull(result.gap()).value()).isBetween(0.0, 0.06);
     }
 
     @Test
@@ -128,9 +129,9 @@ class LayoutBehaviourTest {
                     CatalogueSource.SENT,
                     "EUR",
                     request.effort()));
-            assertThat(after.cost().amount())
+            assertThat(requireNonNull(after.cost()).amount())
                     .as("seed %d", seed)
-                    .isLessThanOrEqualTo(before.cost().amount());
+                    .isLessThanOrEqualTo(requireNonNull(before.cost()).amount());
             compared++;
         }
         assertThat(compared).isGreaterThan(20);
@@ -154,8 +155,9 @@ class LayoutBehaviourTest {
         TopologyResult result = new LayoutPlanning(absent).plan(request);
 
         LayoutChecker.check(request, result);
-        assertThat(result.gap().value()).isBetween(0.0, 0.05);
-        assertThat(result.bound().amount()).isLessThanOrEqualTo(result.cost().amount());
+        assertThat(requireNonNull(result.gap()).value()).isBetween(0.0, 0.05);
+        assertThat(requireNonNull(result.bound()).amount())
+                .isLessThanOrEqualTo(requireNonNull(result.cost()).amount());
     }
 
     @Test

@@ -1,5 +1,6 @@
 package io.axiswright.engine.topology;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.catalogue.CableAssembly;
@@ -158,8 +159,8 @@ final class LayoutChecker {
                 sum = sum.add(prices.get("cable " + spur.cable()));
             }
         }
-        assertThat(result.cost().amount()).isEqualByComparingTo(sum);
-        assertThat(result.bound().amount()).isLessThanOrEqualTo(sum);
+        assertThat(requireNonNull(result.cost()).amount()).isEqualByComparingTo(sum);
+        assertThat(requireNonNull(result.bound()).amount()).isLessThanOrEqualTo(sum);
     }
 
     private static BigDecimal amount(@org.jspecify.annotations.Nullable Money price) {

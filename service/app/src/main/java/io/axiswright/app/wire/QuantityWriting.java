@@ -1,0 +1,37 @@
+package io.axiswright.app.wire;
+
+import io.axiswright.engine.quantity.Dimension;
+import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Unit;
+import io.axiswright.engine.quantity.Units;
+import java.util.Arrays;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.io.SerializedString;
+
+/** Writes the quantities of one class: an object with value and unit. */
+final class QuantityWriting implements Writing {
+
+    private static final SerializedString VALUE = new SerializedString("value");
+    private static final SerializedString UNIT = new SerializedString("unit");
+
+    private final Unit unit;
+    private final SerializedString symbol;
+
+    QuantityWriting(Class<?> type) {
+        unit = Units.answerUnit(Arrays.stream(Dimension.values())
+                .filter(dimension -> dimension.type() == type)
+                .findFirst()
+                .orElseThrow());
+        symbol = new SerializedString(unit.symbol());
+    }
+
+    @Override
+    public void write(Object value, JsonGenerator json) {
+        json.writeStartObject();
+        json.writeName(VALUE);
+        json.writeNumber(Readings.of(((Quantity) value).si(), unit));
+        json.writeName(UNIT);
+        json.writeString(symbol);
+        json.writeEndObject();
+    }
+}

@@ -1,0 +1,12 @@
+package io.axiswright.engine.design;
+
+import io.axiswright.engine.quantity.Displacement;
+import io.axiswright.engine.quantity.Time;
+
+/**
+ * A point of a course.
+ *
+ * @param time when
+ * @param position position
+ */
+public record PositionPoint(Time time, Displacement position) {}

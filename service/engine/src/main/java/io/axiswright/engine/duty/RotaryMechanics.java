@@ -1,0 +1,118 @@
+package io.axiswright.engine.duty;
+
+import static io.axiswright.engine.duty.LinearMechanics.si;
+
+import io.axiswright.engine.design.Crank;
+import io.axiswright.engine.design.Custom;
+import io.axiswright.engine.design.DirectDrive;
+import io.axiswright.engine.design.Friction;
+import io.axiswright.engine.design.RotaryTable;
+import io.axiswright.engine.design.Unbalance;
+import io.axiswright.engine.design.Winder;
+import io.axiswright.engine.design.WinderMotion;
+import org.jspecify.annotations.Nullable;
+
+/** Mechanisms that turn their load, and those whose load does not go evenly with their shaft. */
+final class RotaryMechanics {
+
+    private RotaryMechanics() {}
+
+    static Mechanics of(RotaryTable table) {
+        return turning(
+                table.inertia().si(),
+                table.bearingFriction().si(),
+                table.unbalance(),
+                Efficiency.of(table.efficiency(), table.backDrivingEfficiency()));
+    }
+
+    static Mechanics of(DirectDrive drive) {
+        return turning(drive.inertia().si(), si(drive.bearingFriction()), drive.unbalance(), Efficiency.LOSSLESS);
+    }
+
+    private static Mechanics turning(
+            double inertia, double friction, @Nullable Unbalance unbalance, Efficiency efficiency) {
+        if (unbalance == null) {
+            return new Mechanics(
+                    true,
+                    0,
+                    0,
+                    0,
+                    efficiency,
+                    (payload, process) -> new EvenEffort(1, inertia + payload, 0, 0, friction, 0, process));
+        }
+        double moment = unbalance.mass().si()
+                * Mechanics.FREE_FALL
+                * unbalance.eccentricity().si()
+                * Math.sin(unbalance.tilt().si());
+        return new Mechanics(
+                true,
+                unbalance.startAngle().si(),
+                0,
+                0,
+                efficiency,
+                (payload, process) -> new SwingEffort(inertia + payload, moment, friction, process));
+    }
+
+    static Mechanics of(Crank crank) {
+        Friction friction = crank.friction();
+        double along = Mechanics.FREE_FALL * Math.sin(crank.inclination().si());
+        double across = friction == null ? 0 : LinearMechanics.rub(friction, crank.inclination());
+        return new Mechanics(
+                true,
+                crank.startAngle().si(),
+                crank.crankInertia().si(),
+                0,
+                Efficiency.of(crank.efficiency(), crank.backDrivingEfficiency()),
+                (payload, process) -> {
+                    double mass = crank.load().si() + payload;
+                    return new CrankEffort(
+                            crank.radius().si(),
+                            crank.rodLength() == null
+                                    ? Double.POSITIVE_INFINITY
+                                    : crank.rodLength().si(),
+                            mass,
+                            mass * along,
+                            mass * across + (friction == null ? 0 : si(friction.drag())),
+                            friction == null ? 0 : si(friction.viscous()),
+                            process);
+                });
+    }
+
+    static Mechanics of(Winder winder) {
+        double core = winder.coreDiameter().si() / 2;
+        double full = winder.fullDiameter().si() / 2;
+        double heaviness = winder.material().si() / 2 / (full * full - core * core);
+        return new Mechanics(
+                false,
+                0,
+                winder.coreInertia().si(),
+                si(winder.bearingFriction()),
+                Efficiency.of(winder.efficiency(), winder.backDrivingEfficiency()),
+                (payload, process) -> new WinderEffort(
+                        winder.motion() == WinderMotion.LINE,
+                        winder.startDiameter().si() / 2,
+                        winder.thickness().si(),
+                        core,
+                        heaviness,
+                        winder.tension().si() + process,
+                        winder.tension().si()));
+    }
+
+    static Mechanics of(Custom custom) {
+        double[] angles =
+                custom.points().stream().mapToDouble(p -> p.angle().si()).toArray();
+        double[] torques =
+                custom.points().stream().mapToDouble(p -> p.torque().si()).toArray();
+        double[] inertias =
+                custom.points().stream().mapToDouble(p -> p.inertia().si()).toArray();
+        TableCurve torque = TableCurve.of(angles, torques, custom.interpolation(), custom.repeats());
+        TableCurve inertia = TableCurve.of(angles, inertias, custom.interpolation(), custom.repeats());
+        return new Mechanics(
+                true,
+                custom.startAngle().si(),
+                0,
+                0,
+                Efficiency.LOSSLESS,
+                (payload, process) -> new CustomEffort(torque, inertia, payload, si(custom.friction()), process));
+    }
+}
