@@ -7,7 +7,7 @@ import java.util.PriorityQueue;
  * The longest way of a stop over all instants of the cycle, with certainty: what is run on in the reaction time before an
  * instant, and the stop from there. Between two instants the run-on cannot exceed its value at either end by more than the
  * greatest gain of the speed there over that a reaction time earlier allows, and the stop is no longer than its bound over
- * the speeds between. Intervals are halved until none can hold a way longer than the one found by more than a millionth.
+ * the speeds between. Intervals are halved until none can hold a way longer than the one found by more than a ten-thousandth.
  *
  * @param instant when the stop begins to work, s
  * @param angle way found, rad
@@ -15,7 +15,7 @@ import java.util.PriorityQueue;
  */
 record FarthestStop(double instant, double angle, double bound) {
 
-    private static final double TOLERANCE = 1e-6;
+    private static final double TOLERANCE = 1e-4;
     private static final int MOST_INSTANTS = 20_000;
 
     private record Interval(double from, double to, double bound) {}
@@ -40,6 +40,7 @@ record FarthestStop(double instant, double angle, double bound) {
                 Comparator.comparingDouble(Interval::bound).reversed().thenComparingDouble(Interval::from));
         private double instant;
         private double best;
+        private double closed;
         private int instants;
 
         Search(SpeedCourse course, double reaction, Stopping stopping) {
@@ -66,7 +67,8 @@ record FarthestStop(double instant, double angle, double bound) {
                 open(middle, highest.to());
                 highest = open.poll();
             }
-            return new FarthestStop(instant, best, Math.max(best, highest == null ? limit() : highest.bound()));
+            double left = highest == null ? best : highest.bound();
+            return new FarthestStop(instant, best, Math.max(Math.max(best, closed), left));
         }
 
         private double limit() {
@@ -100,6 +102,8 @@ record FarthestStop(double instant, double angle, double bound) {
             double bound = runOn + stopping.bound(stretch.piece(), Math.min(one, other), Math.max(one, other));
             if (bound > limit()) {
                 open.add(new Interval(from, to, bound));
+            } else {
+                closed = Math.max(closed, bound);
             }
         }
     }

@@ -49,7 +49,7 @@ class StoppingStudyTest {
         AxisStopping loss = result.powerLosses().getFirst();
         assertThat(si(loss.stoppingTime())).isCloseTo(0.175, within(1e-12));
         assertThat(si(loss.distance())).isCloseTo(0.134375, within(1e-9));
-        assertThat(si(loss.provenDistance())).isBetween(0.134375 * (1 - 1e-12), 0.134375 * (1 + 1.1e-6));
+        assertThat(si(loss.provenDistance())).isBetween(0.134375 * (1 - 1e-12), 0.134375 * (1 + 1.1e-4));
         assertThat(si(loss.fall())).isCloseTo(0.134375, within(1e-12));
         assertThat(si(loss.brakeEnergy())).isCloseTo(46.875, within(1e-9));
         // category 1: 30 ms at 100 rad/s, then half of it over 0.4 s: 3 + 20 rad
@@ -185,7 +185,7 @@ class StoppingStudyTest {
             assertThat(si(stop.provenDistance())).as("seed %d", seed).isBetween(worst * (1 - 1e-4), worst * 1.01);
             assertThat(si(stop.provenDistance()))
                     .as("seed %d", seed)
-                    .isCloseTo(si(stop.distance()), within(1.1e-6 * worst));
+                    .isCloseTo(si(stop.distance()), within(1.1e-4 * worst));
             assertThat(si(stop.stoppingTime())).as("seed %d", seed).isBetween(longest * (1 - 1e-12), longest * 1.01);
         }
     }
