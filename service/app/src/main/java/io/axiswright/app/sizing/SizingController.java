@@ -8,6 +8,7 @@ import io.axiswright.engine.conductor.ConductorSizing;
 import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.mounting.MountingResult;
+import io.axiswright.engine.stopping.StoppingResult;
 import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.supply.SupplyResult;
@@ -48,6 +49,11 @@ class SizingController {
     @PostMapping("/braking")
     BrakingResult sizeBraking(@RequestBody SizingRequest request) {
         return study.braking(requests.of(request));
+    }
+
+    @PostMapping("/stopping")
+    StoppingResult sizeStopping(@RequestBody SizingRequest request) {
+        return study.stopping(requests.of(request));
     }
 
     @PostMapping("/supply")

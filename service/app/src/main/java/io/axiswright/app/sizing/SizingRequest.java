@@ -1,6 +1,7 @@
 package io.axiswright.app.sizing;
 
 import io.axiswright.app.catalogues.CatalogueReference;
+import io.axiswright.engine.braking.TimeCourses;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
@@ -13,9 +14,11 @@ import org.jspecify.annotations.Nullable;
  * @param catalogue a stored catalogue to buy from
  * @param inlineCatalogue a catalogue sent along to buy from
  * @param design the machine
+ * @param timeCourses asks for the course of every DC bus over time, to be drawn; none is drawn if absent
  */
 record SizingRequest(
         CodeBasis codeBasis,
         @Nullable CatalogueReference catalogue,
         @Nullable Catalogue inlineCatalogue,
-        Design design) {}
+        Design design,
+        @Nullable TimeCourses timeCourses) {}

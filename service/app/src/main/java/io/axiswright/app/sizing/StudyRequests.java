@@ -35,7 +35,8 @@ class StudyRequests {
                 request.codeBasis(),
                 catalogue(request.catalogue(), request.inlineCatalogue()),
                 request.design(),
-                request.inlineCatalogue() == null ? CatalogueSource.STORED : CatalogueSource.SENT);
+                request.inlineCatalogue() == null ? CatalogueSource.STORED : CatalogueSource.SENT,
+                request.timeCourses());
     }
 
     private Catalogue catalogue(@Nullable CatalogueReference reference, @Nullable Catalogue inline) {

@@ -5,7 +5,6 @@ import io.axiswright.engine.duty.Course;
 import io.axiswright.engine.duty.StopCourse;
 import io.axiswright.engine.duty.StopModel;
 import io.axiswright.engine.quantity.Bounds;
-import io.axiswright.engine.quantity.Time;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -20,7 +19,6 @@ import org.jspecify.annotations.Nullable;
  * @param course speed and torque of its motor shaft over one cycle; empty if it stands still
  * @param stops its controlled stops from the instants of the cycle that may be worst; empty if it has none
  * @param stopModel the same stops from any instant; absent if it has none
- * @param brakeEngageDelay how long its holding brake takes to hold; no holding brake if absent
  */
 public record BrakingAxis(
         @Bounds(min = 0) int index,
@@ -30,8 +28,7 @@ public record BrakingAxis(
         DriveUnit driveUnit,
         Course course,
         List<StopCourse> stops,
-        @Nullable StopModel stopModel,
-        @Bounds(min = 0) @Nullable Time brakeEngageDelay) {
+        @Nullable StopModel stopModel) {
 
     /** Keeps the stops from being changed. */
     public BrakingAxis {

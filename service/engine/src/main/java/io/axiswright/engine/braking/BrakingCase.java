@@ -34,6 +34,8 @@ import org.jspecify.annotations.Nullable;
  *     common period
  * @param provenVoltage no stop, whenever it begins, takes the bus higher than this; absent but for the stop from the instant
  *     from which the bus rises highest, and where a mechanism's torque depends on its position, which leaves only samples
+ * @param course the case over time; only where the request asks for courses, absent for a bound and for a bus that changes its
+ *     state too often to be drawn
  */
 public record BrakingCase(
         CaseKind kind,
@@ -53,4 +55,5 @@ public record BrakingCase(
         Power peakResistorPower,
         @Nullable Temperature resistorTemperature,
         @Nullable Time worstInstant,
-        @Nullable Voltage provenVoltage) {}
+        @Nullable Voltage provenVoltage,
+        @Nullable BusCourse course) {}

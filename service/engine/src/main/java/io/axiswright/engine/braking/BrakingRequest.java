@@ -6,6 +6,7 @@ import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the braking study takes.
@@ -15,18 +16,30 @@ import java.util.List;
  * @param axes the axes with their drive units and courses
  * @param zones the stop zones the axes name
  * @param brakingUnits the braking units that may be used, at most one on each DC bus
+ * @param timeCourses asks for the course of every bus over time; none is drawn if absent
  */
 public record BrakingRequest(
         Mains mains,
         @Bounds(min = 233.15, max = 343.15) Temperature ambient,
         List<BrakingAxis> axes,
         List<StopZone> zones,
-        List<BrakingUnit> brakingUnits) {
+        List<BrakingUnit> brakingUnits,
+        @Nullable TimeCourses timeCourses) {
 
     /** Keeps the lists from being changed. */
     public BrakingRequest {
         axes = List.copyOf(axes);
         zones = List.copyOf(zones);
         brakingUnits = List.copyOf(brakingUnits);
+    }
+
+    /** A request that draws nothing. */
+    public BrakingRequest(
+            Mains mains,
+            Temperature ambient,
+            List<BrakingAxis> axes,
+            List<StopZone> zones,
+            List<BrakingUnit> brakingUnits) {
+        this(mains, ambient, axes, zones, brakingUnits, null);
     }
 }

@@ -8,17 +8,14 @@ import java.util.List;
  * What the braking study found.
  *
  * @param groups every DC bus, in the order of its first axis
- * @param zones every stop zone's stopping time, in the request's order
  * @param findings remarks
  * @param derivations how the important numbers came about
  */
-public record BrakingResult(
-        List<GroupBraking> groups, List<ZoneStopping> zones, List<Finding> findings, List<Derivation> derivations) {
+public record BrakingResult(List<GroupBraking> groups, List<Finding> findings, List<Derivation> derivations) {
 
     /** Keeps the lists from being changed. */
     public BrakingResult {
         groups = List.copyOf(groups);
-        zones = List.copyOf(zones);
         findings = List.copyOf(findings);
         derivations = List.copyOf(derivations);
     }

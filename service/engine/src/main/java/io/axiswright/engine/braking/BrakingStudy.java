@@ -7,13 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Works out what the axes return to their DC buses, how far the bus voltages rise, which braking unit each bus needs, and how
- * fast every stop zone comes to rest. Stateless.
+ * Works out what the axes return to their DC buses, how far the bus voltages rise, and which braking unit each bus needs.
+ * Stateless.
  */
 public final class BrakingStudy {
 
     /**
-     * Studies every DC bus and stop zone.
+     * Studies every DC bus.
      *
      * @throws InvalidDesign if an id is used twice, a stop zone is named that is not there, or a chopper would switch off above
      *     the voltage at which it switches on
@@ -29,10 +29,6 @@ public final class BrakingStudy {
             findings.addAll(new GroupFindings(study, request).all());
             derivations.addAll(new GroupDerivations(study, request).all());
         }
-        findings.addAll(ZoneFindings.of(request));
-        List<ZoneStopping> zones = request.zones().stream()
-                .map(zone -> ZoneStudy.of(zone, request.axes()))
-                .toList();
-        return new BrakingResult(groups, zones, findings, derivations);
+        return new BrakingResult(groups, findings, derivations);
     }
 }

@@ -1,6 +1,5 @@
 package io.axiswright.engine.braking;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +16,7 @@ final class BusSimulation {
     private final Chopper chopper;
     private final ChopperSolution solution;
 
+    private @Nullable BusLog log;
     private double energy;
     private boolean chopping;
     private boolean holding;
@@ -46,7 +46,8 @@ final class BusSimulation {
     }
 
     /** The same, and every change of state is written down. */
-    BusTrace run(BusPower power, BusState start, @Nullable List<BusNode> nodes) {
+    BusTrace run(BusPower power, BusState start, @Nullable BusLog book) {
+        log = book;
         energy = start.energy();
         holding = chopper.regulates() && energy == chopper.onEnergy();
         chopping = start.chopping() && !holding;
@@ -59,7 +60,7 @@ final class BusSimulation {
         peakRise = rise;
         switchings = 0;
         for (PowerSegment segment : power.segments()) {
-            advance(segment, nodes);
+            advance(segment);
         }
         return new BusTrace(
                 start,
@@ -73,13 +74,13 @@ final class BusSimulation {
                 switchings);
     }
 
-    private void advance(PowerSegment segment, @Nullable List<BusNode> nodes) {
+    private void advance(PowerSegment segment) {
         lastOn = Double.NaN;
         double local = segment.from();
         holding &= segment.sign() > 0;
         while (local < segment.to()) {
-            if (nodes != null) {
-                nodes.add(new BusNode(segment, local, energy, mode(segment)));
+            if (log != null && log.open()) {
+                log.add(new BusNode(segment, local, energy, rise, mode(segment)));
             }
             if (chopping) {
                 local = chop(segment, local);
@@ -91,6 +92,10 @@ final class BusSimulation {
                 local = drift(segment, local);
             }
         }
+    }
+
+    private boolean logging() {
+        return log != null && log.open();
     }
 
     private BusMode mode(PowerSegment segment) {
@@ -154,7 +159,7 @@ final class BusSimulation {
             return instant;
         }
         chopping = true;
-        return segment.constant() ? skipAlikeCycles(segment, instant) : instant;
+        return segment.constant() && !logging() ? skipAlikeCycles(segment, instant) : instant;
     }
 
     /**

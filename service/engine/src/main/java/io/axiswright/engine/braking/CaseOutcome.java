@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param peakRise highest temperature rise of the resistor, K
  * @param peakPower highest power the axes return together, W
  * @param worst how the instant of a stop was found; absent but for stops
+ * @param replay what it takes to follow it once more; absent for a bound
  */
 record CaseOutcome(
         CaseKind kind,
@@ -38,7 +39,8 @@ record CaseOutcome(
         double burned,
         double peakRise,
         double peakPower,
-        @Nullable Worst worst) {
+        @Nullable Worst worst,
+        @Nullable Replay replay) {
 
     /**
      * How the instant of a stop was found.
@@ -67,7 +69,8 @@ record CaseOutcome(
                 burned,
                 peakRise,
                 peakPower,
-                worst);
+                worst,
+                replay);
     }
 
     /** Mean power into the resistor, W. */

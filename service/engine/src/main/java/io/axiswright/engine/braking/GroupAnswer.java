@@ -165,7 +165,17 @@ final class GroupAnswer {
                 new Power(unit == null || outcome.burned() == 0 ? 0 : peakPower(unit, outcome)),
                 unit == null ? null : new Temperature(request.ambient().si() + outcome.peakRise()),
                 worst == null ? null : new Time(worst.found().instant()),
-                worst == null || Double.isNaN(worst.bound()) || !worst.proven() ? null : voltage(worst.bound()));
+                worst == null || Double.isNaN(worst.bound()) || !worst.proven() ? null : voltage(worst.bound()),
+                course(outcome));
+    }
+
+    private @Nullable BusCourse course(CaseOutcome outcome) {
+        TimeCourses wanted = request.timeCourses();
+        Replay replay = outcome.replay();
+        return wanted == null || replay == null
+                ? null
+                : CourseDrawing.of(
+                        replay, study.bus(), wanted.share(), study.unit() == null ? null : request.ambient());
     }
 
     private double peakPower(BrakingUnit unit, CaseOutcome outcome) {

@@ -67,6 +67,7 @@ final class Lowering {
                 trace.burned(),
                 trace.peakRise(),
                 power.peak(),
-                null);
+                null,
+                new Replay(power, trace.start(), chopper));
     }
 }

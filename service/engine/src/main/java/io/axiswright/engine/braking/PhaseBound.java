@@ -50,6 +50,7 @@ record PhaseBound(List<PowerCourse> courses) implements CycleLoad {
                 burned,
                 chops ? peakRise(bus, chopper) : 0,
                 courses.stream().mapToDouble(PowerCourse::peak).sum(),
+                null,
                 null);
         return new CycleOutcome(CycleBasis.BOUND, outcome, null);
     }

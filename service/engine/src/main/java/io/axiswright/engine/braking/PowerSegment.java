@@ -72,6 +72,11 @@ final class PowerSegment implements Curve {
         return Horner.largestMagnitude(Horner.derivative(power), start, end);
     }
 
+    /** No curvature of the power between two local times is sharper than this, W/s². */
+    double sharpest(double start, double end) {
+        return Horner.largestMagnitude(Horner.derivative(Horner.derivative(power)), start, end);
+    }
+
     /** Energy returned from one local time to another, J. */
     double energy(double start, double end) {
         return Horner.at(energy, end) - Horner.at(energy, start);

@@ -1,6 +1,5 @@
 package io.axiswright.engine.braking;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,7 +12,8 @@ final class StartEnergies {
     private static final int MOST_CYCLES = 64;
     private static final double REPEATS = 1e-12;
 
-    private final List<BusNode> nodes = new ArrayList<>();
+    private final BusLog log = new BusLog(Integer.MAX_VALUE);
+    private final List<BusNode> nodes = log.nodes();
     private final double decay;
     private final double least;
 
@@ -38,8 +38,8 @@ final class StartEnergies {
         BusState state = new BusState(bus.floorEnergy(), false, 0);
         double tolerance = REPEATS * (bus.floorEnergy() + power.returned() + power.drawn());
         for (int cycle = 0; cycle < MOST_CYCLES; cycle++) {
-            energies.nodes.clear();
-            BusTrace trace = simulation.run(power, state, energies.nodes);
+            energies.log.clear();
+            BusTrace trace = simulation.run(power, state, energies.log);
             if (Math.abs(trace.end().energy() - state.energy()) <= tolerance) {
                 break;
             }
@@ -60,21 +60,8 @@ final class StartEnergies {
         }
         BusNode node = before(beside);
         double local = node.local() + (instant - node.instant());
-        double energy = switch (node.mode()) {
-            case HELD -> node.energy();
-            case FREE -> node.energy() + node.segment().energy(node.local(), local);
-            case CHOPPING -> chopped(node, local - node.local());
-        };
+        double energy = node.energyAt(local, decay);
         return Math.max(least, energy);
-    }
-
-    private double chopped(BusNode node, double time) {
-        var solution = new ChopperSolution(decay);
-        if (time <= 0) {
-            return node.energy();
-        }
-        solution.begin(node.segment().powerFrom(node.local()), node.energy(), time);
-        return solution.value(1);
     }
 
     /** The most the energy between two instants with no cut between them exceeds its chord, J. */

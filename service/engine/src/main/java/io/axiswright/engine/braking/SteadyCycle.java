@@ -33,7 +33,8 @@ record SteadyCycle(CycleBasis basis, BusPower power) implements CycleLoad {
             cycles++;
         }
         boolean settled = cycles < MOST_CYCLES || repeats(trace, tolerance);
-        double peakRise = chopper.present() ? peakRise(simulation, trace, chopper) : 0;
+        BusState start = trace.start().withRise(startRise(trace, chopper));
+        double peakRise = start.rise() == 0 ? 0 : simulation.run(power, start).peakRise();
         CaseOutcome outcome = new CaseOutcome(
                 CaseKind.CYCLE,
                 null,
@@ -50,7 +51,8 @@ record SteadyCycle(CycleBasis basis, BusPower power) implements CycleLoad {
                 trace.burned(),
                 peakRise,
                 power.peak(),
-                null);
+                null,
+                new Replay(power, start, chopper));
         return new CycleOutcome(
                 settled ? basis : CycleBasis.UNSETTLED,
                 outcome,
@@ -74,10 +76,7 @@ record SteadyCycle(CycleBasis basis, BusPower power) implements CycleLoad {
     }
 
     /** The resistor's temperature rise is linear in its heat: its periodic start value follows from one cycle begun cold. */
-    private double peakRise(BusSimulation simulation, BusTrace cold, Chopper chopper) {
-        double start = cold.end().rise() / -Math.expm1(-power.duration() / chopper.coolingTime());
-        return start == 0
-                ? 0
-                : simulation.run(power, cold.start().withRise(start)).peakRise();
+    private double startRise(BusTrace cold, Chopper chopper) {
+        return chopper.present() ? cold.end().rise() / -Math.expm1(-power.duration() / chopper.coolingTime()) : 0;
     }
 }

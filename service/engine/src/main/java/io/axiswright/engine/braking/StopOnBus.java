@@ -102,6 +102,7 @@ final class StopOnBus {
                 trace.burned(),
                 trace.peakRise(),
                 power.peak(),
-                new CaseOutcome.Worst(worst, bound, scene.proven()));
+                new CaseOutcome.Worst(worst, bound, scene.proven()),
+                new Replay(power, start, chopper));
     }
 }

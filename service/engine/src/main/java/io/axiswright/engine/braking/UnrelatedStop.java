@@ -64,6 +64,7 @@ record UnrelatedStop(
                 burned,
                 cycle.peakRise() + burned / chopper.heatCapacity(),
                 peaks(),
+                null,
                 null));
     }
 

@@ -1,6 +1,7 @@
 package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Power;
@@ -25,6 +26,9 @@ import org.jspecify.annotations.Nullable;
  * @param minimumVoltage lowest voltage at which it releases
  * @param releaseDelay from voltage to released
  * @param engageDelay from no voltage to holding
+ * @param stopTorqueShare share of the static torque it brakes with when it has to stop a turning shaft, hot and at the end of
+ *     its wear; all of it if absent
+ * @param stopEnergy the most energy it takes up in one such stop; not checked if absent
  */
 public record HoldingBrake(
         String id,
@@ -38,5 +42,7 @@ public record HoldingBrake(
         @Bounds(above = 0) Power holdPower,
         @Bounds(above = 0) Voltage minimumVoltage,
         @Bounds(min = 0) Time releaseDelay,
-        @Bounds(min = 0) Time engageDelay)
+        @Bounds(min = 0) Time engageDelay,
+        @Bounds(above = 0, max = 1) @Nullable Double stopTorqueShare,
+        @Bounds(above = 0) @Nullable Energy stopEnergy)
         implements Item {}

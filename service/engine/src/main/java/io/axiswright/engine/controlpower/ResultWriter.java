@@ -68,7 +68,7 @@ final class ResultWriter {
     void supply(SupplyGroup group) {
         PlacedControlSupply placed = Placing.of(group, "control-supply-" + (supplies.size() + 1), request);
         supplies.add(placed);
-        findings.addAll(SupplyFindings.of(group, placed, request.mains()));
+        findings.addAll(SupplyFindings.of(group, placed, request));
         derivations.addAll(ControlDerivations.of(group, placed, request));
         group.plans().forEach(plan -> chain(plan, placed.id()));
     }

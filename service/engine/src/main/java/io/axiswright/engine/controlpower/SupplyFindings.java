@@ -4,6 +4,7 @@ import static io.axiswright.engine.finding.FindingCode.CONTROL_BRAKE_RELEASE;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_HOLD_UP_SHORT;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_KEEP_ALIVE_HOLD_UP;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_START_LOCK;
+import static io.axiswright.engine.finding.FindingCode.CONTROL_STOP_OUTLASTS_HOLD_UP;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_SUPPLY_MAINS_VOLTAGE;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_SUPPLY_OVERLOADED;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_VOLTAGE_ABOVE_BAND;
@@ -32,11 +33,12 @@ final class SupplyFindings {
         this.subject = subject;
     }
 
-    static List<Finding> of(SupplyGroup group, PlacedControlSupply placed, Mains mains) {
+    static List<Finding> of(SupplyGroup group, PlacedControlSupply placed, ControlPowerRequest request) {
         SupplyFindings notes = new SupplyFindings(placed.id());
         notes.load(group);
-        notes.voltages(group, mains);
+        notes.voltages(group, request.mains());
         notes.care(group, placed.holdUp());
+        notes.stop(placed.holdUp(), request.longestStop());
         return notes.findings;
     }
 
@@ -87,6 +89,17 @@ final class SupplyFindings {
         long brakes = loads.stream().filter(load -> load.brake() != null).count();
         if (brakes > 0) {
             add(CONTROL_BRAKE_RELEASE, "ISO 12100 (gravity and stored energy), from memory", new Ratio(brakes), null);
+        }
+    }
+
+    /** A controlled stop that begins as mains is lost still needs its controls until it ends. */
+    private void stop(Time holdUp, @Nullable Time longest) {
+        if (longest != null && holdUp.si() < longest.si()) {
+            add(
+                    CONTROL_STOP_OUTLASTS_HOLD_UP,
+                    "derived: reaction and deceleration time of the slowest stop zone",
+                    holdUp,
+                    longest);
         }
     }
 

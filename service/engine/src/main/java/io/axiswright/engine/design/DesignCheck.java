@@ -36,6 +36,9 @@ public final class DesignCheck {
         requireUnique("/axes", design.axes().stream().map(Axis::id).toList());
         requireUnique(
                 "/stopZones", design.stopZones().stream().map(StopZone::id).toList());
+        for (int k = 0; k < design.stopZones().size(); k++) {
+            faults.addAll(SafeguardCheck.faults(design.stopZones().get(k), prefix + "/stopZones/" + k));
+        }
         checkNetwork(design.network());
         checkAxes();
         checkControlPower(design.controlPower());

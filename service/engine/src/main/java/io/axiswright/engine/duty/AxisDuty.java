@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param stops the controlled stops of its stop zone from every instant that can be the worst; empty for an axis without
  *     stop zone or whose zone stops by category 0
  * @param stopModel the same stops from any instant; absent for such an axis
+ * @param coasting the axis as it would move without torque from any instant of its cycle
  */
 public record AxisDuty(
         String axis,
@@ -43,7 +44,8 @@ public record AxisDuty(
         boolean reversing,
         @JsonIgnore Course course,
         @JsonIgnore List<StopCourse> stops,
-        @JsonIgnore @Nullable StopModel stopModel) {
+        @JsonIgnore @Nullable StopModel stopModel,
+        @JsonIgnore Coasting coasting) {
 
     /** Keeps the lists from being changed. */
     public AxisDuty {

@@ -83,6 +83,7 @@ public final class DutySizing {
                 course,
                 stops,
                 zone.map(z -> new EvenStops(load, inertia, z.decelerationTime().si()))
-                        .orElse(null));
+                        .orElse(null),
+                Coasting.of(axis, load, inertia));
     }
 }

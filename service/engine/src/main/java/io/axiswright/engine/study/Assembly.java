@@ -23,6 +23,7 @@ final class Assembly {
                 run.topology(),
                 run.controlPower(),
                 run.braking(),
+                run.stopping(),
                 run.supply(),
                 run.conductors(),
                 run.mounting(),
@@ -35,6 +36,7 @@ final class Assembly {
         all.addAll(run.topology().findings());
         all.addAll(run.controlPower().findings());
         all.addAll(run.braking().findings());
+        all.addAll(run.stopping().findings());
         all.addAll(run.supply().findings());
         all.addAll(run.conductors().findings());
         all.addAll(run.mounting().findings());

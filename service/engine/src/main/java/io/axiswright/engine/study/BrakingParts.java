@@ -3,7 +3,6 @@ package io.axiswright.engine.study;
 import io.axiswright.engine.braking.BrakingAxis;
 import io.axiswright.engine.braking.BrakingRequest;
 import io.axiswright.engine.catalogue.DriveUnit;
-import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.duty.AxisDuty;
@@ -23,7 +22,6 @@ final class BrakingParts {
             Axis axis = design.axes().get(k);
             AxisDuty axisDuty = duty.axes().get(k);
             DriveUnit unit = stock.find(DriveUnit.class, axisDuty.driveUnit());
-            HoldingBrake brake = stock.find(HoldingBrake.class, axisDuty.holdingBrake());
             if (unit != null) {
                 axes.add(new BrakingAxis(
                         k,
@@ -33,8 +31,7 @@ final class BrakingParts {
                         unit,
                         axisDuty.course(),
                         axisDuty.stops(),
-                        axisDuty.stopModel(),
-                        brake == null ? null : brake.engageDelay()));
+                        axisDuty.stopModel()));
             }
         }
         return new BrakingRequest(
@@ -42,6 +39,7 @@ final class BrakingParts {
                 design.site().enclosureAmbient(),
                 axes,
                 design.stopZones(),
-                request.catalogue().brakingUnits());
+                request.catalogue().brakingUnits(),
+                request.timeCourses());
     }
 }

@@ -12,16 +12,21 @@ import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.duty.AxisDuty;
 import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.topology.PlacedGateway;
 import io.axiswright.engine.topology.SpurLink;
 import io.axiswright.engine.topology.TopologyResult;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** The 24 V network as the layout makes it: each trunk's gateways are fed one from the other, the first from the supply. */
 final class ControlPowerParts {
@@ -56,8 +61,18 @@ final class ControlPowerParts {
                 design.site(),
                 design.mains(),
                 topology.gateways().stream().map(parts::node).toList(),
+                longestStop(design),
                 request.catalogue().controlSupplies(),
                 request.catalogue().cableAssemblies());
+    }
+
+    /** What a controlled stop takes is known from the design alone. */
+    private static @Nullable Time longestStop(Design design) {
+        return design.stopZones().stream()
+                .map(StopZone::plannedStop)
+                .filter(Objects::nonNull)
+                .max(Comparator.comparingDouble(Time::si))
+                .orElse(null);
     }
 
     private ControlNode node(PlacedGateway gateway) {

@@ -8,6 +8,7 @@ import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.mounting.MountingResult;
+import io.axiswright.engine.stopping.StoppingResult;
 import io.axiswright.engine.supply.SupplyResult;
 import io.axiswright.engine.topology.TopologyResult;
 import java.util.List;
@@ -23,6 +24,7 @@ import java.util.List;
  * @param topology the control network
  * @param controlPower the 24 V control supply
  * @param braking where returned energy goes
+ * @param stopping how every stop zone comes to rest, and how far safeguards must be
  * @param supply branch circuits, protective devices and feeder
  * @param conductors the conductors of every circuit
  * @param mounting fastening and fit of the drive units
@@ -37,6 +39,7 @@ public record StudyResult(
         TopologyResult topology,
         ControlPowerResult controlPower,
         BrakingResult braking,
+        StoppingResult stopping,
         SupplyResult supply,
         ConductorResult conductors,
         MountingResult mounting,

@@ -19,6 +19,8 @@ import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.motion.CycleCheck;
 import io.axiswright.engine.mounting.MountingCheck;
 import io.axiswright.engine.mounting.MountingResult;
+import io.axiswright.engine.stopping.StoppingResult;
+import io.axiswright.engine.stopping.StoppingStudy;
 import io.axiswright.engine.supply.SupplyRequest;
 import io.axiswright.engine.supply.SupplyResult;
 import io.axiswright.engine.supply.SupplySizing;
@@ -39,6 +41,7 @@ final class StudyRun {
     private final Once<TopologyResult> topology;
     private final Once<ControlPowerResult> controlPower = new Once<>(this::sizeControlPower);
     private final Once<BrakingResult> braking = new Once<>(this::studyBraking);
+    private final Once<StoppingResult> stopping = new Once<>(this::studyStopping);
     private final Once<SupplyRequest> supplyRequest = new Once<>(this::supplyRequest);
     private final Once<SupplyResult> supply = new Once<>(this::sizeSupply);
     private final Once<CircuitConductoring> conductoring = new Once<>(this::sizeConductors);
@@ -103,6 +106,10 @@ final class StudyRun {
         return new BrakingStudy().study(BrakingParts.request(request, stock, duty()));
     }
 
+    private StoppingResult studyStopping() {
+        return new StoppingStudy().study(StoppingParts.request(design(), stock, duty()));
+    }
+
     private SupplyRequest supplyRequest() {
         return SupplyParts.request(request, stock, duty(), controlPower());
     }
@@ -150,6 +157,10 @@ final class StudyRun {
 
     BrakingResult braking() {
         return braking.get();
+    }
+
+    StoppingResult stopping() {
+        return stopping.get();
     }
 
     SupplyResult supply() {

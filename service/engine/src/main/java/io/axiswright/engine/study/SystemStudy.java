@@ -10,6 +10,7 @@ import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.mounting.MountingResult;
 import io.axiswright.engine.quantity.NotFinite;
+import io.axiswright.engine.stopping.StoppingResult;
 import io.axiswright.engine.supply.SupplyResult;
 import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.topology.LayoutPlanning;
@@ -88,6 +89,11 @@ public final class SystemStudy {
     /** Where returned energy goes. */
     public BrakingResult braking(StudyRequest request) {
         return meaningful(request, StudyRun::braking);
+    }
+
+    /** How every stop zone comes to rest, what a loss of power does, and how far safeguards must be. */
+    public StoppingResult stopping(StudyRequest request) {
+        return meaningful(request, StudyRun::stopping);
     }
 
     /** AC branch circuits and feeder; needs everything but the mountings. */

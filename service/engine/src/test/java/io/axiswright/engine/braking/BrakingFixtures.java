@@ -219,7 +219,7 @@ final class BrakingFixtures {
 
     /** An axis without stop zone. */
     static BrakingAxis axis(int index, @Nullable String group, DriveUnit unit, Course course) {
-        return new BrakingAxis(index, "axis" + index, group, null, unit, course, List.of(), null, null);
+        return new BrakingAxis(index, "axis" + index, group, null, unit, course, List.of(), null);
     }
 
     /** An axis that stops with the zone named. */
@@ -232,7 +232,7 @@ final class BrakingFixtures {
             double inertia,
             double time) {
         var stops = new EvenStops(course, inertia, time);
-        return new BrakingAxis(index, "axis" + index, group, zone, unit, course, stops.stops(), stops, null);
+        return new BrakingAxis(index, "axis" + index, group, zone, unit, course, stops.stops(), stops);
     }
 
     static BrakingRequest request(List<BrakingAxis> axes, BrakingUnit... units) {

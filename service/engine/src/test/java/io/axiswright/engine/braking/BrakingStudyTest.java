@@ -285,8 +285,7 @@ class BrakingStudyTest {
     void allZonesAtOnceStopOnOneBus() {
         var back = new StopZone("back", StopCategory.CATEGORY_2, new Time(0.1), new Time(0.2), null);
         BrakingAxis one = heavy(0, "bus");
-        BrakingAxis two =
-                new BrakingAxis(1, "axis1", "bus", "back", UNIT, one.course(), one.stops(), one.stopModel(), null);
+        BrakingAxis two = new BrakingAxis(1, "axis1", "bus", "back", UNIT, one.course(), one.stops(), one.stopModel());
         var request = new BrakingRequest(
                 BrakingFixtures.MAINS,
                 BrakingFixtures.AMBIENT,
@@ -307,12 +306,6 @@ class BrakingStudyTest {
         // one zone stops just when the other axis brakes in its own cycle: for the bus no better than both stopping
         assertThat(cases.get(3).returnedEnergy().si())
                 .isCloseTo(cases.get(1).returnedEnergy().si(), withPercentage(1e-9));
-        assertThat(result.zones())
-                .extracting(z -> z.stoppingTime())
-                .containsExactly(new Time(0.25), new Time(0.1 + 0.2));
-        // 250 rad/s over 50 ms, then half of it over 200 ms
-        assertThat(result.zones().getFirst().axes().getFirst().shaftAngle().si())
-                .isCloseTo(250 * 0.05 + 250 * 0.2 / 2, withPercentage(1e-10));
     }
 
     /** Without other axes the energy is the highest where the speed is, and so is the bus. */
@@ -332,34 +325,19 @@ class BrakingStudyTest {
     }
 
     @Test
-    void anUncontrolledStopReturnsNothingButIsNoHarmlessOne() {
+    void anUncontrolledStopReturnsNothing() {
         var zone = new StopZone("front", StopCategory.CATEGORY_0, new Time(0.05), new Time(0.2), null);
-        BrakingAxis with = new BrakingAxis(
-                0, "z", null, "front", UNIT, shuttle(0.001, 150, 0.1, 0.3, 0.5), List.of(), null, new Time(0.08));
-        BrakingAxis without =
-                new BrakingAxis(1, "x", null, "front", UNIT, shuttle(0.001, 150, 0.1, 0.3, 0.5), List.of(), null, null);
+        BrakingAxis axis =
+                new BrakingAxis(0, "x", null, "front", UNIT, shuttle(0.001, 150, 0.1, 0.3, 0.5), List.of(), null);
         BrakingResult result = new BrakingStudy()
                 .study(new BrakingRequest(
-                        BrakingFixtures.MAINS,
-                        BrakingFixtures.AMBIENT,
-                        List.of(with, without),
-                        List.of(zone),
-                        List.of()));
+                        BrakingFixtures.MAINS, BrakingFixtures.AMBIENT, List.of(axis), List.of(zone), List.of()));
         assertThat(result.groups()).allSatisfy(g -> assertThat(g.cases()).hasSize(1));
-        assertThat(result.zones().getFirst().stoppingTime()).isNull();
-        assertThat(result.findings())
-                .filteredOn(f -> f.code() == FindingCode.BRAKING_STOP_UNCONTROLLED)
-                .singleElement()
-                .satisfies(f -> assertThat(f.text()).contains("axis z", "0.08 s"));
-        assertThat(result.findings())
-                .filteredOn(f -> f.code() == FindingCode.BRAKING_STOP_WITHOUT_BRAKE)
-                .singleElement()
-                .satisfies(f -> assertThat(f.pointer()).isEqualTo("/design/axes/1"));
     }
 
     @Test
     void inputWithoutMeaningIsRefusedWithEveryFault() {
-        BrakingAxis lost = new BrakingAxis(0, "x", null, "nowhere", UNIT, new Course(List.of()), List.of(), null, null);
+        BrakingAxis lost = new BrakingAxis(0, "x", null, "nowhere", UNIT, new Course(List.of()), List.of(), null);
         var request = new BrakingRequest(
                 BrakingFixtures.MAINS,
                 BrakingFixtures.AMBIENT,

@@ -81,7 +81,9 @@ final class ControlParts {
                 new Power(hold),
                 new Voltage(minimum),
                 new Time(0.05),
-                new Time(0.02));
+                new Time(0.02),
+                null,
+                null);
     }
 
     static DriveUnit drive(double logic, double minimum, boolean keepAlive) {

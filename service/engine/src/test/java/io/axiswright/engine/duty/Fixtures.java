@@ -228,7 +228,9 @@ final class Fixtures {
                 new Power(12),
                 new Voltage(21.6),
                 new Time(0.05),
-                new Time(0.03));
+                new Time(0.03),
+                null,
+                null);
     }
 
     static VentilationKit kit(String id, String frame, double factor, @Nullable Integer price) {

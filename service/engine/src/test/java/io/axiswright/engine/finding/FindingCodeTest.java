@@ -74,7 +74,7 @@ class FindingCodeTest {
         assertThat(Arrays.stream(FindingCode.values()).map(FindingCode::code))
                 .doesNotHaveDuplicates()
                 .allMatch(code -> code.matches(
-                        "(DUTY|TOPOLOGY|CONTROL|BRAKING|SUPPLY|CONDUCTOR|MOUNTING|BILL|STUDY)(-[A-Z0-9]+)+"));
+                        "(DUTY|TOPOLOGY|CONTROL|BRAKING|STOPPING|SUPPLY|CONDUCTOR|MOUNTING|BILL|STUDY)(-[A-Z0-9]+)+"));
     }
 
     @Test

@@ -334,4 +334,25 @@ class SystemStudyTest {
                 c.fasteningParts(),
                 c.accessories());
     }
+
+    /** 30 ms and 0.4 s of a controlled stop against the 20-odd ms a control supply lasts. */
+    @Test
+    void controlPowerIsHeldAgainstTheLongestStop() {
+        assertThat(STUDY.controlPower(TestCell.request(2)).findings())
+                .filteredOn(f -> f.code() == FindingCode.CONTROL_STOP_OUTLASTS_HOLD_UP)
+                .isNotEmpty()
+                .allSatisfy(f -> assertThat(f.limit()).isEqualTo(new Time(0.03 + 0.4)));
+    }
+
+    @Test
+    void stoppingIsPartOfTheSystem() {
+        StudyResult result = STUDY.system(TestCell.request(2));
+        assertThat(result.stopping().zones()).singleElement().satisfies(zone -> {
+            assertThat(zone.stoppingTime()).isEqualTo(new Time(0.03 + 0.4));
+            assertThat(zone.axes()).hasSize(2);
+        });
+        // guides of 0.05 and losses stop 40 kg on a level belt without any brake
+        assertThat(result.stopping().powerLosses())
+                .allSatisfy(loss -> assertThat(loss.stoppingTime()).isNotNull());
+    }
 }

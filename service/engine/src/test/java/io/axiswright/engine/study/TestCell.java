@@ -108,7 +108,9 @@ public final class TestCell {
                         new Power(12),
                         new Voltage(21.6),
                         new Time(0.05),
-                        new Time(0.03))),
+                        new Time(0.03),
+                        null,
+                        null)),
                 List.of(new GatewayType(
                         "gateway",
                         "gateway",

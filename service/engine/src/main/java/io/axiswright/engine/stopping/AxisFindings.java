@@ -1,0 +1,89 @@
+package io.axiswright.engine.stopping;
+
+import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.design.StopCategory;
+import io.axiswright.engine.design.StopZone;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Displacement;
+import io.axiswright.engine.quantity.Energy;
+import io.axiswright.engine.quantity.Torque;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What must be said about an axis left without torque. */
+final class AxisFindings {
+
+    private static final String CLAUSE = "IEC 60204-1:2016 9.2.2";
+    private static final String DERIVED = "derived: J·dw/dt = T_brake ± T_load";
+
+    private final PowerLoss loss;
+    private final StoppingAxis axis;
+    private final boolean uncontrolled;
+    private final List<Finding> findings = new ArrayList<>();
+
+    AxisFindings(PowerLoss loss, List<StopZone> zones) {
+        this.loss = loss;
+        this.axis = loss.axis();
+        this.uncontrolled = zones.stream()
+                .anyMatch(zone -> zone.id().equals(axis.stopZone()) && zone.category() == StopCategory.CATEGORY_0);
+    }
+
+    List<Finding> all() {
+        if (loss.rests()) {
+            resting();
+        } else {
+            restless();
+        }
+        if (!axis.coasting().even()) {
+            findings.add(FindingCode.STOPPING_LOAD_UNEVEN.at(
+                    axis.id(),
+                    axis.pointer() + "/mechanism",
+                    DERIVED,
+                    loss.stopping().stoppingTime(),
+                    null));
+        }
+        return findings;
+    }
+
+    private void resting() {
+        Displacement fall = loss.stopping().fall();
+        if (fall != null && fall.si() > 0) {
+            findings.add(FindingCode.STOPPING_LOAD_FALLS.at(
+                    axis.id(), axis.pointer(), DERIVED, fall, loss.stopping().stoppingTime()));
+        }
+        HoldingBrake brake = axis.brake();
+        Energy energy = loss.stopping().brakeEnergy();
+        if (brake != null && energy != null && brake.stopEnergy() != null) {
+            if (energy.si() > brake.stopEnergy().si()) {
+                findings.add(FindingCode.STOPPING_BRAKE_ENERGY_HIGH.at(
+                        axis.id(), axis.pointer() + "/drive", DERIVED, energy, brake.stopEnergy()));
+            }
+        }
+        if (uncontrolled) {
+            FindingCode code = brake == null ? FindingCode.STOPPING_BY_FRICTION : FindingCode.STOPPING_WITHOUT_TORQUE;
+            findings.add(code.at(
+                    axis.id(),
+                    axis.pointer(),
+                    CLAUSE,
+                    loss.stopping().distance(),
+                    brake == null ? loss.stopping().stoppingTime() : brake.engageDelay()));
+        }
+    }
+
+    private void restless() {
+        HoldingBrake brake = axis.brake();
+        if (brake != null) {
+            findings.add(FindingCode.STOPPING_BRAKE_WEAK.at(
+                    axis.id(),
+                    axis.pointer() + "/drive",
+                    DERIVED,
+                    new Torque(BrakeAction.of(brake).torque()),
+                    null));
+        } else if (axis.coasting().gravity()) {
+            findings.add(FindingCode.STOPPING_LOAD_UNHELD.at(axis.id(), axis.pointer() + "/drive", CLAUSE, null, null));
+        } else if (uncontrolled) {
+            findings.add(FindingCode.STOPPING_NEVER_RESTS.at(axis.id(), axis.pointer() + "/drive", CLAUSE, null, null));
+        }
+    }
+}

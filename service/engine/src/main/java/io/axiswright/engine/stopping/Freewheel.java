@@ -1,0 +1,111 @@
+package io.axiswright.engine.stopping;
+
+import io.axiswright.engine.duty.CoastLoad;
+
+/**
+ * The motion of a motor shaft without torque of its own, in one direction: J·dw/dt + k·w + c = 0. Each link of the transmission
+ * passes its torque by one of two efficiencies, by the direction of power; a mode says which each of them uses, bit by bit.
+ *
+ * @param load what it moves
+ * @param direction sign of the speed
+ * @param brake torque of a brake on the shaft, N·m; 0 while it is open
+ */
+record Freewheel(CoastLoad load, double direction, double brake) {
+
+    /** A torque as a linear function of the shaft's acceleration and speed. */
+    private record Linear(double acceleration, double speed, double constant) {
+
+        Linear times(double factor) {
+            return new Linear(factor * acceleration, factor * speed, factor * constant);
+        }
+
+        Linear plus(double inertia, double torque) {
+            return new Linear(acceleration + inertia, speed, constant + torque);
+        }
+
+        double at(double a, double w) {
+            return acceleration * a + speed * w + constant;
+        }
+    }
+
+    private int links() {
+        return load.links().size();
+    }
+
+    /** Torques wanted of each link in a mode, and last the balance at the motor, which is to be 0. */
+    private Linear[] torques(int mode) {
+        Linear[] torques = new Linear[links() + 1];
+        double turns = 1 / load.ratio();
+        Linear torque =
+                new Linear(load.inertia() * turns, load.viscous() * turns, load.weight() + direction * load.friction());
+        for (int k = 0; k < links(); k++) {
+            torques[k] = torque;
+            CoastLoad.Link link = load.links().get(k);
+            turns *= link.ratio();
+            boolean driving = (mode >> k & 1) == 1;
+            torque = torque.times((driving ? 1 / link.driving() : Math.max(0, link.backDriving())) / link.ratio())
+                    .plus(link.inertia() * turns, direction * link.drag());
+        }
+        torques[links()] = torque.plus(load.motorInertia(), direction * brake);
+        return torques;
+    }
+
+    /** The motion from a speed on, rad/s. */
+    Glide from(double speed) {
+        int best = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int mode = 0; mode < 1 << links() && least > 0; mode++) {
+            double miss = miss(mode, speed);
+            if (miss < least) {
+                least = miss;
+                best = mode;
+            }
+        }
+        return glide(best, 0, speed);
+    }
+
+    /** By how much a mode contradicts the torques it leads to; a torque of nothing takes its sign from where it is heading. */
+    private double miss(int mode, double speed) {
+        Linear[] torques = torques(mode);
+        double acceleration = acceleration(torques[links()], speed);
+        double miss = 0;
+        for (int k = 0; k < links(); k++) {
+            double torque = torques[k].at(acceleration, speed) * direction;
+            boolean driving = (mode >> k & 1) == 1;
+            boolean drives = torque == 0 ? acceleration * direction > 0 : torque > 0;
+            if (driving != drives) {
+                miss += Math.max(Math.abs(torque), Double.MIN_NORMAL);
+            }
+        }
+        return miss;
+    }
+
+    private static double acceleration(Linear balance, double speed) {
+        return -(balance.speed() * speed + balance.constant()) / balance.acceleration();
+    }
+
+    /**
+     * The motion in a mode. As the speed changes one way only, each link's torque does too, and changes its sign but once.
+     *
+     * @param done links whose torque has changed its sign already, bit by bit
+     */
+    private Glide glide(int mode, int done, double speed) {
+        Linear[] torques = torques(mode);
+        Linear balance = torques[links()];
+        double rate = balance.speed() / balance.acceleration();
+        double acceleration = acceleration(balance, speed);
+        double turning = Double.POSITIVE_INFINITY;
+        int turned = 0;
+        for (int k = 0; k < links() && rate > 0; k++) {
+            double torque = torques[k].at(acceleration, speed);
+            double change = acceleration * (torques[k].speed() - torques[k].acceleration() * rate);
+            double instant = Glide.instant(-torque / change, rate);
+            if ((done >> k & 1) == 0 && torque * change < 0 && instant < turning) {
+                turning = instant;
+                turned = 1 << k;
+            }
+        }
+        int link = turned;
+        return new Glide(speed, acceleration, rate, turning, later -> glide(mode ^ link, done | link, later));
+    }
+}

@@ -1,0 +1,91 @@
+package io.axiswright.engine.stopping;
+
+import io.axiswright.engine.duty.CoastLoad;
+import io.axiswright.engine.duty.Coasting;
+import io.axiswright.engine.quantity.Energy;
+import io.axiswright.engine.quantity.Time;
+import java.util.stream.Stream;
+
+/**
+ * A stop by power-off, from any instant of the cycle.
+ *
+ * <p>Two stops under one load never overtake each other: the faster stays the faster, signs counted. So between two speeds no
+ * stop runs farther forward than the upper nor farther back than the lower; and its time, its fall and the energy of its brake
+ * are worst at one of the two ends, for each of them only falls or only rises with the speed that is left when the brake bites.
+ */
+final class UncontrolledStop implements Stopping {
+
+    private final StoppingAxis axis;
+    private final BrakeAction brake;
+
+    UncontrolledStop(StoppingAxis axis) {
+        this.axis = axis;
+        this.brake = BrakeAction.of(axis.brake());
+    }
+
+    @Override
+    public double path(Coasting.Piece piece, double speed) {
+        return runs(piece, speed).mapToDouble(CoastRun::path).max().orElse(0);
+    }
+
+    @Override
+    public double bound(Coasting.Piece piece, double low, double high) {
+        if (piece.held()) {
+            return 0;
+        }
+        return piece.loads().stream()
+                .mapToDouble(load -> CoastRun.of(load, high, brake).forward()
+                        + CoastRun.of(load, low, brake).backward())
+                .max()
+                .orElse(0);
+    }
+
+    private Stream<CoastRun> runs(Coasting.Piece piece, double speed) {
+        return piece.held() ? Stream.of(CoastRun.HELD) : piece.loads().stream().map(load -> run(load, speed));
+    }
+
+    private CoastRun run(CoastLoad load, double speed) {
+        return CoastRun.of(load, speed, brake);
+    }
+
+    /** The worst stop, the axis running on for a reaction time in s first. */
+    AxisStopping worst(double reaction) {
+        SpeedCourse course = SpeedCourse.of(axis.coasting());
+        var worst = new Worst();
+        for (SpeedCourse.Stretch stretch : course.stretches()) {
+            worst.note(stretch, stretch.from());
+            worst.note(stretch, stretch.to());
+        }
+        if (!worst.rests) {
+            return new AxisStopping(axis.id(), null, null, null, null, null, null);
+        }
+        FarthestStop farthest = FarthestStop.of(course, reaction, this);
+        var load = new LoadSide(axis.coasting());
+        return new AxisStopping(
+                axis.id(),
+                new Time(reaction + worst.time),
+                load.displacement(farthest.angle()),
+                load.displacement(farthest.bound()),
+                new Time(farthest.instant()),
+                axis.coasting().gravity() ? load.displacement(worst.fall) : null,
+                axis.brake() == null ? null : new Energy(worst.braked * brake.torque()));
+    }
+
+    private final class Worst {
+        private boolean rests = true;
+        private double time;
+        private double fall;
+        private double braked;
+
+        void note(SpeedCourse.Stretch stretch, double instant) {
+            boolean upwards = stretch.piece().bare().weight() < 0;
+            runs(stretch.piece(), stretch.speed(instant)).forEach(run -> {
+                rests &= run.rests();
+                time = Math.max(time, run.time());
+                double down = upwards ? run.forward() : run.backward();
+                fall = Math.max(fall, axis.coasting().even() ? down : run.path());
+                braked = Math.max(braked, run.braked());
+            });
+        }
+    }
+}

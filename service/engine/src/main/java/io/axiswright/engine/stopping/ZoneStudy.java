@@ -1,0 +1,70 @@
+package io.axiswright.engine.stopping;
+
+import io.axiswright.engine.design.Safeguard;
+import io.axiswright.engine.design.StopCategory;
+import io.axiswright.engine.design.StopZone;
+import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Time;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One stop zone.
+ *
+ * @param index its place in the design
+ * @param zone the zone
+ * @param axes its axes
+ * @param stopping how it comes to rest
+ * @param safeguards the studies of its safeguards
+ */
+record ZoneStudy(
+        int index, StopZone zone, List<StoppingAxis> axes, ZoneStopping stopping, List<SafeguardStudy> safeguards) {
+
+    static ZoneStudy of(int index, StopZone zone, List<StoppingAxis> all) {
+        double reaction = zone.reactionTime().si();
+        List<StoppingAxis> axes =
+                all.stream().filter(axis -> zone.id().equals(axis.stopZone())).toList();
+        List<AxisStopping> stops = axes.stream()
+                .map(axis -> zone.category() == StopCategory.CATEGORY_0
+                        ? new UncontrolledStop(axis).worst(reaction)
+                        : new ControlledStop(axis, zone.decelerationTime().si()).worst(reaction))
+                .toList();
+        List<SafeguardStudy> safeguards = (zone.safeguards() == null ? List.<Safeguard>of() : zone.safeguards())
+                .stream().map(SafeguardStudy::of).toList();
+        Time time = slowest(zone, stops);
+        return new ZoneStudy(
+                index,
+                zone,
+                axes,
+                new ZoneStopping(
+                        zone.id(),
+                        zone.category(),
+                        time,
+                        stops,
+                        safeguards.stream().map(s -> s.distance(time)).toList()),
+                safeguards);
+    }
+
+    private static @Nullable Time slowest(StopZone zone, List<AxisStopping> stops) {
+        Time planned = zone.plannedStop();
+        if (planned != null) {
+            return planned;
+        }
+        if (stops.stream().anyMatch(stop -> stop.stoppingTime() == null)) {
+            return null;
+        }
+        double slowest = stops.stream()
+                .map(AxisStopping::stoppingTime)
+                .filter(Objects::nonNull)
+                .mapToDouble(Quantity::si)
+                .max()
+                .orElse(zone.reactionTime().si());
+        return new Time(slowest);
+    }
+
+    /** JSON Pointer to one of its safeguards. */
+    String pointer(int safeguard) {
+        return "/design/stopZones/" + index + "/safeguards/" + safeguard;
+    }
+}
