@@ -1,13 +1,14 @@
 package io.axiswright.load;
 
 import io.axiswright.engine.braking.BrakingRatio;
+import io.axiswright.engine.duty.ChoosingRatio;
 import java.io.IOException;
 import java.util.concurrent.ExecutionException;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** Runs what it is told to, {@code study}, {@code scaling}, {@code braking}, {@code http} or {@code all}; fails if a ratio is missed. */
+/** Runs what it is told to, {@code study}, {@code scaling}, {@code braking}, {@code choosing}, {@code http} or {@code all}; fails if a ratio is missed. */
 final class Benchmarks {
 
     private Benchmarks() {}
@@ -17,6 +18,7 @@ final class Benchmarks {
             case "study" -> study();
             case "scaling" -> ScalingCheck.holds();
             case "braking" -> BrakingRatio.holds();
+            case "choosing" -> ChoosingRatio.holds();
             case "http" -> HttpRatio.holds();
             case "all" -> all();
             default -> throw new IllegalArgumentException(args[0]);
@@ -26,7 +28,7 @@ final class Benchmarks {
 
     /** Every one is run, whatever the others say. */
     private static boolean all() throws RunnerException, IOException, InterruptedException, ExecutionException {
-        return study() & BrakingRatio.holds() & HttpRatio.holds() & ScalingCheck.holds();
+        return study() & BrakingRatio.holds() & ChoosingRatio.holds() & HttpRatio.holds() & ScalingCheck.holds();
     }
 
     /** Times only, nothing to be held. */

@@ -9,6 +9,7 @@ import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.FasteningPart;
 import io.axiswright.engine.catalogue.FootKit;
 import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
@@ -27,7 +28,8 @@ enum Shelf {
     VENTILATION_KITS("ventilationKits"),
     FOOT_KITS("footKits"),
     FASTENING_PARTS("fasteningParts"),
-    ACCESSORIES("accessories");
+    ACCESSORIES("accessories"),
+    GEAR_UNITS("gearUnits");
 
     private final String member;
 
@@ -55,6 +57,7 @@ enum Shelf {
             case FootKit _ -> FOOT_KITS;
             case FasteningPart _ -> FASTENING_PARTS;
             case Accessory _ -> ACCESSORIES;
+            case GearUnit _ -> GEAR_UNITS;
         };
     }
 }

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param footKits foot kits
  * @param fasteningParts fastening parts
  * @param accessories everything else
+ * @param gearUnits gear units; none if absent
  */
 public record Catalogue(
         String name,
@@ -39,7 +40,49 @@ public record Catalogue(
         List<VentilationKit> ventilationKits,
         List<FootKit> footKits,
         List<FasteningPart> fasteningParts,
-        List<Accessory> accessories) {
+        List<Accessory> accessories,
+        @Nullable List<GearUnit> gearUnits) {
+
+    /** Without gear units. */
+    public Catalogue(
+            String name,
+            String currency,
+            @Nullable String remark,
+            List<DriveUnit> driveUnits,
+            List<HoldingBrake> holdingBrakes,
+            List<GatewayType> gateways,
+            List<ControlSupply> controlSupplies,
+            List<CableAssembly> cableAssemblies,
+            List<BulkCable> bulkCables,
+            List<ProtectiveDevice> protectiveDevices,
+            List<BrakingUnit> brakingUnits,
+            List<VentilationKit> ventilationKits,
+            List<FootKit> footKits,
+            List<FasteningPart> fasteningParts,
+            List<Accessory> accessories) {
+        this(
+                name,
+                currency,
+                remark,
+                driveUnits,
+                holdingBrakes,
+                gateways,
+                controlSupplies,
+                cableAssemblies,
+                bulkCables,
+                protectiveDevices,
+                brakingUnits,
+                ventilationKits,
+                footKits,
+                fasteningParts,
+                accessories,
+                null);
+    }
+
+    /** Its gear units, be they absent or none. */
+    public List<GearUnit> gearStock() {
+        return gearUnits == null ? List.of() : gearUnits;
+    }
 
     /** Every item of every kind, in the order of the members and of each list. */
     public Stream<Item> items() {
@@ -55,7 +98,8 @@ public record Catalogue(
                         ventilationKits,
                         footKits,
                         fasteningParts,
-                        accessories)
+                        accessories,
+                        gearStock())
                 .flatMap(List::stream);
     }
 

@@ -50,6 +50,7 @@ public final class CatalogueCheck {
         number("footKits", catalogue.footKits());
         number("fasteningParts", catalogue.fasteningParts());
         number("accessories", catalogue.accessories());
+        number("gearUnits", catalogue.gearStock());
         byPointer.forEach(this::check);
         faults.addAll(NeedCircles.faults(byPointer));
         return List.copyOf(faults);

@@ -15,6 +15,7 @@ public sealed interface Item
                 ProtectiveDevice,
                 BrakingUnit,
                 VentilationKit,
+                GearUnit,
                 FootKit,
                 FasteningPart,
                 Accessory {

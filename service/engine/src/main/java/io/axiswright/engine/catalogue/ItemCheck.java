@@ -31,6 +31,12 @@ final class ItemCheck {
                         pointer + "/shaftUpTo",
                         "No shaft is thicker than shaftAbove and not thicker than this.",
                         "more than shaftAbove");
+            case GearUnit unit ->
+                unless(
+                        unit.nominalTorque().si() <= unit.peakTorque().si(),
+                        pointer + "/peakTorque",
+                        "The peak torque is below the nominal torque.",
+                        "at least nominalTorque");
             default -> List.of();
         };
     }

@@ -5,6 +5,7 @@ import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Inertia;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,5 +41,23 @@ public record Axis(
     /** Keeps the gears from being changed. */
     public Axis {
         gears = List.copyOf(gears);
+    }
+
+    /** The same with one more gear between motor and the stated gears. */
+    public Axis withMotorGear(Gear gear) {
+        List<Gear> all = Stream.concat(Stream.of(gear), gears.stream()).toList();
+        return new Axis(
+                id,
+                description,
+                mechanism,
+                all,
+                couplingInertia,
+                cycle,
+                position,
+                stopZone,
+                busGroup,
+                commandRate,
+                drive,
+                mounting);
     }
 }

@@ -10,10 +10,23 @@ import org.jspecify.annotations.Nullable;
  * @param forcedVentilationAllowed whether a ventilation kit may be used
  * @param holdingBrake whether the axis needs a holding brake
  * @param keepAlive whether its position must survive a loss of mains
+ * @param gear whether a gear unit may be chosen with it; only the stated gears if absent
  */
 public record DriveSelection(
         @Nullable String item,
         @Nullable Feed feed,
         boolean forcedVentilationAllowed,
         boolean holdingBrake,
-        boolean keepAlive) {}
+        boolean keepAlive,
+        @Nullable GearChoice gear) {
+
+    /** Without a choice of gear units. */
+    public DriveSelection(
+            @Nullable String item,
+            @Nullable Feed feed,
+            boolean forcedVentilationAllowed,
+            boolean holdingBrake,
+            boolean keepAlive) {
+        this(item, feed, forcedVentilationAllowed, holdingBrake, keepAlive, null);
+    }
+}

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param axis id of the axis
  * @param driveUnit catalogue id of its drive unit: the one stated, the best that holds, or the nearest miss if none does;
  *     absent if the catalogue has none at all
+ * @param gearUnit catalogue id of the gear unit that goes with it; absent if only the stated gears are used
  * @param ventilationKit catalogue id of the ventilation kit that goes with it; absent if it runs without
  * @param holdingBrake catalogue id of the holding brake that goes with it; absent if none is asked for or none fits
  * @param feasible whether the drive unit holds every limit
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param candidates the best of those that hold, cheapest first, then those rejected, nearest first; at most 20 of each
  * @param hardestStop the controlled stop that uses most of the drive unit's intermittent curve; its instant is when in the
  *     cycle it begins. Absent where there are no controlled stops or no drive unit
+ * @param longerMoves how many times as long its motions would have to take for the nearest miss to hold; absent if it holds,
+ *     or if no more than tenfold helps
  * @param reversing whether the torque changes its sign over the cycle
  * @param course speed and torque of the motor over the cycle
  * @param stops the controlled stops of its stop zone from every instant that can be the worst; empty for an axis without
@@ -31,6 +34,7 @@ import org.jspecify.annotations.Nullable;
 public record AxisDuty(
         String axis,
         @Nullable String driveUnit,
+        @Nullable String gearUnit,
         @Nullable String ventilationKit,
         @Nullable String holdingBrake,
         boolean feasible,
@@ -41,6 +45,7 @@ public record AxisDuty(
         int rejectedCandidates,
         List<Candidate> candidates,
         @Nullable LimitUse hardestStop,
+        @Nullable Double longerMoves,
         boolean reversing,
         @JsonIgnore Course course,
         @JsonIgnore List<StopCourse> stops,

@@ -36,6 +36,11 @@ record AxisLoad(
         boolean gravity) {
 
     static AxisLoad of(Axis axis) {
+        return of(axis, 1);
+    }
+
+    /** The same with every motion taking so many times as long. */
+    static AxisLoad of(Axis axis, double slowness) {
         Drivetrain drivetrain = Drivetrain.of(axis);
         List<LoadPiece> pieces = new ArrayList<>();
         double start = 0;
@@ -47,7 +52,7 @@ record AxisLoad(
         for (Segment segment : axis.cycle().segments()) {
             LoadEffort effort =
                     drivetrain.mechanics().effort(siOrZero(segment.payload()), siOrZero(segment.processEffort()));
-            Motion motion = Motion.of(segment);
+            Motion motion = Motion.of(segment).slower(slowness);
             boolean held = segment instanceof Dwell dwell
                     && dwell.brakeHolds()
                     && axis.drive().holdingBrake();

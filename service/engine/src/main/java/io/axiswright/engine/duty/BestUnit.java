@@ -1,6 +1,7 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Current;
@@ -14,6 +15,7 @@ import io.axiswright.engine.quantity.Torque;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** States what is known of the drive unit that an axis got. */
@@ -69,15 +71,32 @@ final class BestUnit {
         return hardest;
     }
 
-    /** Each limit and how much of it is used; the brake's only where one is asked for. */
+    /** Each limit and how much of it is used; the brake's only where one is asked for, those of a gear unit only where one is used. */
     static List<LimitUse> limits(Choice.Judged best, LoadSums sums) {
         List<LimitUse> limits = new ArrayList<>();
         for (DutyLimit limit : DutyLimit.values()) {
-            if (limit != DutyLimit.BRAKE || best.trial().brakeAsked()) {
+            if (concerns(limit, best.trial())) {
                 limits.add(limit(limit, best.trial(), best.kit(), sums));
             }
         }
         return limits;
+    }
+
+    private static boolean concerns(DutyLimit limit, Trial trial) {
+        return switch (limit) {
+            case BRAKE -> trial.brakeAsked();
+            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK -> trial.way().gear() != null;
+            default -> true;
+        };
+    }
+
+    private static LimitUse ofGear(DutyLimit limit, GearedLoad way, double use) {
+        GearUnit gear = Objects.requireNonNull(way.gear());
+        return switch (limit) {
+            case GEAR_SPEED -> of(limit, new AngularSpeed(way.sums().peakSpeed()), gear.highestInputSpeed(), use);
+            case GEAR_NOMINAL -> of(limit, new Torque(way.rmsOutput()), gear.nominalTorque(), use);
+            default -> of(limit, new Torque(way.peakOutput()), gear.peakTorque(), use);
+        };
     }
 
     private static LimitUse limit(DutyLimit limit, Trial trial, @Nullable VentilationKit kit, LoadSums sums) {
@@ -87,6 +106,7 @@ final class BestUnit {
             case FEED -> {
                 yield of(limit, new Voltage(offer.voltage()), new Voltage(offer.highestVoltage()), use);
             }
+            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK -> ofGear(limit, trial.way(), use);
             case SPEED ->
                 new LimitUse(
                         limit,

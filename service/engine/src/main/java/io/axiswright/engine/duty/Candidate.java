@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
  * A drive unit tried on an axis, with what would be bought beside it.
  *
  * @param driveUnit catalogue id of the drive unit
+ * @param gearUnit catalogue id of its gear unit; absent if it turns the axis with the stated gears only
  * @param ventilationKit catalogue id of its ventilation kit; absent if it runs without
  * @param holdingBrake catalogue id of its holding brake; absent if none is asked for or none fits
  * @param price price of all of them; absent if any has none
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Candidate(
         String driveUnit,
+        @Nullable String gearUnit,
         @Nullable String ventilationKit,
         @Nullable String holdingBrake,
         @Nullable Money price,

@@ -2,11 +2,10 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.DriveSelection;
-import io.axiswright.engine.quantity.Money;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,119 +22,97 @@ record Choice(@Nullable Judged best, int feasible, int rejected, List<Candidate>
     private static final int LISTED = 20;
 
     /** A trial with or without a ventilation kit, and the verdict on it. */
-    record Judged(Trial trial, @Nullable VentilationKit kit, Candidate candidate) {
+    record Judged(Trial trial, @Nullable VentilationKit kit, Candidate candidate) {}
 
-        /** The limit most used, all counted; what cannot be fed is farther than anything else. */
-        double distance() {
-            double worst = 0;
-            for (DutyLimit limit : DutyLimit.values()) {
-                worst = Math.max(worst, trial.use(limit, kit));
-            }
-            return candidate.limit() == DutyLimit.FEED ? worst + DutyLimit.HIGHEST_USE : worst;
-        }
-    }
+    /** A miss and how far off it is, or less. */
+    private record Miss(Contender contender, double distance, boolean exact) {}
 
     /** What its control is tuned for comes before price: no buyer keeps a cheap unit that never settles. */
-    private static final Comparator<Judged> CHEAPEST = Comparator.comparing(
-                    (Judged judged) -> !judged.trial().tunable())
-            .thenComparing(judged -> judged.candidate().price(), BrakeStock.BY_PRICE)
-            .thenComparingDouble(judged -> judged.candidate().use());
+    private static final Comparator<Contender> CHEAPEST = Comparator.comparing(
+                    (Contender contender) -> !contender.trial().tunable())
+            .thenComparing(Contender::price, BrakeStock.BY_PRICE)
+            .thenComparingDouble(Contender::leastUse)
+            .thenComparingInt(Contender::number);
 
     /** Those that came through more limits before they broke one come first. */
-    private static final Comparator<Judged> NEAREST = Comparator.comparing(
-                    (Judged judged) -> judged.candidate().limit(), Comparator.reverseOrder())
-            .thenComparingDouble(judged -> judged.candidate().use());
+    private static final Comparator<Contender> NEAREST = Comparator.comparingInt(Contender::cameThrough)
+            .reversed()
+            .thenComparingDouble(Contender::leastUse)
+            .thenComparingInt(Contender::number);
+
+    private static final Comparator<Miss> LEAST_OFF =
+            Comparator.comparingDouble(Miss::distance).thenComparingInt(miss -> miss.contender.number());
 
     /**
-     * Tries the offers on an axis.
+     * Tries the offers on an axis, with every gear unit that fits and every ventilation kit.
      *
-     * @param load what the axis asks
-     * @param sums its integrals
+     * @param ways what the axis asks with each gear unit and without
      * @param offers the drive units to try
      * @param selection what the axis wishes
      * @param brakes the holding brakes on offer
      */
-    static Choice among(AxisLoad load, LoadSums sums, List<Offer> offers, DriveSelection selection, BrakeStock brakes) {
-        List<Judged> holding = new ArrayList<>();
-        List<Judged> broken = new ArrayList<>();
-        for (Offer offer : offers) {
-            Trial trial = new Trial(load, sums, offer, selection, brakes);
-            sort(judge(trial, null), holding, broken);
-            if (selection.forcedVentilationAllowed()) {
-                offer.kits().forEach(kit -> sort(judge(trial, kit), holding, broken));
+    static Choice among(List<GearedLoad> ways, List<Offer> offers, DriveSelection selection, BrakeStock brakes) {
+        List<Contender> holding = new ArrayList<>();
+        List<Contender> broken = new ArrayList<>();
+        int number = 0;
+        for (GearedLoad way : ways) {
+            for (Offer offer : offers) {
+                if (!way.fits(offer.unit().frameSize())) {
+                    continue;
+                }
+                Trial trial = new Trial(way, offer, selection, brakes);
+                sort(new Contender(trial, null, number++), holding, broken);
+                if (selection.forcedVentilationAllowed()) {
+                    for (VentilationKit kit : offer.kits()) {
+                        sort(new Contender(trial, kit, number++), holding, broken);
+                    }
+                }
             }
         }
-        holding.sort(CHEAPEST);
-        broken.sort(NEAREST);
-        List<Candidate> listed = Stream.concat(
-                        holding.stream().limit(LISTED), broken.stream().limit(LISTED))
-                .map(Judged::candidate)
-                .toList();
-        return new Choice(best(holding, broken), holding.size(), broken.size(), listed);
+        List<Judged> first = first(holding, CHEAPEST);
+        List<Candidate> listed = new ArrayList<>();
+        first.forEach(judged -> listed.add(judged.candidate()));
+        first(broken, NEAREST).forEach(judged -> listed.add(judged.candidate()));
+        Judged best = first.isEmpty() ? leastOff(broken) : first.getFirst();
+        return new Choice(best, holding.size(), broken.size(), List.copyOf(listed));
     }
 
-    private static void sort(Judged judged, List<Judged> holding, List<Judged> broken) {
-        (judged.candidate().feasible() ? holding : broken).add(judged);
+    private static void sort(Contender contender, List<Contender> holding, List<Contender> broken) {
+        (contender.feasible() ? holding : broken).add(contender);
     }
 
-    private static @Nullable Judged best(List<Judged> holding, List<Judged> broken) {
-        if (!holding.isEmpty()) {
-            return holding.getFirst();
-        }
-        Judged nearest = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (Judged judged : broken) {
-            double distance = judged.distance();
-            if (distance < least) {
-                least = distance;
-                nearest = judged;
+    /**
+     * The first in an order, as if all were judged. A contender that is not judged ranks no later than it will once it is; so
+     * it is judged when its turn comes, and put back.
+     */
+    private static List<Judged> first(List<Contender> contenders, Comparator<Contender> order) {
+        PriorityQueue<Contender> queue = new PriorityQueue<>(order);
+        queue.addAll(contenders);
+        List<Judged> first = new ArrayList<>();
+        while (first.size() < LISTED && !queue.isEmpty()) {
+            Contender next = queue.remove();
+            boolean settled = next.judged();
+            Judged judged = next.judge();
+            if (settled) {
+                first.add(judged);
+            } else {
+                queue.add(next);
             }
         }
-        return nearest;
+        return first;
     }
 
-    private static Judged judge(Trial trial, @Nullable VentilationKit kit) {
-        DutyLimit tightest = DutyLimit.FEED;
-        double highest = 0;
-        for (DutyLimit limit : DutyLimit.values()) {
-            if (limit == DutyLimit.WINDING && trial.windingBound(kit) <= Math.min(1, highest)) {
-                continue;
+    /** The one whose most used limit is used least, by the same way. */
+    private static @Nullable Judged leastOff(List<Contender> broken) {
+        PriorityQueue<Miss> queue = new PriorityQueue<>(LEAST_OFF);
+        broken.forEach(contender -> queue.add(new Miss(contender, contender.leastDistance(), false)));
+        while (!queue.isEmpty()) {
+            Miss next = queue.remove();
+            if (next.exact) {
+                return next.contender.judge();
             }
-            double use = trial.use(limit, kit);
-            if (DutyLimit.broken(use)) {
-                return judged(trial, kit, false, limit, use);
-            }
-            if (use > highest) {
-                highest = use;
-                tightest = limit;
-            }
+            queue.add(new Miss(next.contender, next.contender.distance(), true));
         }
-        return judged(trial, kit, true, tightest, highest);
-    }
-
-    private static Judged judged(
-            Trial trial, @Nullable VentilationKit kit, boolean feasible, DutyLimit limit, double use) {
-        Candidate candidate = new Candidate(
-                trial.offer().unit().id(),
-                kit == null ? null : kit.id(),
-                trial.brake() == null ? null : trial.brake().id(),
-                price(trial, kit),
-                feasible,
-                limit,
-                use,
-                trial.inertiaRatio());
-        return new Judged(trial, kit, candidate);
-    }
-
-    private static @Nullable Money price(Trial trial, @Nullable VentilationKit kit) {
-        Money price = trial.offer().unit().price();
-        if (kit != null) {
-            price = sum(price, kit.price());
-        }
-        return trial.brake() == null ? price : sum(price, trial.brake().price());
-    }
-
-    private static @Nullable Money sum(@Nullable Money one, @Nullable Money other) {
-        return one == null || other == null ? null : one.plus(other);
+        return null;
     }
 }

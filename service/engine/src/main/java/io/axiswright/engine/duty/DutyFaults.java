@@ -4,9 +4,12 @@ import io.axiswright.engine.catalogue.CurvePoint;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.GearChoice;
 import io.axiswright.engine.design.MeasureKinds;
 import io.axiswright.engine.design.MechanismCheck;
 import io.axiswright.engine.design.StopZone;
+import io.axiswright.engine.design.TorqueCourse;
+import io.axiswright.engine.design.TorquePlace;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
@@ -60,8 +63,22 @@ final class DutyFaults {
         }
         faults.addAll(MechanismCheck.faults(axis, pointer));
         faults.addAll(CycleCheck.faults(axis, pointer));
+        gears(axis, pointer);
         reference(axis.stopZone(), zones, pointer + "/stopZone", "the id of one of the design's stop zones");
         reference(axis.drive().item(), units, pointer + "/drive/item", "the id of one of the catalogue's drive units");
+    }
+
+    /** A course at the motor shaft moves the load by what the gears make of it, so it means nothing until they are stated. */
+    private void gears(Axis axis, String pointer) {
+        boolean atMotor = axis.cycle().segments().stream()
+                .anyMatch(segment -> segment instanceof TorqueCourse course && course.at() == TorquePlace.MOTOR_SHAFT);
+        if (atMotor && axis.drive().gear() == GearChoice.CHOOSE) {
+            faults.add(new Fault(
+                    pointer + "/drive/gear",
+                    FaultCode.INCONSISTENT,
+                    "the torque of a segment is stated at the motor shaft, whose gear is yet to be chosen",
+                    "STATED, or torque stated at the load"));
+        }
     }
 
     private void reference(@Nullable String id, Set<String> known, String place, String accepted) {
@@ -86,7 +103,7 @@ final class DutyFaults {
 
     private void currencies(DutyRequest request) {
         List<String> currencies = Stream.<List<? extends Item>>of(
-                        request.driveUnits(), request.holdingBrakes(), request.ventilationKits())
+                        request.driveUnits(), request.holdingBrakes(), request.ventilationKits(), request.gearUnits())
                 .flatMap(List::stream)
                 .map(Item::price)
                 .filter(Objects::nonNull)

@@ -44,6 +44,14 @@ final class DutyFindings {
     static List<Finding> of(Axis axis, int index, AxisLoad load, AxisDuty duty, Mains mains) {
         String pointer = "/design/axes/" + index;
         List<Finding> findings = new ArrayList<>(ofDriveUnit(axis, pointer, duty, mains));
+        if (duty.longerMoves() != null) {
+            findings.add(FindingCode.DUTY_LONGER_MOVES_HOLD.at(
+                    axis.id(),
+                    pointer + "/cycle",
+                    "derived: same laws over longer times, dwells unchanged",
+                    new Ratio(duty.longerMoves()),
+                    new Ratio(1)));
+        }
         inertiaRatio(axis, pointer, duty.unit(), findings);
         gravity(axis, pointer, load, findings);
         cycle(axis, pointer, load, findings);
@@ -91,6 +99,9 @@ final class DutyFindings {
     private static FindingCode code(DutyLimit limit) {
         return switch (limit) {
             case FEED -> FindingCode.DUTY_FEED_WRONG;
+            case GEAR_SPEED -> FindingCode.DUTY_GEAR_SPEED_HIGH;
+            case GEAR_NOMINAL -> FindingCode.DUTY_GEAR_RMS_TORQUE_HIGH;
+            case GEAR_PEAK -> FindingCode.DUTY_GEAR_PEAK_TORQUE_HIGH;
             case SPEED -> FindingCode.DUTY_SPEED_HIGH;
             case BRAKE -> FindingCode.DUTY_BRAKE_WEAK;
             case CONTINUOUS -> FindingCode.DUTY_RMS_TORQUE_HIGH;
@@ -102,6 +113,7 @@ final class DutyFindings {
     private static String clause(DutyLimit limit) {
         return switch (limit) {
             case FEED -> "IEC 60038 (voltage range ± 10 %)";
+            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK -> "catalogue value of the gear unit";
             case SPEED -> "derived: speed limit of the intermittent curve at low line";
             case BRAKE -> PRACTICE;
             case CONTINUOUS -> "equivalent torque method (Dubey, Fundamentals of Electrical Drives, ch. 4)";

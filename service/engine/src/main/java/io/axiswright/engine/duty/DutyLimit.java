@@ -4,6 +4,12 @@ package io.axiswright.engine.duty;
 public enum DutyLimit {
     /** It can be fed from the mains, as wished; value and limit are voltages. */
     FEED,
+    /** The peak speed is below the highest input speed of its gear unit; value and limit are speeds. */
+    GEAR_SPEED,
+    /** The rms torque at the output of its gear unit is below its nominal torque; value and limit are torques. */
+    GEAR_NOMINAL,
+    /** The highest torque at the output of its gear unit is below its peak torque; value and limit are torques. */
+    GEAR_PEAK,
     /** The peak speed is on the intermittent curve at low line; value and limit are speeds. */
     SPEED,
     /** Its holding brake holds the load with margin; value and limit are torques. */

@@ -1,6 +1,7 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.Axis;
@@ -19,6 +20,7 @@ import java.util.List;
  * @param driveUnits the drive units that can be bought
  * @param holdingBrakes the holding brakes that can be bought
  * @param ventilationKits the ventilation kits that can be bought
+ * @param gearUnits the gear units that can be bought
  */
 public record DutyRequest(
         Site site,
@@ -27,7 +29,20 @@ public record DutyRequest(
         List<StopZone> stopZones,
         List<DriveUnit> driveUnits,
         List<HoldingBrake> holdingBrakes,
-        List<VentilationKit> ventilationKits) {
+        List<VentilationKit> ventilationKits,
+        List<GearUnit> gearUnits) {
+
+    /** Without gear units. */
+    public DutyRequest(
+            Site site,
+            Mains mains,
+            List<Axis> axes,
+            List<StopZone> stopZones,
+            List<DriveUnit> driveUnits,
+            List<HoldingBrake> holdingBrakes,
+            List<VentilationKit> ventilationKits) {
+        this(site, mains, axes, stopZones, driveUnits, holdingBrakes, ventilationKits, List.of());
+    }
 
     /** Keeps the lists from being changed. */
     public DutyRequest {
@@ -36,5 +51,6 @@ public record DutyRequest(
         driveUnits = List.copyOf(driveUnits);
         holdingBrakes = List.copyOf(holdingBrakes);
         ventilationKits = List.copyOf(ventilationKits);
+        gearUnits = List.copyOf(gearUnits);
     }
 }

@@ -30,10 +30,14 @@ public final class DutySizing {
         List<Derivation> derivations = new ArrayList<>();
         for (int k = 0; k < request.axes().size(); k++) {
             Axis axis = request.axes().get(k);
-            AxisLoad load = AxisLoad.of(axis);
-            LoadSums sums = LoadSums.of(load.pieces(), load.period());
-            Choice choice = Choice.among(load, sums, candidates(axis, offers), axis.drive(), brakes);
-            AxisDuty duty = duty(axis, load, sums, choice, request.stopZones());
+            List<GearedLoad> ways = GearedLoad.all(axis, request.gearUnits());
+            Choice choice = Choice.among(ways, candidates(axis, offers), axis.drive(), brakes);
+            GearedLoad way = choice.best() == null
+                    ? ways.getFirst()
+                    : choice.best().trial().way();
+            AxisLoad load = way.load();
+            LoadSums sums = way.sums();
+            AxisDuty duty = duty(axis, way, choice, brakes, request.stopZones());
             duties.add(duty);
             findings.addAll(DutyFindings.of(axis, k, load, duty, request.mains()));
             MechanismReport report = MechanismReport.of(axis, "/design/axes/" + k, load);
@@ -56,7 +60,9 @@ public final class DutySizing {
                         .toList();
     }
 
-    private static AxisDuty duty(Axis axis, AxisLoad load, LoadSums sums, Choice choice, List<StopZone> zones) {
+    private static AxisDuty duty(Axis axis, GearedLoad way, Choice choice, BrakeStock brakes, List<StopZone> zones) {
+        AxisLoad load = way.load();
+        LoadSums sums = way.sums();
         Choice.Judged best = choice.best();
         double inertia = best == null ? load.addedInertia() : best.trial().inertia();
         Course course = load.course(inertia);
@@ -69,6 +75,7 @@ public final class DutySizing {
         return new AxisDuty(
                 axis.id(),
                 best == null ? null : best.candidate().driveUnit(),
+                best == null ? null : best.candidate().gearUnit(),
                 best == null ? null : best.candidate().ventilationKit(),
                 best == null ? null : best.candidate().holdingBrake(),
                 best != null && best.candidate().feasible(),
@@ -79,6 +86,7 @@ public final class DutySizing {
                 choice.rejected(),
                 choice.listed(),
                 best == null ? null : BestUnit.hardestStop(best, stops),
+                best == null || best.candidate().feasible() ? null : LongerMoves.factor(axis, best, brakes),
                 figures.reversing(),
                 course,
                 stops,

@@ -36,6 +36,16 @@ record Envelope(double use, double instant, double torque, double available) {
         return worst;
     }
 
+    /** No course of these pieces uses more of the curve than this. */
+    static double bound(List<LoadPiece> pieces, double inertia, TorqueCurve curve) {
+        double bound = 0;
+        for (LoadPiece piece : pieces) {
+            double least = curve.lowest(piece.slowest(), piece.fastest());
+            bound = Math.max(bound, DutyLimit.use(piece.torqueBound(inertia), least));
+        }
+        return bound;
+    }
+
     /** The same for a course with the motor's inertia in its torque. */
     static Envelope worst(Course course, TorqueCurve curve) {
         Envelope worst = new Envelope(0, 0, 0, curve.at(0));

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** One drive unit tried on one axis; each limit is worked out once, and only if somebody asks. */
 final class Trial {
 
+    private final GearedLoad way;
     private final AxisLoad load;
     private final LoadSums sums;
     private final Offer offer;
@@ -19,12 +20,15 @@ final class Trial {
     private final @Nullable HoldingBrake brake;
     private final double inertia;
     private final double rmsTorque;
+    private double courseBound = Double.NaN;
+    private double courseSampled = Double.NaN;
     private @Nullable Envelope envelope;
     private @Nullable WindingHeat heat;
 
-    Trial(AxisLoad load, LoadSums sums, Offer offer, DriveSelection selection, BrakeStock brakes) {
-        this.load = load;
-        this.sums = sums;
+    Trial(GearedLoad way, Offer offer, DriveSelection selection, BrakeStock brakes) {
+        this.way = way;
+        load = way.load();
+        sums = way.sums();
         this.offer = offer;
         this.selection = selection;
         DriveUnit unit = offer.unit();
@@ -35,6 +39,10 @@ final class Trial {
                 + unit.rotorInertia().si()
                 + (brake == null ? 0 : brake.inertia().si());
         rmsTorque = sums.rmsTorque(inertia);
+    }
+
+    GearedLoad way() {
+        return way;
     }
 
     Offer offer() {
@@ -83,6 +91,7 @@ final class Trial {
     double use(DutyLimit limit, @Nullable VentilationKit kit) {
         return switch (limit) {
             case FEED -> canBeFed() ? DutyLimit.use(offer.voltage(), offer.highestVoltage()) : DutyLimit.HIGHEST_USE;
+            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK -> way.use(limit);
             case SPEED -> DutyLimit.use(sums.peakSpeed(), offer.intermittent().topSpeed());
             case BRAKE -> brakeUse();
             case CONTINUOUS -> DutyLimit.use(rmsTorque, continuousTorque(kit));
@@ -95,6 +104,27 @@ final class Trial {
     double windingBound(@Nullable VentilationKit kit) {
         double mean = risePerTorqueSquared(kit) * rmsTorque * rmsTorque;
         return DutyLimit.use(HeatPath.of(offer.unit()).bound(mean, load.period()), permittedRise());
+    }
+
+    /** A lower bound of the use of the winding: its highest rise is no less than its mean. */
+    double windingMean(@Nullable VentilationKit kit) {
+        return DutyLimit.use(risePerTorqueSquared(kit) * rmsTorque * rmsTorque, permittedRise());
+    }
+
+    /** An upper bound of the use of the intermittent curve: the hardest torque of each piece against the least available. */
+    double courseBound() {
+        if (Double.isNaN(courseBound)) {
+            courseBound = Envelope.bound(load.pieces(), inertia, offer.intermittent());
+        }
+        return courseBound;
+    }
+
+    /** A lower bound of the use of the intermittent curve, from a few instants. */
+    double courseSampled() {
+        if (Double.isNaN(courseSampled)) {
+            courseSampled = envelope != null ? envelope.use() : way.samples().use(inertia, offer.intermittent());
+        }
+        return courseSampled;
     }
 
     /** Whether mains and wish allow its feed at all. */

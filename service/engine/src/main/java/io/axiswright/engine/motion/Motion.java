@@ -67,6 +67,23 @@ public record Motion(
         return motion;
     }
 
+    /** The same way taking so many times as long; rest, and what is moved by a stated effort, stay as they are. */
+    public Motion slower(double factor) {
+        if (factor == 1 || travelled == 0 || stretches.stream().anyMatch(stretch -> stretch.effort != null)) {
+            return this;
+        }
+        List<Stretch> slow = stretches.stream()
+                .map(stretch -> new Stretch(
+                        factor * stretch.start,
+                        factor * stretch.length,
+                        stretch.speed.stretched(factor).times(1 / factor),
+                        stretch.direction,
+                        null))
+                .toList();
+        return new Motion(
+                slow, factor * duration, travel, travelled, startSpeed / factor, endSpeed / factor, belowTopSpeed);
+    }
+
     /** Standstill. */
     static Motion rest(double duration) {
         return new Motion(List.of(new Stretch(0, duration, Polynomial.ZERO, 0, null)), duration, 0, 0, 0, 0, false);

@@ -48,6 +48,7 @@ final class DemandCollection {
         List<DemandCondition> conditions = conditions(axis, duty);
         add(duty.driveUnit(), asker, "moves the axis", pointer, conditions);
         add(duty.holdingBrake(), asker, "holds the load at rest", pointer, conditions);
+        add(duty.gearUnit(), asker, "gears the drive unit down to the axis", pointer, conditions);
         add(duty.ventilationKit(), asker, "cools the drive unit to hold its duty", pointer, conditions);
         for (AxisMounting mounting : run.mounting().axes()) {
             if (mounting.axis().equals(axis.id())) {

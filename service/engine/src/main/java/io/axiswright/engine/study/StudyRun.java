@@ -95,7 +95,8 @@ final class StudyRun {
                         design().stopZones(),
                         catalogue().driveUnits(),
                         catalogue().holdingBrakes(),
-                        catalogue().ventilationKits()));
+                        catalogue().ventilationKits(),
+                        catalogue().gearStock()));
     }
 
     private ControlPowerResult sizeControlPower() {

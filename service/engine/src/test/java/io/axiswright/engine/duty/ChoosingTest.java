@@ -1,0 +1,242 @@
+package io.axiswright.engine.duty;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import io.axiswright.engine.catalogue.GearUnit;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.GearChoice;
+import io.axiswright.engine.design.Move;
+import io.axiswright.engine.design.Polynomial345;
+import io.axiswright.engine.design.TorqueCourse;
+import io.axiswright.engine.design.TorquePlace;
+import io.axiswright.engine.design.TorquePoint;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.quantity.AngularSpeed;
+import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Torque;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Drive units with gear units, against a search that works everything out. */
+class ChoosingTest {
+
+    @ParameterizedTest
+    @ValueSource(longs = {9001, 9002, 9003})
+    void saysWhatAnExhaustiveSearchSays(long seed) {
+        RandomShop shop = new RandomShop(seed);
+        int geared = 0;
+        int missed = 0;
+        for (int n = 0; n < 80; n++) {
+            AxisDuty duty = compare(shop.next("seed " + seed + " axis " + n, 8, 4));
+            geared += duty.gearUnit() == null ? 0 : 1;
+            missed += duty.feasible() ? 0 : 1;
+        }
+        assertThat(geared).as("seed " + seed).isGreaterThan(5);
+        assertThat(missed).as("seed " + seed).isGreaterThan(0);
+    }
+
+    @Tag("slow")
+    @ParameterizedTest
+    @ValueSource(longs = {9101, 9102, 9103})
+    void saysSoOfFourThousandCandidates(long seed) {
+        compare(new RandomShop(seed).next("seed " + seed, 200, 20));
+    }
+
+    private static AxisDuty compare(DutyRequest request) {
+        AxisDuty duty = new DutySizing().size(request).axes().getFirst();
+        Axis axis = request.axes().getFirst();
+        ExhaustiveChoice all = new ExhaustiveChoice(
+                GearedLoad.all(axis, request.gearUnits()),
+                Offer.all(request),
+                axis.drive(),
+                new BrakeStock(request.holdingBrakes()));
+        assertThat(duty.feasibleCandidates()).as(axis.id()).isEqualTo(all.holding.size());
+        assertThat(duty.rejectedCandidates()).as(axis.id()).isEqualTo(all.broken.size());
+        assertThat(name(duty.driveUnit(), duty.gearUnit(), duty.ventilationKit()))
+                .as(axis.id())
+                .isEqualTo(all.best().name());
+        List<String> expected = new ArrayList<>();
+        List<Double> uses = new ArrayList<>();
+        for (ExhaustiveChoice.Tried tried : all.holding.stream().limit(20).toList()) {
+            expected.add(tried.name());
+            uses.add(tried.highest());
+        }
+        for (ExhaustiveChoice.Tried tried : all.nearest()) {
+            DutyLimit broken = Objects.requireNonNull(tried.broken());
+            expected.add(tried.name() + " " + broken);
+            uses.add(tried.uses()[broken.ordinal()]);
+        }
+        assertThat(duty.candidates().stream()
+                        .map(c -> name(c.driveUnit(), c.gearUnit(), c.ventilationKit())
+                                + (c.feasible() ? "" : " " + c.limit())))
+                .as(axis.id())
+                .isEqualTo(expected);
+        assertThat(duty.candidates().stream().map(Candidate::use)).as(axis.id()).isEqualTo(uses);
+        return duty;
+    }
+
+    private static String name(@Nullable String unit, @Nullable String gear, @Nullable String kit) {
+        return unit + " " + (gear == null ? "-" : gear) + " " + (kit == null ? "-" : kit);
+    }
+
+    @Test
+    void cheaperCandidateThatHoldsNeverMakesItDearer() {
+        RandomShop shop = new RandomShop(9201);
+        int cheaper = 0;
+        for (int n = 0; n < 40; n++) {
+            DutyRequest request = shop.next("seed 9201 axis " + n, 6, 3);
+            Candidate before = new DutySizing()
+                    .size(request)
+                    .axes()
+                    .getFirst()
+                    .candidates()
+                    .getFirst();
+            if (!before.feasible() || before.gearUnit() == null || before.price() == null) {
+                continue;
+            }
+            GearUnit bought = request.gearUnits().stream()
+                    .filter(g -> g.id().equals(before.gearUnit()))
+                    .findFirst()
+                    .orElseThrow();
+            List<GearUnit> more = new ArrayList<>(request.gearUnits());
+            more.add(RandomShop.gear(
+                    "cheaper",
+                    bought.ratio(),
+                    bought.nominalTorque().si(),
+                    bought.highestInputSpeed().si(),
+                    1));
+            Candidate after = new DutySizing()
+                    .size(new DutyRequest(
+                            request.site(),
+                            request.mains(),
+                            request.axes(),
+                            request.stopZones(),
+                            request.driveUnits(),
+                            request.holdingBrakes(),
+                            request.ventilationKits(),
+                            more))
+                    .axes()
+                    .getFirst()
+                    .candidates()
+                    .getFirst();
+            assertThat(Objects.requireNonNull(after.price()).amount())
+                    .as("axis " + n)
+                    .isLessThan(before.price().amount());
+            cheaper++;
+        }
+        assertThat(cheaper).isGreaterThan(3);
+    }
+
+    private static final DriveSelection CHOOSE = new DriveSelection("u", null, false, false, false, GearChoice.CHOOSE);
+
+    /** 10 kg·m² through 1 rad in 0.5 s and back by the 3-4-5 law. */
+    private static Axis table(DriveSelection drive, double time) {
+        Move move = Fixtures.turn(1, time, new Polynomial345());
+        return Fixtures.axis("t", Fixtures.table(10, 0, 1), null, drive, move);
+    }
+
+    private static DutyResult size(Axis axis, double unitTorque, GearUnit... gears) {
+        return new DutySizing()
+                .size(new DutyRequest(
+                        Fixtures.SITE,
+                        Fixtures.MAINS,
+                        List.of(axis),
+                        List.of(),
+                        List.of(Fixtures.unit("u", "F1", unitTorque, 400, 100)),
+                        List.of(),
+                        List.of(),
+                        List.of(gears)));
+    }
+
+    @Test
+    void chosenGearIsAsIfStated() {
+        GearUnit unit = RandomShop.gear("g", 20, 1000, 1000, 10);
+        AxisDuty chosen = size(table(CHOOSE, 0.5), 20, unit).axes().getFirst();
+        Axis stated = Fixtures.axis(
+                "t", Fixtures.table(10, 0, 1), unit.gear(), Fixtures.ANY, Fixtures.turn(1, 0.5, new Polynomial345()));
+        AxisDuty as = size(stated, 20).axes().getFirst();
+        assertThat(chosen.gearUnit()).isEqualTo("g");
+        assertThat(chosen.figures()).isEqualTo(as.figures());
+        assertThat(chosen.unit()).isEqualTo(as.unit());
+        assertThat(as.gearUnit()).isNull();
+    }
+
+    /** Peak acceleration of the 3-4-5 law 5.7735·h/T², mean of its square (120/7)·h²/T⁴, peak speed 1.875·h/T. */
+    @Test
+    void gearUnitBearsTheLoadBeyondItOnly() {
+        AxisDuty duty = size(table(CHOOSE, 0.5), 20, RandomShop.gear("g", 20, 1000, 1000, 10))
+                .axes()
+                .getFirst();
+        assertThat(value(duty, DutyLimit.GEAR_PEAK)).isCloseTo(10 * 5.773502692 * 4, within(1e-6));
+        assertThat(value(duty, DutyLimit.GEAR_NOMINAL)).isCloseTo(10 * 4 * Math.sqrt(120.0 / 7), within(1e-9));
+        assertThat(value(duty, DutyLimit.GEAR_SPEED)).isCloseTo(20 * 1.875 / 0.5, within(1e-9));
+    }
+
+    private static double value(AxisDuty duty, DutyLimit limit) {
+        return duty.limits().stream()
+                .filter(use -> use.limit() == limit)
+                .findFirst()
+                .orElseThrow()
+                .value()
+                .si();
+    }
+
+    @Test
+    void weakGearUnitIsSaidToBeWeak() {
+        List<Finding> findings = size(table(CHOOSE, 0.5), 5, RandomShop.gear("g", 20, 100, 74, 10))
+                .findings();
+        assertThat(findings)
+                .extracting(Finding::code)
+                .contains(
+                        FindingCode.DUTY_GEAR_SPEED_HIGH,
+                        FindingCode.DUTY_GEAR_RMS_TORQUE_HIGH,
+                        FindingCode.DUTY_GEAR_PEAK_TORQUE_HIGH,
+                        FindingCode.DUTY_LONGER_MOVES_HOLD);
+        assertThat(findings)
+                .filteredOn(finding -> finding.code() == FindingCode.DUTY_LONGER_MOVES_HOLD)
+                .extracting(Finding::pointer)
+                .containsExactly("/design/axes/0/cycle");
+    }
+
+    @Test
+    void missHoldsWithLongerMoves() {
+        GearUnit gear = RandomShop.gear("g", 20, 100, 74, 10);
+        double factor = Objects.requireNonNull(
+                size(table(CHOOSE, 0.5), 5, gear).axes().getFirst().longerMoves());
+        assertThat(size(table(CHOOSE, 0.5 * factor), 5, gear).axes().getFirst().feasible())
+                .isTrue();
+        assertThat(size(table(CHOOSE, 0.5 * (factor - 0.002)), 5, gear)
+                        .axes()
+                        .getFirst()
+                        .feasible())
+                .isFalse();
+    }
+
+    @Test
+    void torqueAtTheMotorShaftLeavesNoGearToChoose() {
+        TorqueCourse course = new TorqueCourse(
+                List.of(
+                        new TorquePoint(new Time(0), new AngularSpeed(0), new Torque(1)),
+                        new TorquePoint(new Time(1), new AngularSpeed(1), new Torque(-1)),
+                        new TorquePoint(new Time(2), new AngularSpeed(0), new Torque(1))),
+                TorquePlace.MOTOR_SHAFT,
+                null);
+        Axis axis = Fixtures.axis("t", Fixtures.table(10, 0, 1), null, CHOOSE, course);
+        assertThatThrownBy(() -> size(axis, 5))
+                .isInstanceOfSatisfying(
+                        InvalidDesign.class,
+                        invalid -> assertThat(invalid.faults())
+                                .anyMatch(fault -> fault.pointer().equals("/design/axes/0/drive/gear")));
+    }
+}

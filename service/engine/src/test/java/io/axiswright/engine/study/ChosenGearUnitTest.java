@@ -1,0 +1,91 @@
+package io.axiswright.engine.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.axiswright.engine.bill.BillLine;
+import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.GearUnit;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.GearChoice;
+import io.axiswright.engine.quantity.AngularSpeed;
+import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Torque;
+import io.axiswright.engine.topology.LayoutEffort;
+import java.math.BigDecimal;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A gear unit that is chosen is bought. */
+class ChosenGearUnitTest {
+
+    @Test
+    void billBuysTheChosenGearUnit() {
+        Design cell = TestCell.design(1);
+        Axis axis = cell.axes().getFirst();
+        Axis choosing = new Axis(
+                axis.id(),
+                axis.description(),
+                axis.mechanism(),
+                List.of(),
+                axis.couplingInertia(),
+                axis.cycle(),
+                axis.position(),
+                axis.stopZone(),
+                axis.busGroup(),
+                axis.commandRate(),
+                new DriveSelection("unit-small", null, false, false, false, GearChoice.CHOOSE),
+                axis.mounting());
+        Design design = new Design(
+                cell.name(),
+                cell.site(),
+                cell.mains(),
+                List.of(choosing),
+                cell.stopZones(),
+                cell.network(),
+                cell.controlPower(),
+                cell.installation());
+        StudyResult result = SystemStudy.with(LayoutEffort.HEURISTIC)
+                .system(new StudyRequest(TestCell.request(1).codeBasis(), withGear(TestCell.catalogue()), design));
+        assertThat(result.duty().axes().getFirst().gearUnit()).isEqualTo("gear");
+        assertThat(result.billOfMaterials().required().lines())
+                .extracting(BillLine::item)
+                .contains("gear");
+    }
+
+    private static Catalogue withGear(Catalogue c) {
+        GearUnit gear = new GearUnit(
+                "gear",
+                "invented gear unit",
+                new Money(new BigDecimal("150.00"), "EUR"),
+                List.of(),
+                List.of("frame"),
+                10,
+                0.95,
+                null,
+                new Inertia(0.4e-4),
+                null,
+                new Torque(60),
+                new Torque(120),
+                new AngularSpeed(600));
+        return new Catalogue(
+                c.name(),
+                c.currency(),
+                c.remark(),
+                c.driveUnits(),
+                c.holdingBrakes(),
+                c.gateways(),
+                c.controlSupplies(),
+                c.cableAssemblies(),
+                c.bulkCables(),
+                c.protectiveDevices(),
+                c.brakingUnits(),
+                c.ventilationKits(),
+                c.footKits(),
+                c.fasteningParts(),
+                c.accessories(),
+                List.of(gear));
+    }
+}
