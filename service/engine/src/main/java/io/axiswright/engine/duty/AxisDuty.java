@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param candidates the best of those that hold, cheapest first, then those rejected, nearest first; at most 20 of each
  * @param hardestStop the controlled stop that uses most of the drive unit's intermittent curve; its instant is when in the
  *     cycle it begins. Absent where there are no controlled stops or no drive unit
+ * @param reserves how fast and how loaded the axis could run at most; absent unless asked for, and without a drive unit
  * @param reversing whether the torque changes its sign over the cycle
  * @param course speed and torque of the motor over the cycle
  * @param stops the controlled stops of its stop zone from every instant that can be the worst; empty for an axis without
@@ -40,6 +41,7 @@ public record AxisDuty(
         int rejectedCandidates,
         List<Candidate> candidates,
         @Nullable LimitUse hardestStop,
+        @Nullable Reserves reserves,
         boolean reversing,
         @JsonIgnore Course course,
         @JsonIgnore List<StopCourse> stops,

@@ -11,6 +11,8 @@ import io.axiswright.engine.numeric.Polynomial;
 import io.axiswright.engine.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +38,11 @@ record AxisLoad(
         boolean gravity) {
 
     static AxisLoad of(Axis axis) {
+        return of(axis, Motion::of, segment -> siOrZero(segment.payload()));
+    }
+
+    /** Of an axis whose segments move and carry otherwise than stated: in SI units, by segment. */
+    static AxisLoad of(Axis axis, Function<Segment, Motion> motions, ToDoubleFunction<Segment> payloads) {
         Drivetrain drivetrain = Drivetrain.of(axis);
         List<LoadPiece> pieces = new ArrayList<>();
         double start = 0;
@@ -46,8 +53,8 @@ record AxisLoad(
         boolean gravity = false;
         for (Segment segment : axis.cycle().segments()) {
             LoadEffort effort =
-                    drivetrain.mechanics().effort(siOrZero(segment.payload()), siOrZero(segment.processEffort()));
-            Motion motion = Motion.of(segment);
+                    drivetrain.mechanics().effort(payloads.applyAsDouble(segment), siOrZero(segment.processEffort()));
+            Motion motion = motions.apply(segment);
             boolean held = segment instanceof Dwell dwell
                     && dwell.brakeHolds()
                     && axis.drive().holdingBrake();

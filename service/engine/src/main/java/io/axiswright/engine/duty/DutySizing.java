@@ -8,6 +8,7 @@ import io.axiswright.engine.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Works out what each axis asks of its drive unit, and chooses the cheapest drive unit that holds it, or judges the one
@@ -33,7 +34,10 @@ public final class DutySizing {
             AxisLoad load = AxisLoad.of(axis);
             LoadSums sums = LoadSums.of(load.pieces(), load.period());
             Choice choice = Choice.among(load, sums, candidates(axis, offers), axis.drive(), brakes);
-            AxisDuty duty = duty(axis, load, sums, choice, request.stopZones());
+            Reserves reserves = axis.drive().asksReserves() && choice.best() != null
+                    ? ReserveSearch.of(axis, choice.best(), brakes)
+                    : null;
+            AxisDuty duty = duty(axis, load, sums, choice, request.stopZones(), reserves);
             duties.add(duty);
             findings.addAll(DutyFindings.of(axis, k, load, duty, request.mains()));
             MechanismReport report = MechanismReport.of(axis, "/design/axes/" + k, load);
@@ -56,7 +60,8 @@ public final class DutySizing {
                         .toList();
     }
 
-    private static AxisDuty duty(Axis axis, AxisLoad load, LoadSums sums, Choice choice, List<StopZone> zones) {
+    private static AxisDuty duty(
+            Axis axis, AxisLoad load, LoadSums sums, Choice choice, List<StopZone> zones, @Nullable Reserves reserves) {
         Choice.Judged best = choice.best();
         double inertia = best == null ? load.addedInertia() : best.trial().inertia();
         Course course = load.course(inertia);
@@ -79,6 +84,7 @@ public final class DutySizing {
                 choice.rejected(),
                 choice.listed(),
                 best == null ? null : BestUnit.hardestStop(best, stops),
+                reserves,
                 figures.reversing(),
                 course,
                 stops,

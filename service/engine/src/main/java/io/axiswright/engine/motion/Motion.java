@@ -67,6 +67,20 @@ public record Motion(
         return motion;
     }
 
+    /** The same way in another time: a factor above 0 by which every instant comes later, speeds become 1/factor of theirs. */
+    public Motion slowed(double factor) {
+        List<Stretch> slower = stretches.stream()
+                .map(stretch -> new Stretch(
+                        stretch.start * factor,
+                        stretch.length * factor,
+                        stretch.speed.stretched(factor).times(1 / factor),
+                        stretch.direction,
+                        stretch.effort == null ? null : stretch.effort.stretched(factor)))
+                .toList();
+        return new Motion(
+                slower, duration * factor, travel, travelled, startSpeed / factor, endSpeed / factor, belowTopSpeed);
+    }
+
     /** Standstill. */
     static Motion rest(double duration) {
         return new Motion(List.of(new Stretch(0, duration, Polynomial.ZERO, 0, null)), duration, 0, 0, 0, 0, false);
