@@ -44,6 +44,13 @@ public final class DutySizing {
             findings.addAll(report.findings());
             derivations.addAll(report.derivations());
             if (choice.best() != null && duty.unit() != null) {
+                MechanismReport shaft = ShaftChecks.report(
+                        axis,
+                        "/design/axes/" + k,
+                        load,
+                        choice.best().trial().offer().unit());
+                findings.addAll(shaft.findings());
+                derivations.addAll(shaft.derivations());
                 derivations.addAll(DutyDerivations.of(
                         axis, load, sums, choice.best(), duty.figures(), duty.unit(), request.site()));
             }
