@@ -4,8 +4,8 @@ import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Gear;
 import io.axiswright.engine.numeric.Polynomial;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 
 /**
  * The way from the load to the motor shaft: mechanism, its shaft, gears; what turns with the motor comes last and has no
@@ -105,34 +105,77 @@ record Drivetrain(Mechanics mechanics, List<Stage> stages, double gearInertia, d
     /** The same for torque at the mechanism's shaft that is known over time, whatever the load behind it. */
     List<LoadPiece> passing(LoadEffort effort, double start, List<ShaftPiece> shaft, double direction) {
         List<LoadPiece> pieces = new ArrayList<>();
-        for (ShaftPiece piece : shaft) {
-            var walk = new Walk(effort, start + piece.start(), piece, direction, pieces);
-            walk.through(0, piece.torque(), 1, 0, piece.duration());
-        }
+        walk(
+                shaft,
+                direction,
+                (piece, torque, turns, from, to) -> pieces.add(LoadPiece.of(
+                        start + piece.start() + from,
+                        to - from,
+                        piece.position().shifted(from),
+                        piece.speed().times(turns).shifted(from),
+                        piece.acceleration().times(turns).shifted(from),
+                        torque.shifted(from),
+                        piece.torque().shifted(from),
+                        effort)));
         return pieces;
+    }
+
+    /**
+     * The course of a motion from 0 s on and no more than that: searches look at thousands of stops.
+     *
+     * @param inertia inertia of the motor and what turns with it, kg·m²
+     */
+    Course course(LoadEffort effort, LoadMotion motion, double inertia) {
+        List<Course.Piece> pieces = new ArrayList<>();
+        walk(effort.moving(motion), motion.direction(), (piece, torque, turns, from, to) -> {
+            Polynomial own = piece.acceleration().times(turns * inertia);
+            pieces.add(new Course.Piece(
+                    piece.start() + from,
+                    to - from,
+                    piece.speed().times(turns).shifted(from),
+                    torque.plus(own).shifted(from)));
+        });
+        return new Course(pieces);
+    }
+
+    private void walk(List<ShaftPiece> shaft, double direction, End end) {
+        for (ShaftPiece piece : shaft) {
+            new Walk(piece, direction, end).through(0, piece.torque(), 1, 0, piece.duration());
+        }
+    }
+
+    /** What becomes of a piece that has come to the motor. */
+    private interface End {
+
+        /**
+         * Takes it.
+         *
+         * @param piece the piece at the mechanism's shaft
+         * @param torque torque wanted of the motor over the time since that piece began
+         * @param turns motor turns per turn of that shaft
+         * @param from where it starts on the piece, s
+         * @param to where it ends, s
+         */
+        void add(ShaftPiece piece, Polynomial torque, double turns, double from, double to);
     }
 
     /** The way of one piece through the stages. */
     private final class Walk {
 
-        private final LoadEffort effort;
-        private final double start;
         private final ShaftPiece piece;
         private final double direction;
-        private final List<LoadPiece> pieces;
+        private final End end;
 
-        Walk(LoadEffort effort, double start, ShaftPiece piece, double direction, List<LoadPiece> pieces) {
-            this.effort = effort;
-            this.start = start;
+        Walk(ShaftPiece piece, double direction, End end) {
             this.piece = piece;
             this.direction = direction;
-            this.pieces = pieces;
+            this.end = end;
         }
 
         /** From stage k on: the torque wanted of it, and its output's turns per turn of the mechanism's shaft. */
         void through(int k, Polynomial torque, double turns, double from, double to) {
             if (k == stages.size()) {
-                end(torque, turns, from, to);
+                end.add(piece, torque, turns, from, to);
                 return;
             }
             Stage stage = stages.get(k);
@@ -145,29 +188,21 @@ record Drivetrain(Mechanics mechanics, List<Stage> stages, double gearInertia, d
                 through(k + 1, input, inputTurns, cuts[j - 1], cuts[j]);
             }
         }
-
-        private void end(Polynomial torque, double turns, double from, double to) {
-            pieces.add(LoadPiece.of(
-                    start + from,
-                    to - from,
-                    piece.position().shifted(from),
-                    piece.speed().times(turns).shifted(from),
-                    piece.acceleration().times(turns).shifted(from),
-                    torque.shifted(from),
-                    piece.torque().shifted(from),
-                    effort));
-        }
     }
 
     /** Both ends and the sign changes between them that are not rounding at an end. */
     static double[] cuts(Efficiency efficiency, Polynomial torque, double from, double to) {
         List<Double> changes = efficiency.lossless() ? List.of() : torque.signChanges(from, to);
         double least = SLIVER * to;
-        return DoubleStream.concat(
-                        DoubleStream.concat(
-                                DoubleStream.of(from),
-                                changes.stream().mapToDouble(t -> t).filter(t -> t > from + least && t < to - least)),
-                        DoubleStream.of(to))
-                .toArray();
+        double[] cuts = new double[changes.size() + 2];
+        int count = 1;
+        cuts[0] = from;
+        for (double change : changes) {
+            if (change > from + least && change < to - least) {
+                cuts[count++] = change;
+            }
+        }
+        cuts[count++] = to;
+        return count == cuts.length ? cuts : Arrays.copyOf(cuts, count);
     }
 }

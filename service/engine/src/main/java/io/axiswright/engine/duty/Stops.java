@@ -77,6 +77,6 @@ final class Stops {
         double speed = piece.position().derivative().at(t);
         Polynomial falling = Polynomial.of(speed, -speed / time);
         LoadMotion motion = LoadMotion.of(piece.position().at(t), falling, time, direction);
-        return AxisLoad.course(load.drivetrain().moving(piece.effort(), 0, motion), inertia);
+        return load.drivetrain().course(piece.effort(), motion, inertia);
     }
 }

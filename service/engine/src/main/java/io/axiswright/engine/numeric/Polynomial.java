@@ -68,6 +68,9 @@ public final class Polynomial {
 
     /** The product with a number. */
     public Polynomial times(double factor) {
+        if (factor == 1) {
+            return this;
+        }
         double[] scaled = coefficients.clone();
         for (int k = 0; k < scaled.length; k++) {
             scaled[k] *= factor;
@@ -115,6 +118,9 @@ public final class Polynomial {
 
     /** The same curve seen from another origin: q(t) = p(t + origin). */
     public Polynomial shifted(double origin) {
+        if (origin == 0 || degree() == 0) {
+            return this;
+        }
         Polynomial result = of(coefficients[coefficients.length - 1]);
         Polynomial step = of(origin, 1);
         for (int k = coefficients.length - 2; k >= 0; k--) {
