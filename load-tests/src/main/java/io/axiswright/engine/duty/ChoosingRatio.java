@@ -95,7 +95,7 @@ public final class ChoosingRatio {
 
     /** The load with that gear unit, and every limit of the one candidate. */
     private static int singly(DutyRequest single, Axis axis, BrakeStock brakes) {
-        GearedLoad way = GearedLoad.of(axis, single.gearUnits().getFirst(), 1);
+        GearedLoad way = GearedLoad.of(axis, single.gearUnits().getFirst(), CycleChange.NONE);
         Trial trial = new Trial(way, Offer.all(single).getFirst(), axis.drive(), brakes);
         int held = 0;
         for (DutyLimit limit : DutyLimit.values()) {

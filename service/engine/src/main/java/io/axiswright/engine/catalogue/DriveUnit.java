@@ -50,6 +50,7 @@ import org.jspecify.annotations.Nullable;
  * @param inertiaRatioLimit highest load-to-motor inertia ratio its control is tuned for
  * @param housing the slower body behind the winding; the winding heats as one body if absent
  * @param electronicsAltitude what its electronics lose at altitude; nothing if absent
+ * @param shaftBearing what its shaft stands across its length; not checked if absent
  */
 public record DriveUnit(
         String id,
@@ -81,7 +82,8 @@ public record DriveUnit(
         @Bounds(above = 0) Length shaftLength,
         @Bounds(above = 0, max = 100) double inertiaRatioLimit,
         @Nullable HousingHeat housing,
-        @Nullable AltitudeRule electronicsAltitude)
+        @Nullable AltitudeRule electronicsAltitude,
+        @Nullable ShaftBearing shaftBearing)
         implements Item {
 
     /** A drive unit whose winding heats as one body and whose electronics have no altitude rule. */
@@ -143,6 +145,7 @@ public record DriveUnit(
                 shaftDiameter,
                 shaftLength,
                 inertiaRatioLimit,
+                null,
                 null,
                 null);
     }

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param commandRate commands it is sent per second
  * @param drive its drive unit
  * @param mounting how the drive unit is fastened; not checked if absent
+ * @param shaftLoad what is known of the radial load on the motor's shaft; usual values if absent
  */
 public record Axis(
         String id,
@@ -36,7 +37,38 @@ public record Axis(
         @Nullable String busGroup,
         @Bounds(above = 0, max = 100000) Frequency commandRate,
         DriveSelection drive,
-        @Nullable ShaftMounting mounting) {
+        @Nullable ShaftMounting mounting,
+        @Nullable ShaftLoad shaftLoad) {
+
+    /** An axis that says nothing of the radial load on its motor's shaft. */
+    public Axis(
+            String id,
+            @Nullable String description,
+            Mechanism mechanism,
+            List<Gear> gears,
+            @Nullable Inertia couplingInertia,
+            Cycle cycle,
+            Position position,
+            @Nullable String stopZone,
+            @Nullable String busGroup,
+            Frequency commandRate,
+            DriveSelection drive,
+            @Nullable ShaftMounting mounting) {
+        this(
+                id,
+                description,
+                mechanism,
+                gears,
+                couplingInertia,
+                cycle,
+                position,
+                stopZone,
+                busGroup,
+                commandRate,
+                drive,
+                mounting,
+                null);
+    }
 
     /** Keeps the gears from being changed. */
     public Axis {

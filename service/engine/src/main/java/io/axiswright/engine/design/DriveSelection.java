@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param holdingBrake whether the axis needs a holding brake
  * @param keepAlive whether its position must survive a loss of mains
  * @param gear whether a gear unit may be chosen with it; only the stated gears if absent
+ * @param reserves whether to work out how fast and how loaded the axis could run at most; not if absent
  */
 public record DriveSelection(
         @Nullable String item,
@@ -18,15 +19,21 @@ public record DriveSelection(
         boolean forcedVentilationAllowed,
         boolean holdingBrake,
         boolean keepAlive,
-        @Nullable GearChoice gear) {
+        @Nullable GearChoice gear,
+        @Nullable Boolean reserves) {
 
-    /** Without a choice of gear units. */
+    /** Without a choice of gear units, and without asking for reserves. */
     public DriveSelection(
             @Nullable String item,
             @Nullable Feed feed,
             boolean forcedVentilationAllowed,
             boolean holdingBrake,
             boolean keepAlive) {
-        this(item, feed, forcedVentilationAllowed, holdingBrake, keepAlive, null);
+        this(item, feed, forcedVentilationAllowed, holdingBrake, keepAlive, null, null);
+    }
+
+    /** Whether reserves are asked for. */
+    public boolean asksReserves() {
+        return Boolean.TRUE.equals(reserves);
     }
 }

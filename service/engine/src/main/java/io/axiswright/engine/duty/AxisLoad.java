@@ -36,11 +36,11 @@ record AxisLoad(
         boolean gravity) {
 
     static AxisLoad of(Axis axis) {
-        return of(axis, 1);
+        return of(axis, CycleChange.NONE);
     }
 
-    /** The same with every motion taking so many times as long. */
-    static AxisLoad of(Axis axis, double slowness) {
+    /** Of an axis whose segments move and carry otherwise than stated. */
+    static AxisLoad of(Axis axis, CycleChange change) {
         Drivetrain drivetrain = Drivetrain.of(axis);
         List<LoadPiece> pieces = new ArrayList<>();
         double start = 0;
@@ -50,9 +50,10 @@ record AxisLoad(
         double inertia = 0;
         boolean gravity = false;
         for (Segment segment : axis.cycle().segments()) {
-            LoadEffort effort =
-                    drivetrain.mechanics().effort(siOrZero(segment.payload()), siOrZero(segment.processEffort()));
-            Motion motion = Motion.of(segment).slower(slowness);
+            LoadEffort effort = drivetrain
+                    .mechanics()
+                    .effort(change.payloads().applyAsDouble(segment), siOrZero(segment.processEffort()));
+            Motion motion = change.motions().apply(segment);
             boolean held = segment instanceof Dwell dwell
                     && dwell.brakeHolds()
                     && axis.drive().holdingBrake();

@@ -18,6 +18,14 @@ final class BeltChecks {
 
     private BeltChecks() {}
 
+    /** Pull in each strand at rest, N: as stated, or the least that keeps both tight. */
+    static double pretension(Belt belt, AxisLoad load) {
+        BeltTension tension = belt.tension();
+        return tension == null || tension.pretension() == null
+                ? load.hardestPull() / belt.pulleyDiameter().si()
+                : tension.pretension().si();
+    }
+
     static MechanismReport report(String subject, String pointer, Belt belt, AxisLoad load) {
         BeltTension tension = belt.tension();
         if (tension == null) {
@@ -25,8 +33,7 @@ final class BeltChecks {
                     List.of(FindingCode.DUTY_BELT_UNCHECKED.at(subject, pointer, TIGHT, null, null)), List.of());
         }
         double pull = load.hardestPull() / (belt.pulleyDiameter().si() / 2);
-        double pretension =
-                tension.pretension() == null ? pull / 2 : tension.pretension().si();
+        double pretension = pretension(belt, load);
         double strand = pretension + pull / 2;
         List<Finding> findings = new ArrayList<>();
         if (pretension < pull / 2) {

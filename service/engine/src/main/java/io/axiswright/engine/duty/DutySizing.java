@@ -1,5 +1,6 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
@@ -8,6 +9,7 @@ import io.axiswright.engine.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Works out what each axis asks of its drive unit, and chooses the cheapest drive unit that holds it, or judges the one
@@ -37,13 +39,24 @@ public final class DutySizing {
                     : choice.best().trial().way();
             AxisLoad load = way.load();
             LoadSums sums = way.sums();
-            AxisDuty duty = duty(axis, way, choice, brakes, request.stopZones());
+            Reserves reserves = axis.drive().asksReserves() && choice.best() != null
+                    ? ReserveSearch.of(axis, choice.best(), brakes)
+                    : null;
+            AxisDuty duty = duty(axis, way, choice, brakes, request.stopZones(), reserves);
             duties.add(duty);
             findings.addAll(DutyFindings.of(axis, k, load, duty, request.mains()));
             MechanismReport report = MechanismReport.of(axis, "/design/axes/" + k, load);
             findings.addAll(report.findings());
             derivations.addAll(report.derivations());
             if (choice.best() != null && duty.unit() != null) {
+                GearUnit gear = way.gear();
+                MechanismReport shaft = ShaftChecks.report(
+                        gear == null ? axis : axis.withMotorGear(gear.gear()),
+                        "/design/axes/" + k,
+                        load,
+                        choice.best().trial().offer().unit());
+                findings.addAll(shaft.findings());
+                derivations.addAll(shaft.derivations());
                 derivations.addAll(DutyDerivations.of(
                         axis, load, sums, choice.best(), duty.figures(), duty.unit(), request.site()));
             }
@@ -60,7 +73,13 @@ public final class DutySizing {
                         .toList();
     }
 
-    private static AxisDuty duty(Axis axis, GearedLoad way, Choice choice, BrakeStock brakes, List<StopZone> zones) {
+    private static AxisDuty duty(
+            Axis axis,
+            GearedLoad way,
+            Choice choice,
+            BrakeStock brakes,
+            List<StopZone> zones,
+            @Nullable Reserves reserves) {
         AxisLoad load = way.load();
         LoadSums sums = way.sums();
         Choice.Judged best = choice.best();
@@ -87,6 +106,7 @@ public final class DutySizing {
                 choice.listed(),
                 best == null ? null : BestUnit.hardestStop(best, stops),
                 best == null || best.candidate().feasible() ? null : LongerMoves.factor(axis, best, brakes),
+                reserves,
                 figures.reversing(),
                 course,
                 stops,

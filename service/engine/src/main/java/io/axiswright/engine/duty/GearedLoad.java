@@ -26,21 +26,21 @@ record GearedLoad(
     /** Without a gear unit, then with each that may be chosen, in their order. */
     static List<GearedLoad> all(Axis axis, List<GearUnit> gears) {
         List<GearedLoad> all = new ArrayList<>();
-        all.add(of(axis, null, 1));
+        all.add(of(axis, null, CycleChange.NONE));
         if (axis.drive().gear() == GearChoice.CHOOSE) {
-            Output output = gears.isEmpty() ? Output.NONE : Output.of(axis, 1);
-            gears.forEach(gear -> all.add(of(axis, gear, output, 1)));
+            Output output = gears.isEmpty() ? Output.NONE : Output.of(axis, CycleChange.NONE);
+            gears.forEach(gear -> all.add(of(axis, gear, output, CycleChange.NONE)));
         }
         return all;
     }
 
-    /** With one gear unit or none, every motion taking so many times as long. */
-    static GearedLoad of(Axis axis, @Nullable GearUnit gear, double slowness) {
-        return of(axis, gear, gear == null ? Output.NONE : Output.of(axis, slowness), slowness);
+    /** With one gear unit or none, the cycle run otherwise than stated. */
+    static GearedLoad of(Axis axis, @Nullable GearUnit gear, CycleChange change) {
+        return of(axis, gear, gear == null ? Output.NONE : Output.of(axis, change), change);
     }
 
-    private static GearedLoad of(Axis axis, @Nullable GearUnit gear, Output output, double slowness) {
-        AxisLoad load = AxisLoad.of(gear == null ? axis : axis.withMotorGear(gear.gear()), slowness);
+    private static GearedLoad of(Axis axis, @Nullable GearUnit gear, Output output, CycleChange change) {
+        AxisLoad load = AxisLoad.of(gear == null ? axis : axis.withMotorGear(gear.gear()), change);
         return new GearedLoad(
                 gear,
                 load,
@@ -77,8 +77,8 @@ record GearedLoad(
 
         static final Output NONE = new Output(0, 0);
 
-        static Output of(Axis axis, double slowness) {
-            AxisLoad load = AxisLoad.of(withoutBrake(axis), slowness);
+        static Output of(Axis axis, CycleChange change) {
+            AxisLoad load = AxisLoad.of(withoutBrake(axis), change);
             double inertia = load.drivetrain().gearInertia();
             double peak = load.holdingTorque();
             for (LoadPiece piece : load.pieces()) {

@@ -15,7 +15,7 @@ import java.util.List;
  */
 record MechanismReport(List<Finding> findings, List<Derivation> derivations) {
 
-    private static final MechanismReport NONE = new MechanismReport(List.of(), List.of());
+    static final MechanismReport NONE = new MechanismReport(List.of(), List.of());
 
     /** Of one axis; the pointer leads to it. */
     static MechanismReport of(Axis axis, String pointer, AxisLoad load) {

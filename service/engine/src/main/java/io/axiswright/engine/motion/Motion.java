@@ -69,19 +69,22 @@ public record Motion(
 
     /** The same way taking so many times as long; rest, and what is moved by a stated effort, stay as they are. */
     public Motion slower(double factor) {
-        if (factor == 1 || travelled == 0 || stretches.stream().anyMatch(stretch -> stretch.effort != null)) {
-            return this;
-        }
-        List<Stretch> slow = stretches.stream()
+        boolean stays = factor == 1 || travelled == 0 || stretches.stream().anyMatch(stretch -> stretch.effort != null);
+        return stays ? this : slowed(factor);
+    }
+
+    /** The same way in another time: a factor above 0 by which every instant comes later, speeds become 1/factor of theirs. */
+    public Motion slowed(double factor) {
+        List<Stretch> slower = stretches.stream()
                 .map(stretch -> new Stretch(
-                        factor * stretch.start,
-                        factor * stretch.length,
+                        stretch.start * factor,
+                        stretch.length * factor,
                         stretch.speed.stretched(factor).times(1 / factor),
                         stretch.direction,
-                        null))
+                        stretch.effort == null ? null : stretch.effort.stretched(factor)))
                 .toList();
         return new Motion(
-                slow, factor * duration, travel, travelled, startSpeed / factor, endSpeed / factor, belowTopSpeed);
+                slower, duration * factor, travel, travelled, startSpeed / factor, endSpeed / factor, belowTopSpeed);
     }
 
     /** Standstill. */

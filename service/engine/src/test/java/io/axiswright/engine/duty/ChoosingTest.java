@@ -138,7 +138,8 @@ class ChoosingTest {
         assertThat(cheaper).isGreaterThan(3);
     }
 
-    private static final DriveSelection CHOOSE = new DriveSelection("u", null, false, false, false, GearChoice.CHOOSE);
+    private static final DriveSelection CHOOSE =
+            new DriveSelection("u", null, false, false, false, GearChoice.CHOOSE, null);
 
     /** 10 kg·m² through 1 rad in 0.5 s and back by the 3-4-5 law. */
     private static Axis table(DriveSelection drive, double time) {

@@ -5,6 +5,7 @@ import io.axiswright.engine.catalogue.CurvePoint;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.HousingHeat;
+import io.axiswright.engine.catalogue.ShaftBearing;
 import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Cycle;
@@ -212,7 +213,44 @@ final class Fixtures {
                 u.shaftLength(),
                 u.inertiaRatioLimit(),
                 housing,
-                electronicsAltitude);
+                electronicsAltitude,
+                u.shaftBearing());
+    }
+
+    /** The same drive unit with a shaft of which something is known. */
+    static DriveUnit withShaft(DriveUnit u, ShaftBearing shaft) {
+        return new DriveUnit(
+                u.id(),
+                u.description(),
+                u.price(),
+                u.needs(),
+                u.frameSize(),
+                u.feed(),
+                u.ratedVoltage(),
+                u.ratedInputCurrent(),
+                u.maxProtectiveDevice(),
+                u.maxUnitsPerCircuit(),
+                u.shortCircuitRating(),
+                u.leakageCurrent(),
+                u.rotorInertia(),
+                u.motorConstant(),
+                u.continuousCurve(),
+                u.intermittentCurve(),
+                u.ratedAmbient(),
+                u.ratedRise(),
+                u.windingTimeConstant(),
+                u.standbyLoss(),
+                u.busCapacitance(),
+                u.busTripVoltage(),
+                u.logicPower(),
+                u.logicMinimumVoltage(),
+                u.keepAliveInput(),
+                u.shaftDiameter(),
+                u.shaftLength(),
+                u.inertiaRatioLimit(),
+                u.housing(),
+                u.electronicsAltitude(),
+                shaft);
     }
 
     static HoldingBrake brake(String id, String frame, double torque, double inertia, @Nullable Integer price) {

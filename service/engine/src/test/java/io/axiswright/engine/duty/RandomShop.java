@@ -83,7 +83,8 @@ final class RandomShop {
                         drive.forcedVentilationAllowed(),
                         drive.holdingBrake(),
                         drive.keepAlive(),
-                        GearChoice.CHOOSE));
+                        GearChoice.CHOOSE,
+                        null));
     }
 
     static Axis with(Axis axis, DriveSelection drive) {

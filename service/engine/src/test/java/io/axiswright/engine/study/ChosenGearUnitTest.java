@@ -36,7 +36,7 @@ class ChosenGearUnitTest {
                 axis.stopZone(),
                 axis.busGroup(),
                 axis.commandRate(),
-                new DriveSelection("unit-small", null, false, false, false, GearChoice.CHOOSE),
+                new DriveSelection("unit-small", null, false, false, false, GearChoice.CHOOSE, null),
                 axis.mounting());
         Design design = new Design(
                 cell.name(),

@@ -1,0 +1,85 @@
+package io.axiswright.engine.duty;
+
+import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a state that depends on one number stops holding.
+ *
+ * @param verdict what came of the search
+ * @param at the last number that holds; NaN without an answer
+ * @param limit the first limit that breaks just beyond; absent without an answer
+ */
+record HoldingEdge(
+        ReserveVerdict verdict, double at, @Nullable DutyLimit limit) {
+
+    /** The bracket is halved down to this share of its ends: a thousandth of the tolerance that is promised. */
+    private static final double CLOSE = 1e-9;
+
+    /** Enough to halve any bracket down to neighbouring numbers. */
+    private static final int MOST_HALVINGS = 200;
+
+    /** The first limit a state breaks, or the one it uses most if it breaks none. */
+    record Worst(DutyLimit limit, double use) {
+
+        boolean broken() {
+            return DutyLimit.broken(use);
+        }
+    }
+
+    /**
+     * Searches from the first number of a way of harder states, or, if the first does not hold, along a way of easier ones.
+     *
+     * @param state the first limit broken at a number, or the one used most
+     * @param harder numbers from the asked one on
+     * @param easier numbers from the asked one on the other way
+     */
+    static HoldingEdge of(DoubleFunction<Worst> state, double[] harder, double[] easier) {
+        Worst asked = state.apply(harder[0]);
+        return asked.broken() ? easing(state, easier, asked) : hardening(state, harder);
+    }
+
+    private static HoldingEdge hardening(DoubleFunction<Worst> state, double[] harder) {
+        for (int k = 1; k < harder.length; k++) {
+            Worst worst = state.apply(harder[k]);
+            if (worst.broken()) {
+                return between(state, harder[k - 1], harder[k], worst);
+            }
+        }
+        return new HoldingEdge(ReserveVerdict.UNBOUND, Double.NaN, null);
+    }
+
+    private static HoldingEdge easing(DoubleFunction<Worst> state, double[] easier, Worst asked) {
+        Worst broken = asked;
+        for (int k = 1; k < easier.length; k++) {
+            Worst worst = state.apply(easier[k]);
+            if (!worst.broken()) {
+                return between(state, easier[k], easier[k - 1], broken);
+            }
+            broken = worst;
+        }
+        return new HoldingEdge(ReserveVerdict.NEVER_HOLDS, Double.NaN, null);
+    }
+
+    private static HoldingEdge between(DoubleFunction<Worst> state, double holds, double breaks, Worst beyond) {
+        double good = holds;
+        double bad = breaks;
+        Worst worst = beyond;
+        for (int k = 0; k < MOST_HALVINGS; k++) {
+            double middle = (good + bad) / 2;
+            if (Math.abs(bad - good) <= CLOSE * Math.max(Math.abs(good), Math.abs(bad))
+                    || middle == good
+                    || middle == bad) {
+                break;
+            }
+            Worst there = state.apply(middle);
+            if (there.broken()) {
+                bad = middle;
+                worst = there;
+            } else {
+                good = middle;
+            }
+        }
+        return new HoldingEdge(ReserveVerdict.BOUND, good, worst.limit());
+    }
+}

@@ -1,0 +1,158 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Segment;
+import io.axiswright.engine.design.TorqueCourse;
+import io.axiswright.engine.motion.Motion;
+import io.axiswright.engine.quantity.Frequency;
+import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.Payload;
+import io.axiswright.engine.quantity.Time;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/** Searches for the most an axis can do; every state it looks at is judged by the very limits that choose a drive unit. */
+final class ReserveSearch {
+
+    /** Ways of time factors: a tenth a step, a thousandfold in all. */
+    private static final int TIME_STEPS = 73;
+
+    private static final double TIME_STEP = Math.pow(1000, 1.0 / TIME_STEPS);
+
+    /** The way of added payloads: from a millionth of a gram (or g·m²), a quarter more a step, to 1e6 kg (or kg·m²). */
+    private static final double LEAST_PAYLOAD = 1e-9;
+
+    private static final double MOST_PAYLOAD = 1e6;
+
+    private static final double PAYLOAD_STEP = 1.25;
+
+    /** The way back from a payload that is too large to none has this many steps. */
+    private static final int LESS_STEPS = 64;
+
+    private final Axis axis;
+    private final Choice.Judged best;
+    private final BrakeStock brakes;
+    private final Map<Segment, Motion> motions = new IdentityHashMap<>();
+
+    private ReserveSearch(Axis axis, Choice.Judged best, BrakeStock brakes) {
+        this.axis = axis;
+        this.best = best;
+        HoldingBrake brake = best.trial().brake();
+        this.brakes = brake == null ? brakes : new BrakeStock(List.of(brake));
+        axis.cycle().segments().forEach(segment -> motions.put(segment, Motion.of(segment)));
+    }
+
+    static Reserves of(Axis axis, Choice.Judged best, BrakeStock brakes) {
+        var search = new ReserveSearch(axis, best, brakes);
+        return new Reserves(search.time(true), search.time(false), search.payload());
+    }
+
+    private TimeReserve time(boolean standstills) {
+        boolean stated = segments().stream().anyMatch(TorqueCourse.class::isInstance);
+        if (stated || segments().stream().allMatch(this::stands)) {
+            return TimeReserve.without(ReserveVerdict.NOT_APPLICABLE);
+        }
+        HoldingEdge edge = HoldingEdge.of(
+                factor -> worst(segment -> slowed(segment, factor, standstills), ReserveSearch::carried),
+                steps(1 / TIME_STEP),
+                steps(TIME_STEP));
+        if (edge.limit() == null) {
+            return TimeReserve.without(edge.verdict());
+        }
+        double moving = 0;
+        double period = 0;
+        for (Segment segment : segments()) {
+            double duration = slowed(segment, edge.at(), standstills).duration();
+            period += duration;
+            moving += stands(segment) ? 0 : duration;
+        }
+        return new TimeReserve(
+                edge.verdict(), edge.at(), new Time(moving), new Time(period), new Frequency(1 / period), edge.limit());
+    }
+
+    private PayloadReserve payload() {
+        if (segments().stream().allMatch(TorqueCourse.class::isInstance)) {
+            return PayloadReserve.without(ReserveVerdict.NOT_APPLICABLE);
+        }
+        double most =
+                segments().stream().mapToDouble(ReserveSearch::carried).max().orElse(0);
+        HoldingEdge edge = HoldingEdge.of(
+                added -> worst(this::motion, segment -> laden(segment, added, most > 0)), more(), less(most));
+        if (edge.limit() == null) {
+            return PayloadReserve.without(edge.verdict());
+        }
+        return new PayloadReserve(
+                edge.verdict(), payload(edge.at()), payload(Math.max(0, most + edge.at())), edge.limit());
+    }
+
+    private HoldingEdge.Worst worst(Function<Segment, Motion> moved, ToDoubleFunction<Segment> carried) {
+        GearedLoad load = GearedLoad.of(axis, best.trial().way().gear(), new CycleChange(moved, carried));
+        Trial trial = new Trial(load, best.trial().offer(), axis.drive(), brakes);
+        HoldingEdge.Worst worst = new HoldingEdge.Worst(DutyLimit.FEED, 0);
+        for (DutyLimit limit : DutyLimit.values()) {
+            double use = trial.use(limit, best.kit());
+            if (DutyLimit.broken(use)) {
+                return new HoldingEdge.Worst(limit, use);
+            }
+            if (use > worst.use()) {
+                worst = new HoldingEdge.Worst(limit, use);
+            }
+        }
+        return worst;
+    }
+
+    private List<Segment> segments() {
+        return axis.cycle().segments();
+    }
+
+    private Motion motion(Segment segment) {
+        return motions.computeIfAbsent(segment, Motion::of);
+    }
+
+    private boolean stands(Segment segment) {
+        return motion(segment).travelled() == 0;
+    }
+
+    private Motion slowed(Segment segment, double factor, boolean standstills) {
+        return standstills || !stands(segment) ? motion(segment).slowed(factor) : motion(segment);
+    }
+
+    private static double laden(Segment segment, double added, boolean onlyLoaded) {
+        double carried = carried(segment);
+        return carried == 0 && onlyLoaded ? 0 : Math.max(0, carried + added);
+    }
+
+    private static double carried(Segment segment) {
+        Payload payload = segment.payload();
+        return payload == null ? 0 : payload.si();
+    }
+
+    private Payload payload(double value) {
+        return axis.mechanism().carriesMass() ? new Mass(value) : new Inertia(value);
+    }
+
+    private static double[] steps(double step) {
+        return IntStream.rangeClosed(0, TIME_STEPS)
+                .mapToDouble(k -> Math.pow(step, k))
+                .toArray();
+    }
+
+    private static double[] more() {
+        int steps = (int) Math.ceil(Math.log(MOST_PAYLOAD / LEAST_PAYLOAD) / Math.log(PAYLOAD_STEP));
+        return IntStream.rangeClosed(0, steps)
+                .mapToDouble(k -> k == 0 ? 0 : Math.min(MOST_PAYLOAD, LEAST_PAYLOAD * Math.pow(PAYLOAD_STEP, k)))
+                .toArray();
+    }
+
+    private static double[] less(double most) {
+        return IntStream.rangeClosed(0, LESS_STEPS)
+                .mapToDouble(k -> -most * k / LESS_STEPS)
+                .toArray();
+    }
+}

@@ -1,0 +1,374 @@
+package io.axiswright.engine.duty;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.axiswright.engine.catalogue.CurvePoint;
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Cycle;
+import io.axiswright.engine.design.DirectDrive;
+import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.Dwell;
+import io.axiswright.engine.design.Move;
+import io.axiswright.engine.design.Segment;
+import io.axiswright.engine.design.TorqueCourse;
+import io.axiswright.engine.design.TorquePlace;
+import io.axiswright.engine.design.TorquePoint;
+import io.axiswright.engine.design.Trapezoidal;
+import io.axiswright.engine.design.Triangular;
+import io.axiswright.engine.quantity.AngularSpeed;
+import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.Payload;
+import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Torque;
+import java.util.List;
+import java.util.Objects;
+import java.util.SplittableRandom;
+import org.assertj.core.data.Offset;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/** The most an axis can do: by hand, and by sizing the axis at the answer and just beyond it. */
+class ReserveSearchTest {
+
+    private static final DriveSelection ASKING = new DriveSelection(null, null, false, false, false, null, true);
+
+    private static final DriveSelection BRAKED = new DriveSelection(null, null, false, true, false, null, true);
+
+    private static final double GRAVITY = 9.80665;
+
+    private static final double ROTOR = 2e-4;
+
+    private static DriveUnit unit(double torque, double topSpeed) {
+        return Fixtures.unit("unit", "F1", torque, topSpeed, ROTOR, 60, 100);
+    }
+
+    private static Axis spinning(double inertia, Segment... segments) {
+        return Fixtures.axis("a", new DirectDrive(new Inertia(inertia), null, null), null, ASKING, segments);
+    }
+
+    private static Reserves reserves(Axis axis, DriveUnit unit, HoldingBrake... brakes) {
+        return Objects.requireNonNull(duty(axis, unit, brakes).reserves());
+    }
+
+    private static AxisDuty duty(Axis axis, DriveUnit unit, HoldingBrake... brakes) {
+        return new DutySizing()
+                .size(new DutyRequest(
+                        Fixtures.SITE,
+                        Fixtures.MAINS,
+                        List.of(axis),
+                        List.of(Fixtures.ZONE),
+                        List.of(unit),
+                        List.of(brakes),
+                        List.of()))
+                .axes()
+                .getFirst();
+    }
+
+    private static double factor(TimeReserve reserve) {
+        return Objects.requireNonNull(reserve.timeFactor());
+    }
+
+    private static Offset<Double> millionth(double value) {
+        return within(1e-6 * Math.abs(value));
+    }
+
+    @Test
+    void unlessAskedForThereAreNone() {
+        Axis axis = Fixtures.axis(
+                "a",
+                new DirectDrive(new Inertia(0.01), null, null),
+                null,
+                Fixtures.ANY,
+                Fixtures.turn(1, 0.5, new Triangular()));
+        assertThat(duty(axis, unit(2, 4000)).reserves()).isNull();
+    }
+
+    @Test
+    void peakTorqueOfATriangleGivesTheShortestMove() {
+        TimeReserve reserve = reserves(
+                        spinning(0.01, Fixtures.turn(1, 0.5, new Triangular()), Fixtures.dwell(10)), unit(2, 4000))
+                .moveTime();
+        double shortest = Math.sqrt(4 * (0.01 + ROTOR) / 6); // T = J·4·angle/t², three times 2 N·m at the peak
+        assertThat(Objects.requireNonNull(reserve.movingTime()).si()).isCloseTo(shortest, millionth(shortest));
+        assertThat(Objects.requireNonNull(reserve.cyclePeriod()).si()).isCloseTo(10 + shortest, millionth(10));
+        assertThat(factor(reserve)).isCloseTo(shortest / 0.5, millionth(shortest / 0.5));
+        assertThat(reserve.limit()).isEqualTo(DutyLimit.INTERMITTENT);
+        assertThat(reserve.verdict()).isEqualTo(ReserveVerdict.BOUND);
+    }
+
+    @Test
+    void topSpeedGivesTheFastestCycle() {
+        TimeReserve reserve = reserves(
+                        spinning(1e-5, Fixtures.turn(1, 1, new Triangular()), Fixtures.dwell(0.5)), unit(2, 30))
+                .cycleRate();
+        double fastest = 2 / 27.0; // peak speed 2·angle/t against 30 rad/s at nine tenths of the voltage
+        assertThat(factor(reserve)).isCloseTo(fastest, millionth(fastest));
+        assertThat(Objects.requireNonNull(reserve.cycleRate()).si())
+                .isCloseTo(1 / (1.5 * fastest), millionth(1 / fastest));
+        assertThat(reserve.limit()).isEqualTo(DutyLimit.SPEED);
+    }
+
+    @Test
+    void heatGivesTheFastestCycleOfATorqueThatNeverRests() {
+        TimeReserve reserve = reserves(spinning(0.01, Fixtures.turn(1, 0.5, new Triangular())), unit(2, 4000))
+                .cycleRate();
+        double time = 0.5 * factor(reserve);
+        double rmsSpeed = 2 / time / Math.sqrt(3);
+        double continuous = 2 * (1 - 0.2 * rmsSpeed / 4000);
+        assertThat((0.01 + ROTOR) * 4 / (time * time)).isCloseTo(continuous, within(4e-6));
+        assertThat(reserve.limit()).isIn(DutyLimit.CONTINUOUS, DutyLimit.WINDING);
+    }
+
+    @Test
+    void whatCannotBeMetAsAskedIsSlowedDown() {
+        TimeReserve reserve = reserves(
+                        spinning(0.01, Fixtures.turn(1, 0.02, new Triangular()), Fixtures.dwell(10)), unit(2, 4000))
+                .moveTime();
+        double shortest = Math.sqrt(4 * (0.01 + ROTOR) / 6);
+        assertThat(factor(reserve)).isCloseTo(shortest / 0.02, millionth(shortest / 0.02));
+    }
+
+    private static Axis hoist(double load, DriveSelection drive, @Nullable Payload payload) {
+        return Fixtures.axis(
+                "lift",
+                Fixtures.hoist(0.1, 0, load, 0, 1),
+                null,
+                drive,
+                carrying(Fixtures.travel(0.5, 2, new Trapezoidal(0.3, 0.3)), payload),
+                carrying(Fixtures.travel(-0.5, 2, new Trapezoidal(0.3, 0.3)), payload));
+    }
+
+    private static Move carrying(Move move, @Nullable Payload payload) {
+        return new Move(
+                Objects.requireNonNull(move.distance()),
+                Objects.requireNonNull(move.duration()),
+                move.law(),
+                payload,
+                move.processEffort());
+    }
+
+    @Test
+    void theBrakeGivesTheLargestPayload() {
+        HoldingBrake brake = Fixtures.brake("brake", "F1", 15, 1e-4, 10);
+        PayloadReserve reserve =
+                reserves(hoist(5, BRAKED, null), unit(40, 400), brake).payload();
+        double largest = 15 / 1.5 / (GRAVITY * 0.05) - 5; // 1.5·(m + load)·g·r against 15 N·m
+        assertThat(Objects.requireNonNull(reserve.added()).si()).isCloseTo(largest, millionth(largest));
+        assertThat(reserve.added()).isInstanceOf(Mass.class);
+        assertThat(reserve.limit()).isEqualTo(DutyLimit.BRAKE);
+    }
+
+    @Test
+    void aPayloadTooLargeIsLessened() {
+        HoldingBrake brake = Fixtures.brake("brake", "F1", 15, 1e-4, 10);
+        PayloadReserve reserve =
+                reserves(hoist(5, BRAKED, new Mass(50)), unit(40, 400), brake).payload();
+        double largest = 15 / 1.5 / (GRAVITY * 0.05) - 5;
+        assertThat(Objects.requireNonNull(reserve.largest()).si()).isCloseTo(largest, millionth(largest));
+        assertThat(Objects.requireNonNull(reserve.added()).si()).isCloseTo(largest - 50, millionth(largest));
+    }
+
+    @Test
+    void onlyLoadedSegmentsCarryMore() {
+        Axis axis = spinning(
+                0.01,
+                carrying(Fixtures.turn(1, 0.5, new Triangular()), new Inertia(0.001)),
+                Fixtures.dwell(20),
+                Fixtures.turn(-1, 0.09, new Triangular()),
+                Fixtures.dwell(20));
+        PayloadReserve reserve = reserves(axis, unit(2, 4000)).payload();
+        double largest = 6 * 0.25 / 4 - 0.01 - ROTOR; // the empty way back alone would leave 0.002 kg·m²
+        assertThat(Objects.requireNonNull(reserve.largest()).si()).isCloseTo(largest, millionth(largest));
+        assertThat(reserve.limit()).isEqualTo(DutyLimit.INTERMITTENT);
+    }
+
+    @Test
+    void aLoadTooHeavyToHoldNeverHolds() {
+        Reserves reserves = reserves(hoist(500, ASKING, null), unit(2, 400));
+        assertThat(reserves.cycleRate()).isEqualTo(TimeReserve.without(ReserveVerdict.NEVER_HOLDS));
+        assertThat(reserves.payload()).isEqualTo(PayloadReserve.without(ReserveVerdict.NEVER_HOLDS));
+    }
+
+    @Test
+    void aThousandfoldIsAsFarAsIsSearched() {
+        Reserves reserves = reserves(spinning(1e-5, Fixtures.turn(1e-6, 10, new Triangular())), unit(2, 400));
+        assertThat(reserves.cycleRate().verdict()).isEqualTo(ReserveVerdict.UNBOUND);
+        assertThat(reserves.moveTime().verdict()).isEqualTo(ReserveVerdict.UNBOUND);
+    }
+
+    @Test
+    void statedTorqueAndStandstillHaveNoRate() {
+        TorqueCourse stated = new TorqueCourse(List.of(point(0, 0), point(1, 0)), TorquePlace.MOTOR_SHAFT, null);
+        for (Segment segment : List.of(stated, Fixtures.dwell(1))) {
+            Reserves reserves = reserves(spinning(0.01, segment), unit(2, 400));
+            assertThat(reserves.cycleRate().verdict()).isEqualTo(ReserveVerdict.NOT_APPLICABLE);
+            assertThat(reserves.moveTime().verdict()).isEqualTo(ReserveVerdict.NOT_APPLICABLE);
+        }
+        assertThat(reserves(spinning(0.01, stated), unit(2, 400)).payload().verdict())
+                .isEqualTo(ReserveVerdict.NOT_APPLICABLE);
+    }
+
+    private static TorquePoint point(double time, double speed) {
+        return new TorquePoint(new Time(time), new AngularSpeed(speed), new Torque(1));
+    }
+
+    /** The axis sized anew with its durations typed in: nothing of the search takes part. */
+    private static Axis retimed(Axis axis, double factor, boolean standstills) {
+        return with(
+                axis,
+                axis.cycle().segments().stream()
+                        .map(segment -> switch (segment) {
+                            case Move move ->
+                                new Move(
+                                        Objects.requireNonNull(move.distance()),
+                                        new Time(Objects.requireNonNull(move.duration())
+                                                        .si()
+                                                * factor),
+                                        move.law(),
+                                        move.payload(),
+                                        move.processEffort());
+                            case Dwell dwell
+                            when standstills ->
+                                new Dwell(
+                                        new Time(dwell.duration().si() * factor),
+                                        dwell.payload(),
+                                        dwell.processEffort(),
+                                        dwell.brakeHolds());
+                            default -> segment;
+                        })
+                        .toList());
+    }
+
+    private static Axis with(Axis axis, List<Segment> segments) {
+        return new Axis(
+                axis.id(),
+                axis.description(),
+                axis.mechanism(),
+                axis.gears(),
+                axis.couplingInertia(),
+                new Cycle(segments),
+                axis.position(),
+                axis.stopZone(),
+                axis.busGroup(),
+                axis.commandRate(),
+                axis.drive(),
+                axis.mounting());
+    }
+
+    private static List<DutyLimit> broken(Axis axis, DriveUnit unit) {
+        return duty(axis, unit).limits().stream()
+                .filter(LimitUse::broken)
+                .map(LimitUse::limit)
+                .toList();
+    }
+
+    private static Axis random(SplittableRandom random) {
+        double distance = 0.1 + random.nextDouble();
+        return Fixtures.axis(
+                "lift",
+                Fixtures.hoist(0.1, 0.002, 1 + 9 * random.nextDouble(), 5 * random.nextDouble(), 0.9),
+                Fixtures.gear(1 + 4 * random.nextDouble(), 0.95),
+                ASKING,
+                Fixtures.travel(distance, 0.3 + random.nextDouble(), new Trapezoidal(0.3, 0.2)),
+                Fixtures.dwell(random.nextDouble()),
+                Fixtures.travel(-distance, 0.3 + random.nextDouble(), new Triangular()));
+    }
+
+    @Test
+    void atTheAnswerAllHoldsAndBeyondItTheNamedLimitBreaks() {
+        int bound = 0;
+        for (long seed = 0; seed < 40; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Axis axis = random(random);
+            DriveUnit unit = unit(1 + 8 * random.nextDouble(), 100 + 400 * random.nextDouble());
+            Reserves reserves = reserves(axis, unit);
+            for (boolean standstills : new boolean[] {true, false}) {
+                TimeReserve reserve = standstills ? reserves.cycleRate() : reserves.moveTime();
+                if (reserve.verdict() != ReserveVerdict.BOUND) {
+                    continue;
+                }
+                bound++;
+                double factor = factor(reserve);
+                assertThat(broken(retimed(axis, factor * (1 + 1e-8), standstills), unit))
+                        .as("seed %d, standstills %s", seed, standstills)
+                        .isEmpty();
+                assertThat(broken(retimed(axis, factor * (1 - 1e-5), standstills), unit))
+                        .as("seed %d, standstills %s", seed, standstills)
+                        .contains(Objects.requireNonNull(reserve.limit()));
+            }
+        }
+        assertThat(bound).isGreaterThan(50);
+    }
+
+    private static DriveUnit stronger(DriveUnit small, double share) {
+        DriveUnit strong = Fixtures.unit("unit", "F1", 1, 1, ROTOR, 60, 100);
+        return new DriveUnit(
+                strong.id(),
+                strong.description(),
+                strong.price(),
+                strong.needs(),
+                strong.frameSize(),
+                strong.feed(),
+                strong.ratedVoltage(),
+                strong.ratedInputCurrent(),
+                strong.maxProtectiveDevice(),
+                strong.maxUnitsPerCircuit(),
+                strong.shortCircuitRating(),
+                strong.leakageCurrent(),
+                strong.rotorInertia(),
+                strong.motorConstant(),
+                stronger(small.continuousCurve(), share),
+                stronger(small.intermittentCurve(), share),
+                strong.ratedAmbient(),
+                strong.ratedRise(),
+                strong.windingTimeConstant(),
+                strong.standbyLoss(),
+                strong.busCapacitance(),
+                strong.busTripVoltage(),
+                strong.logicPower(),
+                strong.logicMinimumVoltage(),
+                strong.keepAliveInput(),
+                strong.shaftDiameter(),
+                strong.shaftLength(),
+                strong.inertiaRatioLimit());
+    }
+
+    private static List<CurvePoint> stronger(List<CurvePoint> curve, double share) {
+        return curve.stream()
+                .map(point -> new CurvePoint(
+                        point.speed(), new Torque(share * point.torque().si())))
+                .toList();
+    }
+
+    @Test
+    void aStrongerUnitIsNeverSlower() {
+        int compared = 0;
+        for (long seed = 100; seed < 125; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Axis axis = random(random);
+            DriveUnit small = unit(2 + 8 * random.nextDouble(), 100 + 400 * random.nextDouble());
+            Reserves less = reserves(axis, small);
+            Reserves more = reserves(axis, stronger(small, 1 + random.nextDouble()));
+            if (less.cycleRate().verdict() != ReserveVerdict.BOUND
+                    || more.cycleRate().verdict() != ReserveVerdict.BOUND) {
+                continue;
+            }
+            compared++;
+            assertThat(factor(more.cycleRate()))
+                    .as("seed %d", seed)
+                    .isLessThanOrEqualTo(factor(less.cycleRate()) * (1 + 1e-6));
+            if (less.payload().verdict() == ReserveVerdict.BOUND
+                    && more.payload().verdict() == ReserveVerdict.BOUND) {
+                assertThat(Objects.requireNonNull(more.payload().added()).si())
+                        .as("seed %d", seed)
+                        .isGreaterThanOrEqualTo(
+                                Objects.requireNonNull(less.payload().added()).si() - 1e-5);
+            }
+        }
+        assertThat(compared).isGreaterThan(15);
+    }
+}
