@@ -83,7 +83,8 @@ final class DemoStudies {
                 ofNullable(cell, axis.busGroup()),
                 axis.commandRate(),
                 axis.drive(),
-                axis.mounting());
+                axis.mounting(),
+                axis.shaftLoad());
     }
 
     private static StopZone stopZone(int cell, StopZone zone) {
@@ -92,7 +93,8 @@ final class DemoStudies {
                 zone.category(),
                 zone.reactionTime(),
                 zone.decelerationTime(),
-                zone.stopsPerHour());
+                zone.stopsPerHour(),
+                zone.safeguards());
     }
 
     private static HostPort hostPort(int cell, HostPort port) {

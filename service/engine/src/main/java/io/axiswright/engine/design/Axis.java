@@ -77,19 +77,28 @@ public record Axis(
 
     /** The same with one more gear between motor and the stated gears. */
     public Axis withMotorGear(Gear gear) {
-        List<Gear> all = Stream.concat(Stream.of(gear), gears.stream()).toList();
+        return with(Stream.concat(Stream.of(gear), gears.stream()).toList(), drive);
+    }
+
+    /** The same with another drive unit. */
+    public Axis with(DriveSelection other) {
+        return with(gears, other);
+    }
+
+    private Axis with(List<Gear> otherGears, DriveSelection otherDrive) {
         return new Axis(
                 id,
                 description,
                 mechanism,
-                all,
+                otherGears,
                 couplingInertia,
                 cycle,
                 position,
                 stopZone,
                 busGroup,
                 commandRate,
-                drive,
-                mounting);
+                otherDrive,
+                mounting,
+                shaftLoad);
     }
 }

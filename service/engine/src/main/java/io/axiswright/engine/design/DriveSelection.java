@@ -36,4 +36,9 @@ public record DriveSelection(
     public boolean asksReserves() {
         return Boolean.TRUE.equals(reserves);
     }
+
+    /** The same without a holding brake. */
+    public DriveSelection withoutBrake() {
+        return new DriveSelection(item, feed, forcedVentilationAllowed, false, keepAlive, gear, reserves);
+    }
 }

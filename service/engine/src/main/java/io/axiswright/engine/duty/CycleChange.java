@@ -22,7 +22,8 @@ record CycleChange(Function<Segment, Motion> motions, ToDoubleFunction<Segment> 
         return new CycleChange(segment -> Motion.of(segment).slower(factor), CycleChange::stated);
     }
 
-    private static double stated(Segment segment) {
+    /** The payload a segment states; 0 if none. */
+    static double stated(Segment segment) {
         Payload payload = segment.payload();
         return payload == null ? 0 : payload.si();
     }

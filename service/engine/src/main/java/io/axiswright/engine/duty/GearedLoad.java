@@ -2,7 +2,6 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.design.Axis;
-import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.GearChoice;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,7 +77,7 @@ record GearedLoad(
         static final Output NONE = new Output(0, 0);
 
         static Output of(Axis axis, CycleChange change) {
-            AxisLoad load = AxisLoad.of(withoutBrake(axis), change);
+            AxisLoad load = AxisLoad.of(axis.with(axis.drive().withoutBrake()), change);
             double inertia = load.drivetrain().gearInertia();
             double peak = load.holdingTorque();
             for (LoadPiece piece : load.pieces()) {
@@ -88,24 +87,6 @@ record GearedLoad(
                                 .size());
             }
             return new Output(peak, LoadSums.of(load.pieces(), load.period()).rmsTorque(inertia));
-        }
-
-        private static Axis withoutBrake(Axis axis) {
-            DriveSelection drive = axis.drive();
-            return new Axis(
-                    axis.id(),
-                    axis.description(),
-                    axis.mechanism(),
-                    axis.gears(),
-                    axis.couplingInertia(),
-                    axis.cycle(),
-                    axis.position(),
-                    axis.stopZone(),
-                    axis.busGroup(),
-                    axis.commandRate(),
-                    new DriveSelection(
-                            drive.item(), drive.feed(), drive.forcedVentilationAllowed(), false, drive.keepAlive()),
-                    axis.mounting());
         }
     }
 }

@@ -59,7 +59,7 @@ final class ReserveSearch {
             return TimeReserve.without(ReserveVerdict.NOT_APPLICABLE);
         }
         HoldingEdge edge = HoldingEdge.of(
-                factor -> worst(segment -> slowed(segment, factor, standstills), ReserveSearch::carried),
+                factor -> worst(segment -> slowed(segment, factor, standstills), CycleChange::stated),
                 steps(1 / TIME_STEP),
                 steps(TIME_STEP));
         if (edge.limit() == null) {
@@ -80,8 +80,7 @@ final class ReserveSearch {
         if (segments().stream().allMatch(TorqueCourse.class::isInstance)) {
             return PayloadReserve.without(ReserveVerdict.NOT_APPLICABLE);
         }
-        double most =
-                segments().stream().mapToDouble(ReserveSearch::carried).max().orElse(0);
+        double most = segments().stream().mapToDouble(CycleChange::stated).max().orElse(0);
         HoldingEdge edge = HoldingEdge.of(
                 added -> worst(this::motion, segment -> laden(segment, added, most > 0)), more(), less(most));
         if (edge.limit() == null) {
@@ -124,13 +123,8 @@ final class ReserveSearch {
     }
 
     private static double laden(Segment segment, double added, boolean onlyLoaded) {
-        double carried = carried(segment);
+        double carried = CycleChange.stated(segment);
         return carried == 0 && onlyLoaded ? 0 : Math.max(0, carried + added);
-    }
-
-    private static double carried(Segment segment) {
-        Payload payload = segment.payload();
-        return payload == null ? 0 : payload.si();
     }
 
     private Payload payload(double value) {

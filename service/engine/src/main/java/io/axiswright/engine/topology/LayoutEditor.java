@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -67,16 +68,16 @@ final class LayoutEditor {
         return nodesAt.get(place).size() < model.room()[place];
     }
 
-    /** A state to come back to. */
-    int mark() {
-        return undo.size();
-    }
-
-    /** Takes back all steps since a mark. */
-    void backTo(int mark) {
+    /** Makes a change and takes it back if it says that it does not do. */
+    boolean attempt(BooleanSupplier change) {
+        int mark = undo.size();
+        if (change.getAsBoolean()) {
+            return true;
+        }
         while (undo.size() > mark) {
             undo.removeLast().run();
         }
+        return false;
     }
 
     /** Forgets how to take steps back. */

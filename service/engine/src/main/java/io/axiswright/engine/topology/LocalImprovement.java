@@ -180,13 +180,13 @@ final class LocalImprovement {
     /** Hangs the axis on the nearest other gateway that can take it. */
     private boolean rehung(int axis, Node away) {
         for (Node node : editor.nearest(axis)) {
-            int mark = editor.mark();
-            if (node != away) {
-                editor.move(axis, node);
-                if (holds(editor.trunkOf(node))) {
-                    return true;
-                }
-                editor.backTo(mark);
+            boolean rehung = node != away
+                    && editor.attempt(() -> {
+                        editor.move(axis, node);
+                        return holds(editor.trunkOf(node));
+                    });
+            if (rehung) {
+                return true;
             }
         }
         return false;
@@ -257,13 +257,8 @@ final class LocalImprovement {
 
     /** Makes a change and keeps it if the limits hold and the layout is better for it. */
     private boolean attempt(BooleanSupplier change) {
-        int mark = editor.mark();
         Score before = editor.score();
-        if (change.getAsBoolean() && editor.score().betterThan(before)) {
-            return true;
-        }
-        editor.backTo(mark);
-        return false;
+        return editor.attempt(() -> change.getAsBoolean() && editor.score().betterThan(before));
     }
 
     private boolean holds(Trunk trunk) {

@@ -2,7 +2,6 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.topology.Layout.Node;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -30,7 +29,7 @@ final class Reinsertion {
 
     private boolean found(int axis) {
         for (Node node : editor.nearest(axis)) {
-            if (attempt(() -> hung(axis, node) || rebuilt(node) || movedOn(axis, node))) {
+            if (editor.attempt(() -> hung(axis, node) || rebuilt(node) || movedOn(axis, node))) {
                 return true;
             }
         }
@@ -45,7 +44,7 @@ final class Reinsertion {
     private boolean rebuilt(Node node) {
         for (int type = 0; type < model.types().size(); type++) {
             int other = type;
-            if (attempt(() -> {
+            if (editor.attempt(() -> {
                 editor.rebuild(node, node.place, other);
                 return holds(node);
             })) {
@@ -59,7 +58,7 @@ final class Reinsertion {
         for (int axis : List.copyOf(node.axes)) {
             for (Node next : axis == newcomer ? List.<Node>of() : editor.nearest(axis)) {
                 if (next != node
-                        && attempt(() -> {
+                        && editor.attempt(() -> {
                             editor.move(axis, next);
                             return holds(node) && holds(next);
                         })) {
@@ -67,15 +66,6 @@ final class Reinsertion {
                 }
             }
         }
-        return false;
-    }
-
-    private boolean attempt(BooleanSupplier change) {
-        int mark = editor.mark();
-        if (change.getAsBoolean()) {
-            return true;
-        }
-        editor.backTo(mark);
         return false;
     }
 

@@ -75,31 +75,13 @@ final class RandomShop {
     /** The same axis, its gear to be chosen. */
     static Axis choosing(Axis axis) {
         DriveSelection drive = axis.drive();
-        return with(
-                axis,
-                new DriveSelection(
-                        drive.item(),
-                        drive.feed(),
-                        drive.forcedVentilationAllowed(),
-                        drive.holdingBrake(),
-                        drive.keepAlive(),
-                        GearChoice.CHOOSE,
-                        null));
-    }
-
-    static Axis with(Axis axis, DriveSelection drive) {
-        return new Axis(
-                axis.id(),
-                axis.description(),
-                axis.mechanism(),
-                axis.gears(),
-                axis.couplingInertia(),
-                axis.cycle(),
-                axis.position(),
-                axis.stopZone(),
-                axis.busGroup(),
-                axis.commandRate(),
-                drive,
-                axis.mounting());
+        return axis.with(new DriveSelection(
+                drive.item(),
+                drive.feed(),
+                drive.forcedVentilationAllowed(),
+                drive.holdingBrake(),
+                drive.keepAlive(),
+                GearChoice.CHOOSE,
+                null));
     }
 }
