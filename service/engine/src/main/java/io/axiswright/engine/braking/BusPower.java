@@ -18,6 +18,9 @@ record BusPower(List<PowerSegment> segments, double duration) {
 
     /** Axes that stop together; each returns nothing once it has come to rest. */
     static BusPower once(List<PowerCourse> courses) {
+        if (courses.size() == 1) {
+            return alone(courses.getFirst());
+        }
         double duration =
                 courses.stream().mapToDouble(PowerCourse::duration).max().orElse(0);
         return sum(courses, duration, false, 0);
@@ -31,6 +34,15 @@ record BusPower(List<PowerSegment> segments, double duration) {
     /** One axis that repeats its cycle while a constant power in W is taken away. */
     static BusPower drained(PowerCourse course, double drain) {
         return sum(List.of(course), course.duration(), true, drain);
+    }
+
+    /** Nothing to be added up: the course's own pieces are those of the bus. Most buses are of one axis. */
+    private static BusPower alone(PowerCourse course) {
+        List<PowerSegment> segments = new ArrayList<>(2 * course.pieces().size());
+        for (PowerCourse.Piece piece : course.pieces()) {
+            cut(piece.start(), piece.end() - piece.start(), Horner.coefficients(piece.power()), segments);
+        }
+        return new BusPower(segments, course.duration());
     }
 
     private static BusPower sum(List<PowerCourse> courses, double duration, boolean repeat, double drain) {

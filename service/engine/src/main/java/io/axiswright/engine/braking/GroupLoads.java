@@ -157,6 +157,7 @@ record GroupLoads(
                                             .map(UnrelatedStop.Stopping::stop)
                                             .toList(),
                                     CyclePower.of(others, steady.power().duration()),
+                                    steady.power().duration(),
                                     losses),
                             steady.power());
                 case PhaseBound bound -> new UnrelatedStop(kind, zone, stopping, others, losses);

@@ -22,14 +22,13 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
     @Override
     public List<CaseOutcome> on(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
         StopOnBus stop = onBus(bus, chopper, cycleOutcome);
-        double[] cuts = WorstInstant.tidy(stop.cuts(cycle.duration()), cycle.duration());
         double tolerance = TOLERANCE * bus.floorEnergy();
-        WorstInstant highest = WorstInstant.of(stop.voltage(), cuts, tolerance, MOST_INSTANTS);
+        WorstInstant highest = WorstInstant.of(stop.voltage(), stop.cuts(), tolerance, MOST_INSTANTS);
         CaseOutcome peak = stop.outcome(StopCriterion.HIGHEST_VOLTAGE, highest, highest.bound());
         if (!chopper.present()) {
             return List.of(peak);
         }
-        WorstInstant most = WorstInstant.of(stop.energy(), cuts, tolerance, MOST_INSTANTS);
+        WorstInstant most = WorstInstant.of(stop.energy(), scene.cuts(), tolerance, MOST_INSTANTS);
         CaseOutcome longest = stop.outcome(StopCriterion.MOST_ENERGY, most, Double.NaN);
         // where the resistor takes all that comes, the bus rises alike from every instant: then the one of most energy
         // is meant
@@ -54,8 +53,7 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
     @Override
     public boolean fits(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
         StopOnBus stop = onBus(bus, chopper, cycleOutcome);
-        double[] cuts = WorstInstant.tidy(stop.cuts(cycle.duration()), cycle.duration());
-        return WorstInstant.staysBelow(stop.voltage(), cuts, bus.tripEnergy(), MOST_INSTANTS);
+        return WorstInstant.staysBelow(stop.voltage(), stop.cuts(), bus.tripEnergy(), MOST_INSTANTS);
     }
 
     /** The stop as a function of its instant. */

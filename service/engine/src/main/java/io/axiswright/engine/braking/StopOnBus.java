@@ -29,10 +29,13 @@ final class StopOnBus {
         this.rise = rise;
     }
 
-    /** Instants between which everything changes smoothly; in no order, s. */
-    double[] cuts(double cycle) {
-        return DoubleStream.concat(scene.cuts(cycle), DoubleStream.of(starts.cuts()))
-                .toArray();
+    /** Instants between which everything changes smoothly, ascending, s. */
+    double[] cuts() {
+        double[] scenes = scene.cuts();
+        return WorstInstant.tidy(
+                DoubleStream.concat(DoubleStream.of(scenes), DoubleStream.of(starts.cuts()))
+                        .toArray(),
+                scenes[scenes.length - 1]);
     }
 
     /** The highest energy of the bus. */
@@ -42,6 +45,11 @@ final class StopOnBus {
             @Override
             public double value(double instant, double beside) {
                 return run(instant, beside).peakEnergy();
+            }
+
+            @Override
+            public boolean jumps(double instant) {
+                return scene.jumps(instant);
             }
 
             @Override
@@ -63,6 +71,11 @@ final class StopOnBus {
             @Override
             public double value(double instant, double beside) {
                 return scene.power(instant, beside).largestPart();
+            }
+
+            @Override
+            public boolean jumps(double instant) {
+                return scene.jumps(instant);
             }
 
             @Override

@@ -5,9 +5,11 @@ import io.axiswright.engine.duty.Course;
 import io.axiswright.engine.duty.StopModel;
 import io.axiswright.engine.duty.StopRange;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 
 /**
@@ -31,28 +33,53 @@ final class StopScene {
         }
     }
 
-    private record Moment(double instant, double beside) {}
+    /** An instant, and in which stretch between two cuts it is meant. */
+    private record Moment(double instant, int stretch) {}
 
-    private record StopAt(int axis, double instant, double beside) {}
+    private record StopAt(int axis, double instant, int stretch) {}
+
+    /** The stops of one axis begun from one instant to another. */
+    private record Span(int axis, double from, double to) {}
+
+    /** Wider than what merges neighbouring cuts. */
+    private static final double SAME = 1e-11;
 
     private final List<Stopping> stopping;
     private final CyclePower others;
+    private final double period;
     private final boolean losses;
+    private final double[] cuts;
+    private final double[] jumps;
     private final Map<Moment, BusPower> powers = new HashMap<>();
     private final Map<StopAt, PowerCourse> courses = new HashMap<>();
     private final Map<StopAt, Double> peaks = new HashMap<>();
+    private final Map<Span, StopRange> ranges = new HashMap<>();
 
     /**
      * A scene.
      *
      * @param stopping the axes that stop
      * @param others power of all that go on, over the common cycle; without pieces if none does
+     * @param period how long the common cycle lasts, s
      * @param losses whether motors and drives burn energy
      */
-    StopScene(List<Stopping> stopping, CyclePower others, boolean losses) {
+    StopScene(List<Stopping> stopping, CyclePower others, double period, boolean losses) {
         this.stopping = List.copyOf(stopping);
         this.others = others;
+        this.period = period;
         this.losses = losses;
+        cuts = WorstInstant.tidy(
+                DoubleStream.concat(others.instants(), everyTurn(StopModel::cuts))
+                        .toArray(),
+                period);
+        jumps = everyTurn(StopModel::jumps).sorted().toArray();
+    }
+
+    private DoubleStream everyTurn(Function<StopModel, double[]> instants) {
+        return stopping.stream()
+                .flatMapToDouble(one -> DoubleStream.iterate(0, turn -> turn < period, turn -> turn + one.period())
+                        .flatMap(turn ->
+                                DoubleStream.of(instants.apply(one.model())).map(t -> turn + t)));
     }
 
     List<Stopping> stopping() {
@@ -76,22 +103,26 @@ final class StopScene {
                         .map(s -> new Stopping(s.model().within(time), s.unit(), s.period()))
                         .toList(),
                 others,
+                period,
                 losses);
     }
 
-    /** Instants of the common cycle between which the stop changes smoothly; in no order, s. */
-    DoubleStream cuts(double cycle) {
-        return DoubleStream.concat(
-                others.instants(),
-                stopping.stream()
-                        .flatMapToDouble(s -> DoubleStream.iterate(0, t -> t < cycle, t -> t + s.period())
-                                .flatMap(turn ->
-                                        DoubleStream.of(s.model().cuts()).map(t -> turn + t))));
+    /** Instants of the common cycle between which the stop changes smoothly, ascending, from its start to its end, s. */
+    double[] cuts() {
+        return cuts.clone();
+    }
+
+    /** Whether the stops begun just before an instant and just after it may differ; never between two cuts. */
+    boolean jumps(double instant) {
+        int at = Arrays.binarySearch(jumps, instant);
+        int next = at < 0 ? -at - 1 : at;
+        return next < jumps.length && jumps[next] - instant <= SAME * period
+                || next > 0 && instant - jumps[next - 1] <= SAME * period;
     }
 
     /** Power returned by all together from the start of deceleration, begun at an instant. */
     BusPower power(double instant, double beside) {
-        return powers.computeIfAbsent(new Moment(instant, beside), at -> together(instant, beside));
+        return powers.computeIfAbsent(new Moment(instant, stretch(beside)), at -> together(instant, beside));
     }
 
     private BusPower together(double instant, double beside) {
@@ -111,11 +142,8 @@ final class StopScene {
      */
     double bend(double from, double to, double decay) {
         double sum = others.isEmpty() ? 0 : others.bend(from, to, duration(), decay);
-        double width = to - from;
-        for (Stopping one : stopping) {
-            double beside = (from + to) / 2;
-            StopRange range = one.model().range(one.phase(from, beside), one.phase(to, beside));
-            sum += one.model().duration() * bend(range, width, losses ? copper(one.unit()) : 0);
+        for (int axis = 0; axis < stopping.size(); axis++) {
+            sum += stopping.get(axis).model().duration() * powerBend(axis, from, to);
         }
         return sum;
     }
@@ -125,23 +153,36 @@ final class StopScene {
         double beside = (from + to) / 2;
         double sum = others.isEmpty() ? 0 : others.highest(from, to + duration());
         for (int axis = 0; axis < stopping.size(); axis++) {
-            Stopping one = stopping.get(axis);
-            StopRange range = one.model().range(one.phase(from, beside), one.phase(to, beside));
-            sum += Math.max(peak(axis, from, beside), peak(axis, to, beside))
-                    + bend(range, to - from, losses ? copper(one.unit()) : 0);
+            sum += Math.max(peak(axis, from, beside), peak(axis, to, beside)) + powerBend(axis, from, to);
         }
         return sum;
     }
 
+    private double powerBend(int axis, double from, double to) {
+        Stopping one = stopping.get(axis);
+        StopRange range = ranges.computeIfAbsent(new Span(axis, from, to), span -> {
+            double beside = (from + to) / 2;
+            return one.model().range(one.phase(from, beside), one.phase(to, beside));
+        });
+        return bend(range, to - from, losses ? copper(one.unit()) : 0);
+    }
+
     private double peak(int axis, double instant, double beside) {
         return peaks.computeIfAbsent(
-                new StopAt(axis, instant, beside),
-                at -> course(axis, instant, beside).peak());
+                at(axis, instant, beside), at -> course(axis, instant, beside).peak());
     }
 
     private PowerCourse course(int axis, double instant, double beside) {
-        return courses.computeIfAbsent(
-                new StopAt(axis, instant, beside), at -> workedOut(stopping.get(axis), instant, beside));
+        return courses.computeIfAbsent(at(axis, instant, beside), at -> workedOut(stopping.get(axis), instant, beside));
+    }
+
+    private StopAt at(int axis, double instant, double beside) {
+        return new StopAt(axis, instant, stretch(beside));
+    }
+
+    private int stretch(double instant) {
+        int found = Arrays.binarySearch(cuts, instant);
+        return found < 0 ? -found - 2 : found;
     }
 
     private PowerCourse workedOut(Stopping one, double instant, double beside) {

@@ -102,8 +102,8 @@ record UnrelatedStop(
 
     /** The most any stop of one axis returns in one piece while a constant power is taken away, proven, J. */
     private double worstStop(Stopping axis, double drain, Bus bus) {
-        var scene = new StopScene(List.of(axis.stop()), CyclePower.of(List.of(), 0), losses);
-        double period = axis.stop().period();
+        var scene = new StopScene(
+                List.of(axis.stop()), CyclePower.of(List.of(), 0), axis.stop().period(), losses);
         WorstInstant.Objective objective = new WorstInstant.Objective() {
             @Override
             public double value(double instant, double beside) {
@@ -115,8 +115,7 @@ record UnrelatedStop(
                 return scene.bend(from, to, 0);
             }
         };
-        double[] cuts = WorstInstant.tidy(scene.cuts(period).toArray(), period);
-        return WorstInstant.of(objective, cuts, StopLoad.TOLERANCE * bus.floorEnergy(), MOST_INSTANTS)
+        return WorstInstant.of(objective, scene.cuts(), StopLoad.TOLERANCE * bus.floorEnergy(), MOST_INSTANTS)
                 .bound();
     }
 }

@@ -27,6 +27,11 @@ record WorstInstant(double instant, double beside, double value, double bound, i
         /** The value at an instant; of two limits there, that on the side of the second instant. */
         double value(double instant, double beside);
 
+        /** Whether the limits on both sides of an instant may differ; else one stands for both. */
+        default boolean jumps(double instant) {
+            return true;
+        }
+
         /** The most the value between two instants exceeds the higher of the values at both. */
         double bend(double from, double to);
 
@@ -97,7 +102,7 @@ record WorstInstant(double instant, double beside, double value, double bound, i
             double[] values = new double[2 * cuts.length];
             for (int k = 0; k + 1 < cuts.length && best < enough; k++) {
                 double middle = (cuts[k] + cuts[k + 1]) / 2;
-                values[2 * k] = value(cuts[k], middle);
+                values[2 * k] = k > 0 && !objective.jumps(cuts[k]) ? values[2 * k - 1] : value(cuts[k], middle);
                 values[2 * k + 1] = value(cuts[k + 1], middle);
             }
             for (int k = 0; k + 1 < cuts.length && best < enough; k++) {

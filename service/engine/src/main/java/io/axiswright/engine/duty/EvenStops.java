@@ -1,6 +1,7 @@
 package io.axiswright.engine.duty;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Even decelerations to rest within a time, under the load of the segment they interrupt. Where the load's torque does not
@@ -13,6 +14,9 @@ import java.util.List;
 record EvenStops(AxisLoad load, double inertia, double duration) implements StopModel {
 
     private static final Course NONE = new Course(List.of());
+
+    /** Speeds on both sides of a cut that differ by no more than this share are one. */
+    private static final double SAME = 1e-12;
 
     @Override
     public double[] cuts() {
@@ -29,6 +33,30 @@ record EvenStops(AxisLoad load, double inertia, double duration) implements Stop
         LoadPiece piece = pieceAt(beside);
         double direction = Math.signum(piece.position().derivative().at(beside - piece.start()));
         return direction == 0 ? NONE : Stops.stop(load, piece, instant - piece.start(), direction, inertia, duration);
+    }
+
+    /** Most pieces go on from one to the next with the same speed under the same load. */
+    @Override
+    public double[] jumps() {
+        double[] cuts = cuts();
+        return IntStream.range(0, cuts.length)
+                .filter(k -> k == 0
+                        || k == load.pieces().size()
+                        || differ(load.pieces().get(k - 1), load.pieces().get(k)))
+                .mapToDouble(k -> cuts[k])
+                .toArray();
+    }
+
+    private static boolean differ(LoadPiece before, LoadPiece after) {
+        double gap = before.speed().at(before.duration()) - after.speed().at(0);
+        return direction(before) != direction(after)
+                || !before.effort().equals(after.effort())
+                || before.effort().uneven()
+                || Math.abs(gap) > SAME * Math.max(before.fastest(), after.fastest());
+    }
+
+    private static double direction(LoadPiece piece) {
+        return Math.signum(piece.speed().at(piece.duration() / 2));
     }
 
     @Override

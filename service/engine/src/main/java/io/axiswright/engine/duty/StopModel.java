@@ -21,6 +21,11 @@ public interface StopModel {
      */
     Course from(double instant, double beside);
 
+    /** Those of the cuts at which the stops begun just before and just after may differ, ascending, s. */
+    default double[] jumps() {
+        return cuts();
+    }
+
     /** How much the stops begun from one instant to another differ; both within one stretch between two cuts. */
     StopRange range(double from, double to);
 

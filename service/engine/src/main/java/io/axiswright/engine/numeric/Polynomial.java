@@ -15,17 +15,18 @@ public final class Polynomial {
 
     private final double[] coefficients;
 
+    /** Keeps the array given, which nobody else may then change. */
     private Polynomial(double... coefficients) {
         int length = coefficients.length;
         while (length > 1 && coefficients[length - 1] == 0) {
             length--;
         }
-        this.coefficients = Arrays.copyOf(coefficients, length);
+        this.coefficients = length == coefficients.length ? coefficients : Arrays.copyOf(coefficients, length);
     }
 
     /** The polynomial c0 + c1·t + c2·t² …; at least one coefficient. */
     public static Polynomial of(double... coefficients) {
-        return new Polynomial(coefficients);
+        return new Polynomial(coefficients.clone());
     }
 
     /** The highest power with a coefficient other than 0; 0 for constants. */
@@ -121,12 +122,18 @@ public final class Polynomial {
         if (origin == 0 || degree() == 0) {
             return this;
         }
-        Polynomial result = of(coefficients[coefficients.length - 1]);
-        Polynomial step = of(origin, 1);
-        for (int k = coefficients.length - 2; k >= 0; k--) {
-            result = result.times(step).plus(coefficients[k]);
+        return new Polynomial(shiftedCoefficients(origin));
+    }
+
+    /** Horner's scheme repeated: each pass leaves one more coefficient final. */
+    private double[] shiftedCoefficients(double origin) {
+        double[] shifted = coefficients.clone();
+        for (int done = 0; done < shifted.length - 1; done++) {
+            for (int k = shifted.length - 2; k >= done; k--) {
+                shifted[k] += origin * shifted[k + 1];
+            }
         }
-        return result;
+        return shifted;
     }
 
     /** The same curve drawn over another span: q(t) = p(t / factor); factor not 0. */
@@ -165,6 +172,9 @@ public final class Polynomial {
 
     /** The points where the value may be largest or smallest in [from, to]: both ends and every turning point inside. */
     public List<Double> extremalPoints(double from, double to) {
+        if (degree() <= 1) {
+            return List.of(from, to);
+        }
         List<Double> points = new ArrayList<>();
         points.add(from);
         points.addAll(derivative().signChanges(from, to));
@@ -215,8 +225,7 @@ public final class Polynomial {
      * (it lies in their convex hull); false proves nothing. Spares most searches for roots that are not there.
      */
     private boolean plainlyKeepsSign(double from, double to) {
-        double[] bernstein =
-                from == 0 ? coefficients.clone() : shifted(from).coefficients.clone();
+        double[] bernstein = from == 0 ? coefficients.clone() : shiftedCoefficients(from);
         int degree = bernstein.length - 1;
         double scale = 1;
         for (int k = 0; k <= degree; k++) {
