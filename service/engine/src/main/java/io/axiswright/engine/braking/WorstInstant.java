@@ -79,6 +79,9 @@ record WorstInstant(double instant, double beside, double value, double bound, i
 
     private static final class Search {
 
+        /** Values as near to each other as this share of the tolerance are one: of a plateau, the instant looked at first counts. */
+        private static final double ALIKE = 1e-3;
+
         private final Objective objective;
         private final double tolerance;
         private final int most;
@@ -87,6 +90,7 @@ record WorstInstant(double instant, double beside, double value, double bound, i
         private double instant;
         private double beside;
         private double best = Double.NEGATIVE_INFINITY;
+        private double noted = Double.NEGATIVE_INFINITY;
         private double closed = Double.NEGATIVE_INFINITY;
         private double enough = Double.POSITIVE_INFINITY;
         private int evaluations;
@@ -117,14 +121,15 @@ record WorstInstant(double instant, double beside, double value, double bound, i
                 highest = open.poll();
             }
             double left = highest == null ? best : highest.bound();
-            return new WorstInstant(instant, beside, best, Math.max(Math.max(best, closed), left), evaluations);
+            return new WorstInstant(instant, beside, noted, Math.max(Math.max(best, closed), left), evaluations);
         }
 
         private double value(double at, double side) {
             double value = objective.value(at, side);
             evaluations++;
-            if (value > best) {
-                best = value;
+            best = Math.max(best, value);
+            if (!(value <= noted + ALIKE * tolerance)) {
+                noted = value;
                 instant = at;
                 beside = side;
             }
