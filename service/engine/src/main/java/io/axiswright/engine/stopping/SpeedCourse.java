@@ -1,6 +1,7 @@
 package io.axiswright.engine.stopping;
 
 import io.axiswright.engine.duty.Coasting;
+import io.axiswright.engine.numeric.Polynomial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -17,9 +18,10 @@ final class SpeedCourse {
      * @param from its start, s
      * @param to its end, s
      * @param piece the piece of the cycle it is part of
+     * @param angle angle run over the time since the start of the piece, rad
      * @param before angle run, there and back, from the start of the cycle to its start, rad
      */
-    record Stretch(double from, double to, Coasting.Piece piece, double before) {
+    record Stretch(double from, double to, Coasting.Piece piece, Polynomial angle, double before) {
 
         /** Speed at an instant of it, rad/s. */
         double speed(double instant) {
@@ -28,7 +30,7 @@ final class SpeedCourse {
 
         /** Angle run from its start to an instant of it, rad. */
         double way(double instant) {
-            return Math.abs(piece.speed().integral(from - piece.start(), instant - piece.start()));
+            return Math.abs(angle.at(instant - piece.start()) - angle.at(from - piece.start()));
         }
     }
 
@@ -50,10 +52,11 @@ final class SpeedCourse {
             cuts.addAll(piece.speed().signChanges(0, piece.duration()));
             cuts.add(0.0);
             cuts.add(piece.duration());
+            Polynomial angle = piece.speed().antiderivative();
             double from = 0;
             for (double to : cuts) {
                 if (to > from) {
-                    var stretch = new Stretch(piece.start() + from, piece.start() + to, piece, before);
+                    var stretch = new Stretch(piece.start() + from, piece.start() + to, piece, angle, before);
                     stretches.add(stretch);
                     before += stretch.way(stretch.to());
                     from = to;
