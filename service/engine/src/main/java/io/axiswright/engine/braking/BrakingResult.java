@@ -8,10 +8,12 @@ import java.util.List;
  * What the braking study found.
  *
  * @param groups every DC bus, in the order of its first axis
+ * @param totals the whole machine
  * @param findings remarks
  * @param derivations how the important numbers came about
  */
-public record BrakingResult(List<GroupBraking> groups, List<Finding> findings, List<Derivation> derivations) {
+public record BrakingResult(
+        List<GroupBraking> groups, BrakingTotals totals, List<Finding> findings, List<Derivation> derivations) {
 
     /** Keeps the lists from being changed. */
     public BrakingResult {

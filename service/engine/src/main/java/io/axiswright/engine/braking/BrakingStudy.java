@@ -21,14 +21,16 @@ public final class BrakingStudy {
     public BrakingResult study(BrakingRequest request) {
         RequestCheck.pass(request);
         List<GroupBraking> groups = new ArrayList<>();
+        List<GroupStudy> studies = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         List<Derivation> derivations = new ArrayList<>();
         for (BusGroup group : BusGroup.of(request.axes())) {
             GroupStudy study = GroupStudy.of(group, request);
+            studies.add(study);
             groups.add(new GroupAnswer(study, request).braking());
             findings.addAll(new GroupFindings(study, request).all());
             derivations.addAll(new GroupDerivations(study, request).all());
         }
-        return new BrakingResult(groups, findings, derivations);
+        return new BrakingResult(groups, BrakingTotals.of(studies), findings, derivations);
     }
 }

@@ -139,6 +139,31 @@ class BrakingStudyTest {
                 .contains("V_floor", "E_absorbable", "V_peak CYCLE", "V_peak STOP_ZONE front", "I_chopper", "P_mean");
     }
 
+    /**
+     * Worked by hand. Heavy: T = 0.02·250/0.2 = 25 N·m; a cycle of 1.5 s loses (25/1.5)² W·0.4 s + (0.2/1.5)² W·0.5 s in copper,
+     * 20 W·1.5 s standing by and 0.2 N·m·250 rad/s·0.5 s in running: 166.12 J; slowing down returns what is left of
+     * 25 N·m·250 rad/s − 277.78 W − 20 W = 5952.22 W, falling by 31 250 W/s: 5952.22²/62 500 = 566.86 J. Light: T = 1.5 N·m; a
+     * cycle of 1 s loses 0.2 J + 0.0053 J + 20 J + 9 J and returns (225 − 21)²/4500 = 9.248 J.
+     */
+    @Test
+    void busesWithTheirOwnPeriodsAddUpToTheMachine() {
+        BrakingTotals totals = study(List.of(heavy(0, null), light(1)), brakingUnit("b", 200, 40))
+                .totals();
+        double heavyLoss = 25 * 25 / 2.25 * 0.4 + 0.04 / 2.25 * 0.5 + 30 + 25;
+        double lightLoss = 0.2 + 0.04 / 2.25 * 0.3 + 20 + 9;
+        assertThat(totals.meanSuppliedPower().si() - totals.meanResistorPower().si())
+                .isCloseTo(heavyLoss / 1.5 + lightLoss, withPercentage(1e-6));
+        double net = 6250 - 25 * 25 / 2.25 - 20;
+        assertThat(totals.meanReturnedPower().si())
+                .isCloseTo(net * net / 62_500 / 1.5 + 204 * 204 / 4500.0, withPercentage(1e-6));
+        // the heavy axis returns 566.86 J a cycle, of which its capacitor takes no more than ½·1e-3·(820² − 746.7²) J
+        assertThat(totals.meanResistorPower().si())
+                .isBetween((net * net / 62_500 - 57.42) / 1.5, net * net / 62_500 / 1.5);
+        double line = 480 * 1.1;
+        assertThat(totals.absorbableEnergy().si())
+                .isCloseTo(2 * 0.5e-3 * (820 * 820 - 2 * line * line), withPercentage(1e-6));
+    }
+
     @Test
     void everyLimitOfABrakingUnitRejects() {
         GroupBraking group = only(study(
