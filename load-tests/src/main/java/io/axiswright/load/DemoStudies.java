@@ -54,7 +54,10 @@ final class DemoStudies {
                                 network.host().position(),
                                 repeat(cells, network.host().ports(), DemoStudies::hostPort)),
                         repeat(cells, network.places(), DemoStudies::place),
-                        network.route()),
+                        network.route(),
+                        null,
+                        null,
+                        network.sparePorts()),
                 new ControlPower(of(0, power.place()), power.reserve(), power.brakesReleaseTogether()),
                 CELL.installation()));
     }

@@ -4,6 +4,7 @@ import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -12,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What a design must not contradict itself in: ids are unique, references lead somewhere, and each axis is consistent. */
 public final class DesignCheck {
+
+    private record Spot(String hostPort, int depth) {}
 
     private final Design design;
     private final String prefix;
@@ -66,7 +69,67 @@ public final class DesignCheck {
                     network.host().ports().stream().map(HostPort::id).toList());
             requireUnique(
                     "/network/places", network.places().stream().map(Place::id).toList());
+            checkFixed(network);
+            checkKept(network.keep());
         }
+    }
+
+    private void checkFixed(Network network) {
+        List<FixedPlace> fixed = network.fixed() == null ? List.of() : network.fixed();
+        Set<String> axes = design.axes().stream().map(Axis::id).collect(Collectors.toSet());
+        Set<String> places = network.places().stream().map(Place::id).collect(Collectors.toSet());
+        Set<String> seen = new HashSet<>();
+        for (int k = 0; k < fixed.size(); k++) {
+            String pointer = "/network/fixed/" + k;
+            String axis = fixed.get(k).axis();
+            if (!axes.contains(axis)) {
+                dangling(pointer + "/axis", "axis", axis, "axes");
+            } else if (!seen.add(axis)) {
+                fault(
+                        pointer + "/axis",
+                        FaultCode.INCONSISTENT,
+                        "The place of axis \"" + axis + "\" is fixed already.",
+                        "each axis once");
+            }
+            if (!places.contains(fixed.get(k).place())) {
+                dangling(pointer + "/place", "place", fixed.get(k).place(), "network.places");
+            }
+        }
+    }
+
+    /** A kept layout may name what is gone, but no axis twice and no two gateways in one spot. */
+    private void checkKept(@Nullable KeptLayout keep) {
+        Set<String> axes = new HashSet<>();
+        Set<Spot> spots = new HashSet<>();
+        List<KeptGateway> gateways = keep == null ? List.of() : keep.gateways();
+        for (int k = 0; k < gateways.size(); k++) {
+            KeptGateway gateway = gateways.get(k);
+            String pointer = "/network/keep/gateways/" + k;
+            if (!spots.add(new Spot(gateway.hostPort(), gateway.depth()))) {
+                fault(
+                        pointer + "/depth",
+                        FaultCode.INCONSISTENT,
+                        "Another gateway of host port \"" + gateway.hostPort() + "\" has this depth.",
+                        "a depth of its own in each trunk");
+            }
+            for (int j = 0; j < gateway.axes().size(); j++) {
+                if (!axes.add(gateway.axes().get(j))) {
+                    fault(
+                            pointer + "/axes/" + j,
+                            FaultCode.INCONSISTENT,
+                            "Axis \"" + gateway.axes().get(j) + "\" hangs on a gateway already.",
+                            "each axis once");
+                }
+            }
+        }
+    }
+
+    private void dangling(String pointer, String kind, String id, String list) {
+        fault(
+                pointer,
+                FaultCode.DANGLING_REFERENCE,
+                "No " + kind + " has the id \"" + id + "\".",
+                "the id of an element of " + list);
     }
 
     private void checkAxes() {
@@ -75,11 +138,7 @@ public final class DesignCheck {
             Axis axis = design.axes().get(k);
             String pointer = "/axes/" + k;
             if (axis.stopZone() != null && !zones.contains(axis.stopZone())) {
-                fault(
-                        pointer + "/stopZone",
-                        FaultCode.DANGLING_REFERENCE,
-                        "No stop zone has the id \"" + axis.stopZone() + "\".",
-                        "the id of an element of stopZones");
+                dangling(pointer + "/stopZone", "stop zone", axis.stopZone(), "stopZones");
             }
             faults.addAll(AxisCheck.faults(axis, prefix + pointer));
         }
@@ -97,11 +156,7 @@ public final class DesignCheck {
                     "The control power stands at a place of the network, but there is no network.",
                     "the network with its places, or a design without controlPower");
         } else if (network.places().stream().noneMatch(place -> place.id().equals(controlPower.place()))) {
-            fault(
-                    "/controlPower/place",
-                    FaultCode.DANGLING_REFERENCE,
-                    "No place of the network has the id \"" + controlPower.place() + "\".",
-                    "the id of an element of network.places");
+            dangling("/controlPower/place", "place of the network", controlPower.place(), "network.places");
         }
     }
 

@@ -1,7 +1,9 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The control network the axes hang on.
@@ -9,5 +11,21 @@ import java.util.List;
  * @param host the controlling computer
  * @param places where gateways may stand
  * @param route how cable lengths follow from positions
+ * @param keep a layout that is there already and is changed only where that pays; none if absent
+ * @param fixed axes whose gateway has to stand in a given place; none if absent
+ * @param sparePorts drive ports every gateway leaves free for axes to come; none if absent
  */
-public record Network(Host host, @Count(min = 1, max = 256) List<Place> places, RouteRule route) {}
+public record Network(
+        Host host,
+        @Count(min = 1, max = 256) List<Place> places,
+        RouteRule route,
+        @Nullable KeptLayout keep,
+        @Count(max = 1024) @Nullable List<FixedPlace> fixed,
+        @Bounds(min = 0, max = 63) @Nullable Integer sparePorts) {
+
+    /** Keeps the lists from being changed. */
+    public Network {
+        places = List.copyOf(places);
+        fixed = fixed == null ? null : List.copyOf(fixed);
+    }
+}

@@ -10,7 +10,7 @@ record BothSolvers(LayoutSolver quick, LayoutSolver exact) implements LayoutSolv
         Answer first = quick.solve(model, start);
         Answer second = exact.solve(model, first.layout());
         return new Answer(
-                second.layout() == null ? first.layout() : second.layout(),
+                Score.better(model, first.layout(), second.layout()),
                 Math.max(first.bound(), second.bound()),
                 second.impossible());
     }

@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class GreedySearch {
 
+    private record Attempt(Layout layout, List<Integer> homeless) {}
+
     private final LayoutModel model;
     private final Surroundings surroundings;
     private final SearchBreadth breadth;
@@ -34,22 +36,33 @@ final class GreedySearch {
         long[] worth = prices.clone();
         long urgency = Math.max(1, Arrays.stream(prices).max().orElse(0) / 2 + dearestGateway());
         for (int start = 0; start < starts; start++) {
-            var layout = new Layout(model.portRate().length);
-            List<Integer> homeless =
-                    IntStream.range(0, model.axes().size()).boxed().toList();
-            int before = Integer.MAX_VALUE;
-            while (homeless.size() < before) {
-                before = homeless.size();
-                new GreedyStart(model, surroundings, relays, breadth, worth, layout).build();
-                homeless = new Reinsertion(model, surroundings, breadth, layout).rest();
-                layout = new LocalImprovement(model, surroundings, relays, breadth, layout).run();
-                if (homeless.isEmpty()) {
-                    return layout;
-                }
+            Attempt attempt = completed(worth, new Layout(model.portRate().length));
+            if (attempt.homeless().isEmpty()) {
+                return attempt.layout();
             }
-            homeless.forEach(axis -> worth[axis] += urgency);
+            attempt.homeless().forEach(axis -> worth[axis] += urgency);
         }
         return null;
+    }
+
+    /** A layout completed and improved step by step, so that it changes no more than pays; null if axes are left over. */
+    @Nullable
+    Layout from(Layout start) {
+        Attempt attempt = completed(new long[model.axes().size()], start.copy());
+        return attempt.homeless().isEmpty() ? attempt.layout() : null;
+    }
+
+    private Attempt completed(long[] worth, Layout start) {
+        Layout layout = start;
+        List<Integer> homeless = IntStream.range(0, model.axes().size()).boxed().toList();
+        int before = Integer.MAX_VALUE;
+        while (!homeless.isEmpty() && homeless.size() < before) {
+            before = homeless.size();
+            new GreedyStart(model, surroundings, relays, breadth, worth, layout).build();
+            homeless = new Reinsertion(model, surroundings, breadth, layout).rest();
+            layout = new LocalImprovement(model, surroundings, relays, breadth, layout).run();
+        }
+        return new Attempt(layout, homeless);
     }
 
     private long dearestGateway() {

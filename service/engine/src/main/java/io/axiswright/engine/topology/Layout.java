@@ -78,8 +78,7 @@ final class Layout {
 
     /**
      * Puts trunks of exchangeable ports into one order, so that equal layouts look equal: axes in order on each gateway,
-     * trunks by their first gateway's place, type and lowest axis. Ports are exchangeable if their rates are equal or
-     * no rate can bind.
+     * trunks by their first gateway's place, type and lowest axis.
      */
     Layout inOrder(LayoutModel model) {
         var ordered = new Layout(trunks.size());
@@ -92,10 +91,9 @@ final class Layout {
                 .thenComparingInt(trunk -> trunk.chain.getFirst().type)
                 .thenComparingInt(trunk -> lowestAxis(trunk))
                 .thenComparingInt(trunk -> trunk.port));
-        boolean anyPort = !model.ratesMatter();
         for (Trunk slot : ordered.trunks) {
             for (Trunk trunk : waiting) {
-                if (anyPort || model.portRate()[trunk.port] == model.portRate()[slot.port]) {
+                if (model.portsAlike(trunk.port, slot.port)) {
                     slot.chain.addAll(trunk.chain);
                     waiting.remove(trunk);
                     break;

@@ -55,11 +55,14 @@ public final class LayoutPlanning {
             case HEURISTIC -> quick;
             case PROVEN -> thorough;
         };
-        Answer answer = solver.solve(model, null);
+        Layout start = KeptStart.of(request, model);
+        Answer answer = solver.solve(model, start);
         if (answer.layout() == null) {
             return nothing(request, clash(request, routes, model, answer, solver));
         }
-        Layout layout = IndexOrder.apply(model, answer.layout().inOrder(model));
+        Layout layout = start == null
+                ? IndexOrder.apply(model, answer.layout().inOrder(model))
+                : KeptOrder.apply(model, answer.layout(), start);
         return result(request, routes, reader.money(), model, layout, answer.bound());
     }
 
@@ -83,8 +86,10 @@ public final class LayoutPlanning {
                 null,
                 null,
                 null,
+                null,
                 LayoutMethod.NONE,
                 request.network().host().ports().stream().map(port -> port.id()).toList(),
+                List.of(),
                 List.of(),
                 findings,
                 List.of());
@@ -94,10 +99,13 @@ public final class LayoutPlanning {
             TopologyRequest request, Routes routes, MoneyScale scale, LayoutModel model, Layout layout, long bound) {
         long units = Score.of(model, layout).cost();
         List<PlacedGateway> gateways = GatewayList.of(request, routes, layout);
+        List<LayoutChange> changes = LayoutChanges.of(request, gateways);
         Money cost = scale.money(Prices.of(request, gateways));
+        BigDecimal moving = request.movePrice().multiply(BigDecimal.valueOf(LayoutChanges.moves(changes)));
+        Money all = scale.money(cost.amount().add(moving));
         boolean proven = bound >= units;
-        Money boundMoney = proven ? cost : scale.money(bound);
-        Ratio gap = gap(cost, boundMoney);
+        Money boundMoney = proven ? all : scale.money(bound);
+        Ratio gap = gap(all, boundMoney);
         LayoutMethod method = LayoutMethod.SEARCH_LIMIT;
         if (proven) {
             method = LayoutMethod.PROVEN_OPTIMAL;
@@ -107,6 +115,7 @@ public final class LayoutPlanning {
         return new TopologyResult(
                 gateways,
                 cost,
+                request.network().keep() == null ? null : scale.money(moving),
                 boundMoney,
                 gap,
                 method,
@@ -116,8 +125,9 @@ public final class LayoutPlanning {
                                 request.network().host().ports().get(trunk.port).id())
                         .toList(),
                 BindingLimits.of(request, model, layout),
+                changes,
                 Remarks.of(request, gateways),
-                LayoutDerivations.of(request, layout, gateways, cost, boundMoney, gap));
+                LayoutDerivations.of(request, layout, gateways, all, boundMoney, gap));
     }
 
     private static Ratio gap(Money cost, Money bound) {

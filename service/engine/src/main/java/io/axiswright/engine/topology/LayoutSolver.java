@@ -8,7 +8,7 @@ interface LayoutSolver {
     /**
      * Solves the model.
      *
-     * @param start a layout to improve on, if one is known
+     * @param start a layout to set out from, if one is known; of answers as good as what it leads to, that is taken
      */
     Answer solve(LayoutModel model, @Nullable Layout start);
 

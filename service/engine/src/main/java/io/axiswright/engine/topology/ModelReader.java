@@ -26,8 +26,11 @@ final class ModelReader {
                 .sum();
         this.money = new MoneyScale(
                 request.currency(),
-                Stream.concat(request.gatewayTypes().stream(), request.cableAssemblies().stream()),
-                request.axes().size() + 2 * gateways);
+                Stream.concat(
+                        Stream.concat(request.gatewayTypes().stream(), request.cableAssemblies().stream())
+                                .map(MoneyScale::price),
+                        Stream.of(request.movePrice())),
+                2 * request.axes().size() + 2 * gateways);
     }
 
     MoneyScale money() {
@@ -43,7 +46,7 @@ final class ModelReader {
                 request.gatewayTypes().stream()
                         .map(type -> new LayoutModel.Type(
                                 money.units(type),
-                                type.drivePorts(),
+                                Math.max(0, type.drivePorts() - request.sparePorts()),
                                 type.chainDepth(),
                                 type.brakeOutputs(),
                                 type.stopScope()))
@@ -56,7 +59,22 @@ final class ModelReader {
                         .toArray(),
                 table(1, places, from -> place -> routes.linkCable(-1, place)),
                 table(places, places, from -> place -> routes.linkCable(from, place)),
-                table(axes, places, axis -> place -> routes.spurCable(axis, place)));
+                withMoves(table(axes, places, axis -> place -> routes.spurCable(axis, place))));
+    }
+
+    /** To hang an axis in another place than before costs the price of a move, besides the cable. */
+    private LinkTable withMoves(LinkTable spurs) {
+        long move = money.units(request.movePrice());
+        int[] kept = KeptStart.places(request);
+        for (int axis = 0; axis < kept.length; axis++) {
+            long[] cost = spurs.cost()[axis];
+            for (int place = 0; place < cost.length; place++) {
+                if (kept[axis] >= 0 && place != kept[axis] && spurs.reaches(axis, place)) {
+                    cost[place] += move;
+                }
+            }
+        }
+        return spurs;
     }
 
     private List<LayoutModel.Axis> axes(long unit) {

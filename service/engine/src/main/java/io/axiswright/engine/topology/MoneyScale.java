@@ -20,11 +20,14 @@ final class MoneyScale {
     private final int shownDecimals;
 
     /**
-     * A scale for a layout of at most so many items.
+     * A scale.
+     *
+     * @param all every price there is
+     * @param mostItems how many of them a layout has at most
      */
-    MoneyScale(String currency, Stream<? extends Item> items, int mostItems) {
+    MoneyScale(String currency, Stream<BigDecimal> all, int mostItems) {
         this.currency = currency;
-        var prices = items.map(MoneyScale::price).toList();
+        var prices = all.toList();
         int needed = prices.stream()
                 .mapToInt(price -> price.stripTrailingZeros().scale())
                 .max()
@@ -44,8 +47,11 @@ final class MoneyScale {
     }
 
     long units(Item item) {
-        return price(item)
-                .scaleByPowerOfTen(decimals)
+        return units(price(item));
+    }
+
+    long units(BigDecimal amount) {
+        return amount.scaleByPowerOfTen(decimals)
                 .setScale(0, RoundingMode.FLOOR)
                 .longValueExact();
     }

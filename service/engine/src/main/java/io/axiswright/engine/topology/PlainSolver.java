@@ -35,7 +35,9 @@ final class PlainSolver implements LayoutSolver {
         long pairs = (long) model.axes().size() * model.places();
         int starts = pairs > LARGE ? Math.min(STARTS_IF_LARGE, breadth.starts()) : breadth.starts();
         int rounds = rounds(pairs * model.types().size() * starts);
-        Layout best = better(model, start, search.layout(new long[model.axes().size()], RESTARTS));
+        Layout kept = start == null ? null : search.from(start);
+        Layout best =
+                Score.better(model, kept, search.layout(new long[model.axes().size()], RESTARTS));
         for (int k = 0; k < starts; k++) {
             long target =
                     best == null ? 2 * bound.value() + 1 : Score.of(model, best).cost();
@@ -43,7 +45,7 @@ final class PlainSolver implements LayoutSolver {
                 break;
             }
             bound.improve(target, rounds);
-            best = better(model, best, search.layout(bound.prices(), best == null ? RESTARTS : 1));
+            best = Score.better(model, best, search.layout(bound.prices(), best == null ? RESTARTS : 1));
         }
         // Without a layout the target was a guess, but the bound holds all the same.
         return new Answer(best, bound.value(), false);
@@ -59,12 +61,5 @@ final class PlainSolver implements LayoutSolver {
     /** Subgradient rounds for each start, fewer where one round is much work; always the same for the same model. */
     private static int rounds(long work) {
         return (int) Math.clamp(WORK / Math.max(1, work), 10, MOST_ROUNDS);
-    }
-
-    private static @Nullable Layout better(LayoutModel model, @Nullable Layout best, @Nullable Layout other) {
-        if (best == null || other == null) {
-            return best == null ? other : best;
-        }
-        return Score.of(model, other).betterThan(Score.of(model, best)) ? other : best;
     }
 }

@@ -21,6 +21,9 @@ final class Relaxations {
     /** Steps by which a counted limit is widened before it is given up. */
     private static final int MOST_STEPS = 3;
 
+    /** Longer than any cable: an axis whose place is fixed does not go elsewhere. */
+    private static final Length NEVER = new Length(1e9);
+
     private final TopologyRequest request;
     private final Routes routes;
     private final LayoutModel model;
@@ -80,15 +83,16 @@ final class Relaxations {
     }
 
     private void lengths() {
+        Relaxed.Way spurs = (axis, place) -> routes.allowed(axis, place) ? routes.spur(axis, place) : NEVER;
         Relaxed.Way fromHost = (host, place) -> routes.link(-1, place);
         length(
                 "spur cable",
                 request.cablesPointer(),
                 routes.spurCables.longest(),
                 model.axes().size(),
-                routes::spur,
+                spurs,
                 metres -> Relaxed.links(
-                        model, model.host(), model.trunk(), Relaxed.reaching(model.spur(), routes::spur, metres)));
+                        model, model.host(), model.trunk(), Relaxed.reaching(model.spur(), spurs, metres)));
         length(
                 "trunk cable",
                 request.cablesPointer(),
@@ -119,7 +123,7 @@ final class Relaxations {
         for (int row = 0; row < rows; row++) {
             for (int place = 0; place < model.places(); place++) {
                 double route = way.length(row, place).si();
-                if (route > longest.si()) {
+                if (route > longest.si() && route < NEVER.si()) {
                     metres.add(route);
                 }
             }

@@ -1,14 +1,17 @@
 package io.axiswright.engine.topology;
 
 import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.quantity.Money;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /** Refuses requests that cannot be given a meaning. */
 final class RequestCheck {
@@ -30,6 +33,10 @@ final class RequestCheck {
         check.currency(request.gatewayTypes(), request.currency(), rest -> source.pointer("/gateways" + rest));
         check.currency(
                 request.cableAssemblies(), request.currency(), rest -> source.pointer("/cableAssemblies" + rest));
+        KeptLayout keep = network.keep();
+        if (keep != null) {
+            check.currency(keep.movePrice(), request.currency(), "/design/network/keep/movePrice");
+        }
         if (!check.faults.isEmpty()) {
             throw new InvalidDesign(check.faults);
         }
@@ -51,14 +58,17 @@ final class RequestCheck {
 
     private void currency(List<? extends Item> items, String currency, UnaryOperator<String> pointer) {
         for (int k = 0; k < items.size(); k++) {
-            var price = items.get(k).price();
-            if (price != null && !price.currency().equals(currency)) {
-                faults.add(new Fault(
-                        pointer.apply("/" + k + "/price/currency"),
-                        FaultCode.INCONSISTENT,
-                        "a price in " + price.currency() + " among prices in " + currency,
-                        currency));
-            }
+            currency(items.get(k).price(), currency, pointer.apply("/" + k + "/price"));
+        }
+    }
+
+    private void currency(@Nullable Money price, String currency, String pointer) {
+        if (price != null && !price.currency().equals(currency)) {
+            faults.add(new Fault(
+                    pointer + "/currency",
+                    FaultCode.INCONSISTENT,
+                    "a price in " + price.currency() + " among prices in " + currency,
+                    currency));
         }
     }
 }

@@ -2,6 +2,7 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.topology.Layout.Node;
 import io.axiswright.engine.topology.Layout.Trunk;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a layout is judged by: cost first, then total length of cable.
@@ -19,6 +20,14 @@ record Score(long cost, long length) implements Comparable<Score> {
             sum = sum.plus(of(model, trunk));
         }
         return sum;
+    }
+
+    /** The better of two layouts, of which either may be missing; the first if they are alike. */
+    static @Nullable Layout better(LayoutModel model, @Nullable Layout first, @Nullable Layout second) {
+        if (first == null || second == null) {
+            return first == null ? second : first;
+        }
+        return of(model, second).betterThan(of(model, first)) ? second : first;
     }
 
     static Score of(LayoutModel model, Trunk trunk) {

@@ -63,9 +63,12 @@ final class Shortfalls {
         }
     }
 
-    private void length(int axis, List<Integer> places, boolean[] linked, int[] hops) {
+    private void length(int axis, List<Integer> everywhere, boolean[] linked, int[] hops) {
         int index = axis;
         NetworkAxis named = request.axes().get(axis);
+        List<Integer> places = everywhere.stream()
+                .filter(place -> routes.allowed(index, place))
+                .toList();
         List<Integer> near = places.stream()
                 .filter(place -> model.spur().reaches(index, place))
                 .toList();
@@ -86,7 +89,7 @@ final class Shortfalls {
             }
             // The shortest hop that would bring one of its places into the network.
             double hop = near.stream()
-                    .mapToDouble(place -> places.stream()
+                    .mapToDouble(place -> everywhere.stream()
                             .filter(from -> linked[from])
                             .mapToDouble(from -> routes.link(from, place).si())
                             .min()

@@ -3,8 +3,10 @@ package io.axiswright.engine.topology;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.quantity.Count;
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
@@ -32,6 +34,20 @@ public record TopologyRequest(
         axes = List.copyOf(axes);
         gatewayTypes = List.copyOf(gatewayTypes);
         cableAssemblies = List.copyOf(cableAssemblies);
+    }
+
+    /** Price of connecting an axis in another place than before; 0 where there is nothing to keep. */
+    BigDecimal movePrice() {
+        KeptLayout keep = network.keep();
+        return keep == null || keep.movePrice() == null
+                ? BigDecimal.ZERO
+                : keep.movePrice().amount();
+    }
+
+    /** Drive ports every gateway leaves free. */
+    int sparePorts() {
+        Integer spare = network.sparePorts();
+        return spare == null ? 0 : spare;
     }
 
     /** JSON Pointer to the gateway types in the caller's request. */

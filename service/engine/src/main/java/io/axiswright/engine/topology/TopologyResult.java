@@ -15,22 +15,26 @@ import org.jspecify.annotations.Nullable;
  * @param gateways the gateways by host port and depth; empty if no layout exists
  * @param cost price of gateways and of their host, trunk and spur cables; items without a price count nothing; absent if no
  *     layout exists
- * @param bound proven lower bound: no layout within the limits costs less; absent if none exists
- * @param gap what might still be saved at most, as a share of the cost; absent if no layout exists
+ * @param moveCost price of the axes that hang in another place than in the kept layout; absent without one
+ * @param bound proven lower bound: no layout within the limits costs less, moves included; absent if none exists
+ * @param gap what might still be saved at most, as a share of the cost, moves included; absent if no layout exists
  * @param method how the layout was found
  * @param spareHostPorts ids of the host ports left free
  * @param binding the limits that are used up entirely
+ * @param changes what differs from the kept layout; empty without one
  * @param findings remarks
  * @param derivations how the numbers came about
  */
 public record TopologyResult(
         List<PlacedGateway> gateways,
         @Nullable Money cost,
+        @Nullable Money moveCost,
         @Nullable Money bound,
         @Bounds(min = 0, max = 1) @Nullable Ratio gap,
         LayoutMethod method,
         List<String> spareHostPorts,
         List<LimitUse> binding,
+        List<LayoutChange> changes,
         List<Finding> findings,
         List<Derivation> derivations) {
 
@@ -39,6 +43,7 @@ public record TopologyResult(
         gateways = List.copyOf(gateways);
         spareHostPorts = List.copyOf(spareHostPorts);
         binding = List.copyOf(binding);
+        changes = List.copyOf(changes);
         findings = List.copyOf(findings);
         derivations = List.copyOf(derivations);
     }

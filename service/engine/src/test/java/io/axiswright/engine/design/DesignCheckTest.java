@@ -52,7 +52,10 @@ class DesignCheckTest {
         var network = new Network(
                 new Host(ORIGIN, List.of(port("p"), port("p"))),
                 List.of(place("panel"), place("frame"), place("panel")),
-                new RouteRule(RouteMetric.STRAIGHT, 1, new Length(0)));
+                new RouteRule(RouteMetric.STRAIGHT, 1, new Length(0)),
+                null,
+                null,
+                null);
         assertThat(faults(design(List.of(axis, axis), network, null, "zone", "zone")))
                 .containsExactly(
                         Map.entry("/axes/1/id", FaultCode.DUPLICATE_ID),
@@ -163,11 +166,37 @@ class DesignCheckTest {
                 null);
     }
 
+    @Test
+    void findsFixedPlacesAndKeptGatewaysThatContradictThemselves() {
+        var axis = axis("a", null, SCREW, new Dwell(new Time(1), null, null, false));
+        var network = new Network(
+                new Host(ORIGIN, List.of(port("p"))),
+                List.of(place("panel")),
+                new RouteRule(RouteMetric.STRAIGHT, 1, new Length(0)),
+                new KeptLayout(
+                        List.of(
+                                new KeptGateway("sold out", "gone", "p", 1, List.of("a", "gone")),
+                                new KeptGateway("sold out", "gone", "p", 1, List.of("a"))),
+                        null),
+                List.of(new FixedPlace("a", "panel"), new FixedPlace("a", "panel"), new FixedPlace("b", "nowhere")),
+                null);
+        assertThat(faults(design(List.of(axis), network, null, "zone")))
+                .containsExactly(
+                        Map.entry("/network/fixed/1/axis", FaultCode.INCONSISTENT),
+                        Map.entry("/network/fixed/2/axis", FaultCode.DANGLING_REFERENCE),
+                        Map.entry("/network/fixed/2/place", FaultCode.DANGLING_REFERENCE),
+                        Map.entry("/network/keep/gateways/1/depth", FaultCode.INCONSISTENT),
+                        Map.entry("/network/keep/gateways/1/axes/0", FaultCode.INCONSISTENT));
+    }
+
     private static Network network(String place, String port) {
         return new Network(
                 new Host(ORIGIN, List.of(port(port))),
                 List.of(place(place)),
-                new RouteRule(RouteMetric.STRAIGHT, 1, new Length(0)));
+                new RouteRule(RouteMetric.STRAIGHT, 1, new Length(0)),
+                null,
+                null,
+                null);
     }
 
     private static HostPort port(String id) {

@@ -86,7 +86,10 @@ public final class TestCell {
                 IntStream.range(0, panels)
                         .mapToObj(k -> new Place("panel-" + k, position(16.0 * k + 7), 1))
                         .toList(),
-                new RouteRule(RouteMetric.RECTILINEAR, 1.1, new Length(0.3)));
+                new RouteRule(RouteMetric.RECTILINEAR, 1.1, new Length(0.3)),
+                null,
+                null,
+                null);
     }
 
     /** The catalogue. */

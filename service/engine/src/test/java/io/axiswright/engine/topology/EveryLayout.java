@@ -4,7 +4,9 @@ import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.design.FixedPlace;
 import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
 import java.math.BigDecimal;
@@ -94,15 +96,43 @@ final class EveryLayout {
         for (int k = 0; k < sites.size(); k++) {
             Place place = request.network().places().get(sites.get(k).place);
             CableAssembly cable = cheapest(CableUse.SPUR, axis.position(), place.position());
-            if (cable != null && axesOn.get(k).size() < sites.get(k).type.drivePorts()) {
+            if (cable != null
+                    && allowed(axis, place)
+                    && axesOn.get(k).size() < sites.get(k).type.drivePorts() - spare()) {
                 axesOn.get(k).add(axis);
                 axis(
                         index + 1,
-                        cost + price(cable.price()),
+                        cost + price(cable.price()) + move(axis, place),
                         length + cable.length().si());
                 axesOn.get(k).removeLast();
             }
         }
+    }
+
+    private int spare() {
+        Integer spare = request.network().sparePorts();
+        return spare == null ? 0 : spare;
+    }
+
+    private boolean allowed(NetworkAxis axis, Place place) {
+        List<FixedPlace> fixed = request.network().fixed();
+        return fixed == null
+                || fixed.stream()
+                        .allMatch(one ->
+                                !one.axis().equals(axis.id()) || one.place().equals(place.id()));
+    }
+
+    private double move(NetworkAxis axis, Place place) {
+        KeptLayout keep = request.network().keep();
+        if (keep == null) {
+            return 0;
+        }
+        List<String> known = request.network().places().stream().map(Place::id).toList();
+        boolean away = keep.gateways().stream()
+                .anyMatch(gateway -> gateway.axes().contains(axis.id())
+                        && known.contains(gateway.place())
+                        && !gateway.place().equals(place.id()));
+        return away ? price(keep.movePrice()) : 0;
     }
 
     private boolean holds() {

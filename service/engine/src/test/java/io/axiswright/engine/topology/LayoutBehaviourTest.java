@@ -91,7 +91,7 @@ class LayoutBehaviourTest {
             Collections.reverse(axes);
             Collections.reverse(places);
             var network = new io.axiswright.engine.design.Network(
-                    request.network().host(), places, request.network().route());
+                    request.network().host(), places, request.network().route(), null, null, null);
             var reversed = new TopologyRequest(
                     network,
                     axes,

@@ -7,7 +7,9 @@ import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.design.FixedPlace;
 import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
 import io.axiswright.engine.quantity.Money;
@@ -46,6 +48,7 @@ final class LayoutChecker {
         trunksHold();
         cablesReach();
         costAddsUp();
+        fixedPlacesHold();
     }
 
     private void everyAxisOnce() {
@@ -85,11 +88,15 @@ final class LayoutChecker {
     }
 
     private void gatewaysHold() {
+        int spare =
+                request.network().sparePorts() == null ? 0 : request.network().sparePorts();
         for (PlacedGateway gateway : result.gateways()) {
             GatewayType type = type(gateway);
             List<NetworkAxis> axes = axes(List.of(gateway));
             long brakes = axes.stream().filter(NetworkAxis::holdingBrake).count();
-            assertThat(gateway.spareDrivePorts()).isNotNegative().isEqualTo(type.drivePorts() - axes.size());
+            assertThat(gateway.spareDrivePorts())
+                    .isGreaterThanOrEqualTo(spare)
+                    .isEqualTo(type.drivePorts() - axes.size());
             assertThat(gateway.spareBrakeOutputs()).isNotNegative().isEqualTo((int) (type.brakeOutputs() - brakes));
             if (type.stopScope() != StopScope.NONE) {
                 assertThat(zones(axes)).hasSizeLessThanOrEqualTo(1);
@@ -160,7 +167,31 @@ final class LayoutChecker {
             }
         }
         assertThat(requireNonNull(result.cost()).amount()).isEqualByComparingTo(sum);
-        assertThat(requireNonNull(result.bound()).amount()).isLessThanOrEqualTo(sum);
+        BigDecimal moves = amount(result.moveCost());
+        assertThat(requireNonNull(result.bound()).amount()).isLessThanOrEqualTo(sum.add(moves));
+        KeptLayout keep = request.network().keep();
+        assertThat(result.moveCost() == null).isEqualTo(keep == null);
+        if (keep != null) {
+            long moved = result.gateways().stream()
+                    .flatMap(gateway -> gateway.spurs().stream()
+                            .filter(spur -> keep.gateways().stream()
+                                    .anyMatch(old -> old.axes().contains(spur.axis())
+                                            && !old.place().equals(gateway.place()))))
+                    .count();
+            assertThat(moves).isEqualByComparingTo(amount(keep.movePrice()).multiply(BigDecimal.valueOf(moved)));
+        }
+    }
+
+    private void fixedPlacesHold() {
+        if (request.network().fixed() != null) {
+            for (FixedPlace fixed : request.network().fixed()) {
+                assertThat(result.gateways())
+                        .filteredOn(gateway -> gateway.spurs().stream()
+                                .anyMatch(spur -> spur.axis().equals(fixed.axis())))
+                        .extracting(PlacedGateway::place)
+                        .containsExactly(fixed.place());
+            }
+        }
     }
 
     private static BigDecimal amount(@org.jspecify.annotations.Nullable Money price) {

@@ -5,8 +5,10 @@ import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.design.FixedPlace;
 import io.axiswright.engine.design.Host;
 import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
@@ -35,6 +37,15 @@ final class TopologyRequests {
     final List<GatewayType> types = new ArrayList<>();
     final List<CableAssembly> cables = new ArrayList<>();
     LayoutEffort effort = LayoutEffort.PROVEN;
+
+    @Nullable
+    KeptLayout keep;
+
+    @Nullable
+    List<FixedPlace> fixed;
+
+    @Nullable
+    Integer sparePorts;
 
     static Position at(double x, double y) {
         return new Position(new Length(x), new Length(y), new Length(0));
@@ -98,7 +109,7 @@ final class TopologyRequests {
 
     TopologyRequest build() {
         return new TopologyRequest(
-                new Network(new Host(hostAt, List.copyOf(ports)), List.copyOf(places), route),
+                new Network(new Host(hostAt, List.copyOf(ports)), List.copyOf(places), route, keep, fixed, sparePorts),
                 axes,
                 types,
                 cables,
