@@ -57,7 +57,8 @@ final class DemoStudies {
                         network.route(),
                         null,
                         null,
-                        network.sparePorts()),
+                        network.sparePorts(),
+                        network.searchLimit()),
                 new ControlPower(of(0, power.place()), power.reserve(), power.brakesReleaseTogether()),
                 CELL.installation()));
     }

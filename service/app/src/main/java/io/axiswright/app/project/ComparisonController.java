@@ -8,6 +8,7 @@ import io.axiswright.engine.comparison.Comparison;
 import io.axiswright.engine.comparison.ComparisonRequest;
 import io.axiswright.engine.study.EngineVersion;
 import io.axiswright.engine.study.StudyRequest;
+import io.axiswright.engine.topology.SearchGate;
 import java.util.UUID;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -23,9 +24,10 @@ class ComparisonController {
 
     private final RevisionReader reader;
     private final Catalogues catalogues;
-    private final Comparison comparison = new Comparison();
+    private final Comparison comparison;
 
-    ComparisonController(RevisionReader reader, Catalogues catalogues) {
+    ComparisonController(RevisionReader reader, Catalogues catalogues, SearchGate gate) {
+        this.comparison = new Comparison(gate);
         this.reader = reader;
         this.catalogues = catalogues;
     }

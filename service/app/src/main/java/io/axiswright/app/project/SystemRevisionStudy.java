@@ -7,13 +7,18 @@ import io.axiswright.engine.design.Design;
 import io.axiswright.engine.study.StudyRequest;
 import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
+import io.axiswright.engine.topology.SearchGate;
 import org.springframework.stereotype.Component;
 
 /** Studies a revision as the sizing endpoint would: the whole system, with a proven layout. */
 @Component
 class SystemRevisionStudy implements RevisionStudy {
 
-    private final SystemStudy study = SystemStudy.proving();
+    private final SystemStudy study;
+
+    SystemRevisionStudy(SearchGate gate) {
+        this.study = SystemStudy.proving(gate);
+    }
 
     @Override
     public StudyOutcome study(CodeBasis codeBasis, Catalogue catalogue, Design design) {

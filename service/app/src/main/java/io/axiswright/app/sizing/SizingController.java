@@ -12,6 +12,7 @@ import io.axiswright.engine.stopping.StoppingResult;
 import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.supply.SupplyResult;
+import io.axiswright.engine.topology.SearchGate;
 import io.axiswright.engine.topology.TopologyResult;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
@@ -24,11 +25,12 @@ import org.springframework.web.bind.annotation.RestController;
 class SizingController {
 
     private final StudyRequests requests;
-    private final SystemStudy study = SystemStudy.proving();
+    private final SystemStudy study;
     private final ConductorSizing conductorSizing = new ConductorSizing();
 
-    SizingController(StudyRequests requests) {
+    SizingController(StudyRequests requests, SearchGate gate) {
         this.requests = requests;
+        this.study = SystemStudy.proving(gate);
     }
 
     @PostMapping("/duty")

@@ -3,6 +3,7 @@ package io.axiswright.engine.comparison;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
+import io.axiswright.engine.topology.SearchGate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,10 +20,17 @@ public final class Comparison {
     private static final Set<String> NOT_CONSEQUENCES =
             Set.of("derivations", "findings", "candidates", "tried", "rejected", "engineVersion", "codeBasis");
 
+    private final SearchGate gate;
+
+    /** A comparison whose searches for layouts pass a gate. */
+    public Comparison(SearchGate gate) {
+        this.gate = gate;
+    }
+
     /** Makes the comparison; the same two requests always give the same answer. */
     public ComparisonResult compare(ComparisonRequest request) {
         // trials share what their change does not touch, above all the layout
-        SystemStudy study = SystemStudy.remembering();
+        SystemStudy study = SystemStudy.remembering(gate);
         StudyResult before = study.system(request.before());
         StudyResult after = study.system(request.after());
         List<Difference> changes = Differences.between(request.before(), request.after(), Set.of());

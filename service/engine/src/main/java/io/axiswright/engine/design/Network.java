@@ -2,6 +2,7 @@ package io.axiswright.engine.design;
 
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
+import io.axiswright.engine.quantity.Time;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param keep a layout that is there already and is changed only where that pays; none if absent
  * @param fixed axes whose gateway has to stand in a given place; none if absent
  * @param sparePorts drive ports every gateway leaves free for axes to come; none if absent
+ * @param searchLimit how much work the search for the cheapest layout may do, counted so that the same design has the same
+ *     layout on every machine: about as long on one core. 2 s if absent; 0 s leaves it to the quick search with its bound
  */
 public record Network(
         Host host,
@@ -21,7 +24,8 @@ public record Network(
         RouteRule route,
         @Nullable KeptLayout keep,
         @Count(max = 1024) @Nullable List<FixedPlace> fixed,
-        @Bounds(min = 0, max = 63) @Nullable Integer sparePorts) {
+        @Bounds(min = 0, max = 63) @Nullable Integer sparePorts,
+        @Bounds(min = 0, max = 30) @Nullable Time searchLimit) {
 
     /** Keeps the lists from being changed. */
     public Network {

@@ -14,6 +14,7 @@ import io.axiswright.engine.stopping.StoppingResult;
 import io.axiswright.engine.supply.SupplyResult;
 import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.topology.LayoutPlanning;
+import io.axiswright.engine.topology.SearchGate;
 import io.axiswright.engine.topology.TopologyRequest;
 import io.axiswright.engine.topology.TopologyResult;
 import java.util.HashMap;
@@ -51,10 +52,15 @@ public final class SystemStudy {
         return with(LayoutEffort.PROVEN);
     }
 
+    /** The same, and its searches pass a gate they share with others. */
+    public static SystemStudy proving(SearchGate gate) {
+        return new SystemStudy(LayoutEffort.PROVEN, new LayoutPlanning(gate)::plan);
+    }
+
     /** A proving study that plans each layout once; for the many studies of one comparison, by one thread. */
-    public static SystemStudy remembering() {
+    public static SystemStudy remembering(SearchGate gate) {
         Map<TopologyRequest, TopologyResult> known = new HashMap<>();
-        Planner planner = new LayoutPlanning()::plan;
+        Planner planner = new LayoutPlanning(gate)::plan;
         return new SystemStudy(LayoutEffort.PROVEN, request -> known.computeIfAbsent(request, planner::plan));
     }
 

@@ -18,18 +18,25 @@ final class ExactSolver implements LayoutSolver {
     private static final int LINEARIZATION = 2;
 
     private final double searchLimit;
+    private final SearchGate gate;
 
     /**
      * A solver.
      *
      * @param searchLimit most work, in the solver's deterministic seconds
+     * @param gate what every search passes
      */
-    ExactSolver(double searchLimit) {
+    ExactSolver(double searchLimit, SearchGate gate) {
         this.searchLimit = searchLimit;
+        this.gate = gate;
     }
 
     @Override
     public Answer solve(LayoutModel model, @Nullable Layout start) {
+        return gate.pass(() -> search(model, start));
+    }
+
+    private Answer search(LayoutModel model, @Nullable Layout start) {
         Slots slots = Slots.of(model);
         if (outOfReach(model, slots)) {
             return new Answer(start, 0, false);
@@ -61,6 +68,10 @@ final class ExactSolver implements LayoutSolver {
 
     @Override
     public boolean solvable(LayoutModel model) {
+        return gate.pass(() -> searchable(model));
+    }
+
+    private boolean searchable(LayoutModel model) {
         Slots slots = Slots.of(model);
         if (outOfReach(model, slots)) {
             return false;

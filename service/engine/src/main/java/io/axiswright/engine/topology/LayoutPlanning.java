@@ -4,11 +4,13 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.topology.LayoutSolver.Answer;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /**
  * Plans the control network: which gateways stand where, which axis hangs on which, in which trunks on which host ports,
@@ -20,21 +22,33 @@ public final class LayoutPlanning {
     private static final double SEARCH_LIMIT = 2;
 
     private final LayoutSolver quick = new PlainSolver(SearchBreadth.NARROW);
-    private final LayoutSolver thorough;
+    private final LayoutSolver wide = new PlainSolver(SearchBreadth.WIDE);
+    private final double searchLimit;
+    private final DoubleFunction<LayoutSolver> exact;
 
-    /** A planning with the ordinary search limit. */
+    /** A planning whose exact searches wait for nobody. */
     public LayoutPlanning() {
-        this(SEARCH_LIMIT);
+        this(SearchGate.open());
     }
 
-    /** A planning with another search limit, in the exact solver's deterministic seconds. */
+    /** A planning whose exact searches pass a gate. */
+    public LayoutPlanning(SearchGate gate) {
+        this(SEARCH_LIMIT, limit -> new ExactSolver(limit, gate));
+    }
+
+    /** A planning with another search limit where the request states none, in the exact solver's deterministic seconds. */
     LayoutPlanning(double searchLimit) {
-        this(new ExactSolver(searchLimit));
+        this(searchLimit, limit -> new ExactSolver(limit, SearchGate.open()));
     }
 
     /** A planning with another exact solver. */
     LayoutPlanning(LayoutSolver exact) {
-        this.thorough = new BothSolvers(new PlainSolver(SearchBreadth.WIDE), exact);
+        this(SEARCH_LIMIT, limit -> exact);
+    }
+
+    private LayoutPlanning(double searchLimit, DoubleFunction<LayoutSolver> exact) {
+        this.searchLimit = searchLimit;
+        this.exact = exact;
     }
 
     /**
@@ -51,10 +65,7 @@ public final class LayoutPlanning {
         if (!shortfalls.isEmpty()) {
             return nothing(request, shortfalls);
         }
-        LayoutSolver solver = switch (request.effort()) {
-            case HEURISTIC -> quick;
-            case PROVEN -> thorough;
-        };
+        LayoutSolver solver = solver(request);
         Layout start = KeptStart.of(request, model);
         Answer answer = solver.solve(model, start);
         if (answer.layout() == null) {
@@ -64,6 +75,21 @@ public final class LayoutPlanning {
                 ? IndexOrder.apply(model, answer.layout().inOrder(model))
                 : KeptOrder.apply(model, answer.layout(), start);
         return result(request, routes, reader.money(), model, layout, answer.bound());
+    }
+
+    private LayoutSolver solver(TopologyRequest request) {
+        return switch (request.effort()) {
+            case HEURISTIC -> quick;
+            case PROVEN -> {
+                double limit = limit(request);
+                yield limit == 0 ? wide : new BothSolvers(wide, exact.apply(limit));
+            }
+        };
+    }
+
+    private double limit(TopologyRequest request) {
+        Time stated = request.network().searchLimit();
+        return stated == null ? searchLimit : stated.si();
     }
 
     private static List<Finding> clash(
@@ -95,7 +121,7 @@ public final class LayoutPlanning {
                 List.of());
     }
 
-    private static TopologyResult result(
+    private TopologyResult result(
             TopologyRequest request, Routes routes, MoneyScale scale, LayoutModel model, Layout layout, long bound) {
         long units = Score.of(model, layout).cost();
         List<PlacedGateway> gateways = GatewayList.of(request, routes, layout);
@@ -109,7 +135,7 @@ public final class LayoutPlanning {
         LayoutMethod method = LayoutMethod.SEARCH_LIMIT;
         if (proven) {
             method = LayoutMethod.PROVEN_OPTIMAL;
-        } else if (request.effort() == LayoutEffort.HEURISTIC || !NativeSolver.available()) {
+        } else if (request.effort() == LayoutEffort.HEURISTIC || limit(request) == 0 || !NativeSolver.available()) {
             method = LayoutMethod.HEURISTIC;
         }
         return new TopologyResult(

@@ -11,6 +11,7 @@ import io.axiswright.engine.study.StudyRequest;
 import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.study.TestCell;
+import io.axiswright.engine.topology.SearchGate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -19,7 +20,7 @@ import org.junit.jupiter.api.Test;
 @org.jspecify.annotations.NullUnmarked
 class ComparisonTest {
 
-    private static final Comparison COMPARISON = new Comparison();
+    private static final Comparison COMPARISON = new Comparison(new SearchGate(1));
     private static final StudyRequest BASE = TestCell.request(4);
 
     private static ComparisonResult compare(StudyRequest before, StudyRequest after) {

@@ -55,6 +55,7 @@ class DesignCheckTest {
                 new RouteRule(RouteMetric.STRAIGHT, 1, new Length(0)),
                 null,
                 null,
+                null,
                 null);
         assertThat(faults(design(List.of(axis, axis), network, null, "zone", "zone")))
                 .containsExactly(
@@ -179,6 +180,7 @@ class DesignCheckTest {
                                 new KeptGateway("sold out", "gone", "p", 1, List.of("a"))),
                         null),
                 List.of(new FixedPlace("a", "panel"), new FixedPlace("a", "panel"), new FixedPlace("b", "nowhere")),
+                null,
                 null);
         assertThat(faults(design(List.of(axis), network, null, "zone")))
                 .containsExactly(
@@ -194,6 +196,7 @@ class DesignCheckTest {
                 new Host(ORIGIN, List.of(port(port))),
                 List.of(place(place)),
                 new RouteRule(RouteMetric.STRAIGHT, 1, new Length(0)),
+                null,
                 null,
                 null,
                 null);

@@ -89,6 +89,7 @@ public final class TestCell {
                 new RouteRule(RouteMetric.RECTILINEAR, 1.1, new Length(0.3)),
                 null,
                 null,
+                null,
                 null);
     }
 

@@ -10,12 +10,18 @@ import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Time;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -61,6 +67,56 @@ class LayoutBehaviourTest {
         assertThat(new LayoutPlanning().plan(request)).isEqualTo(first);
     }
 
+    /** Alone and beside others, twenty times: one answer. */
+    @Test
+    void theSameRequestHasTheSameLayoutOnAnyNumberOfThreads() throws InterruptedException, ExecutionException {
+        TopologyRequest request = TopologyRequests.machine(24, 8, 4, 6).build();
+        TopologyResult alone = planning.plan(request);
+        try (var threads = Executors.newFixedThreadPool(3)) {
+            for (var answer : threads.invokeAll(Collections.nCopies(19, () -> planning.plan(request)))) {
+                assertThat(answer.get()).isEqualTo(alone);
+            }
+        }
+    }
+
+    @Test
+    void aSearchLimitIsHonoured() {
+        TopologyRequests machine = TopologyRequests.machine(48, 16, 4, 1);
+        TopologyResult proven = planning.plan(machine.build());
+        machine.searchLimit = new Time(0);
+        TopologyResult quick = planning.plan(machine.build());
+        machine.searchLimit = new Time(0.01);
+        TopologyResult brief = planning.plan(machine.build());
+
+        assertThat(proven.method()).isEqualTo(LayoutMethod.PROVEN_OPTIMAL);
+        assertThat(quick.method()).isEqualTo(LayoutMethod.HEURISTIC);
+        assertThat(brief.method()).isEqualTo(LayoutMethod.SEARCH_LIMIT);
+        BigDecimal optimum = requireNonNull(proven.cost()).amount();
+        for (TopologyResult result : List.of(quick, brief)) {
+            assertThat(requireNonNull(result.cost()).amount()).isGreaterThanOrEqualTo(optimum);
+            assertThat(requireNonNull(result.bound()).amount()).isLessThanOrEqualTo(optimum);
+        }
+    }
+
+    @Test
+    void searchesWaitForTheirTurn() throws InterruptedException, ExecutionException {
+        var gate = new SearchGate(2);
+        var inside = new AtomicInteger();
+        var most = new AtomicInteger();
+        try (var threads = Executors.newFixedThreadPool(6)) {
+            for (var answer : threads.invokeAll(Collections.nCopies(
+                    12,
+                    () -> gate.pass(() -> {
+                        most.accumulateAndGet(inside.incrementAndGet(), Math::max);
+                        LockSupport.parkNanos(20_000_000);
+                        return inside.decrementAndGet();
+                    })))) {
+                answer.get();
+            }
+        }
+        assertThat(most).hasValue(2);
+    }
+
     @Test
     void aMoveWithinACableStepKeepsTheLayout() {
         TopologyRequests machine = TopologyRequests.machine(24, 8, 4, 5);
@@ -91,7 +147,7 @@ class LayoutBehaviourTest {
             Collections.reverse(axes);
             Collections.reverse(places);
             var network = new io.axiswright.engine.design.Network(
-                    request.network().host(), places, request.network().route(), null, null, null);
+                    request.network().host(), places, request.network().route(), null, null, null, null);
             var reversed = new TopologyRequest(
                     network,
                     axes,

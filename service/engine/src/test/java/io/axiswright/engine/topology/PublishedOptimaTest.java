@@ -51,6 +51,23 @@ class PublishedOptimaTest {
         LayoutChecker.check(request, result);
     }
 
+    /** The same with a hundred customers: within a hundredth of the best known value, and the bound does not exceed it. */
+    @ParameterizedTest
+    @Tag("slow")
+    @CsvSource({"11, 1006", "13, 1026", "15, 1091", "17, 1034", "20, 1005"})
+    void capacitatedMediansOfAHundred(String problem, double published) {
+        TopologyRequest request = median(problem);
+
+        TopologyResult result = new LayoutPlanning(SEARCH_LIMIT / 2).plan(request);
+
+        double cost = requireNonNull(result.cost()).amount().doubleValue();
+        double bound = requireNonNull(result.bound()).amount().doubleValue();
+        assertThat(cost).isBetween(published, 1.01 * published);
+        assertThat(bound).isLessThanOrEqualTo(published);
+        assertThat(requireNonNull(result.gap()).si()).isCloseTo((cost - bound) / cost, within(1e-9));
+        LayoutChecker.check(request, result);
+    }
+
     @ParameterizedTest
     @CsvSource({"01, 713", "03, 751", "05, 664", "07, 787", "10, 829"})
     void theHeuristicBracketsTheMedians(String problem, double published) {
@@ -78,7 +95,8 @@ class PublishedOptimaTest {
     })
     void warehousesOfOneSource(String problem, double published) {
         LayoutModel model = warehouses(problem);
-        var solver = new BothSolvers(new PlainSolver(SearchBreadth.WIDE), new ExactSolver(SEARCH_LIMIT));
+        var solver =
+                new BothSolvers(new PlainSolver(SearchBreadth.WIDE), new ExactSolver(SEARCH_LIMIT, SearchGate.open()));
 
         LayoutSolver.Answer answer = solver.solve(model, null);
 

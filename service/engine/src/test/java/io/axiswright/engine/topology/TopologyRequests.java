@@ -19,6 +19,7 @@ import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -46,6 +47,9 @@ final class TopologyRequests {
 
     @Nullable
     Integer sparePorts;
+
+    @Nullable
+    Time searchLimit;
 
     static Position at(double x, double y) {
         return new Position(new Length(x), new Length(y), new Length(0));
@@ -109,7 +113,14 @@ final class TopologyRequests {
 
     TopologyRequest build() {
         return new TopologyRequest(
-                new Network(new Host(hostAt, List.copyOf(ports)), List.copyOf(places), route, keep, fixed, sparePorts),
+                new Network(
+                        new Host(hostAt, List.copyOf(ports)),
+                        List.copyOf(places),
+                        route,
+                        keep,
+                        fixed,
+                        sparePorts,
+                        searchLimit),
                 axes,
                 types,
                 cables,
