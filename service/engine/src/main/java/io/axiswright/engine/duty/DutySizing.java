@@ -2,13 +2,11 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.design.Axis;
-import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,7 +30,7 @@ public final class DutySizing {
         List<Derivation> derivations = new ArrayList<>();
         for (int k = 0; k < request.axes().size(); k++) {
             Axis axis = request.axes().get(k);
-            List<GearedLoad> ways = GearedLoad.all(axis, request.gearUnits());
+            List<GearedLoad> ways = GearedLoad.all(axis, request);
             Choice choice = Choice.among(ways, candidates(axis, offers), axis.drive(), brakes);
             GearedLoad way = choice.best() == null
                     ? ways.getFirst()
@@ -42,9 +40,9 @@ public final class DutySizing {
             Reserves reserves = axis.drive().asksReserves() && choice.best() != null
                     ? ReserveSearch.of(axis, choice.best(), brakes)
                     : null;
-            AxisDuty duty = duty(axis, way, choice, brakes, request.stopZones(), reserves);
+            AxisDuty duty = duty(axis, way, choice, brakes, reserves);
             duties.add(duty);
-            findings.addAll(DutyFindings.of(axis, k, load, duty, request.mains()));
+            findings.addAll(DutyFindings.of(axis, k, load, duty, request));
             MechanismReport report = MechanismReport.of(axis, "/design/axes/" + k, load);
             findings.addAll(report.findings());
             derivations.addAll(report.derivations());
@@ -74,23 +72,15 @@ public final class DutySizing {
     }
 
     private static AxisDuty duty(
-            Axis axis,
-            GearedLoad way,
-            Choice choice,
-            BrakeStock brakes,
-            List<StopZone> zones,
-            @Nullable Reserves reserves) {
+            Axis axis, GearedLoad way, Choice choice, BrakeStock brakes, @Nullable Reserves reserves) {
         AxisLoad load = way.load();
         LoadSums sums = way.sums();
         Choice.Judged best = choice.best();
         double inertia = best == null ? load.addedInertia() : best.trial().inertia();
         Course course = load.course(inertia);
         CourseFigures figures = new CourseFigures(course);
-        Optional<StopZone> zone = zones.stream()
-                .filter(z -> z.id().equals(axis.stopZone()) && z.category() != StopCategory.CATEGORY_0)
-                .findFirst();
-        List<StopCourse> stops =
-                zone.map(z -> Stops.of(load, sums.peakSpeed(), inertia, z)).orElse(List.of());
+        StopZone zone = way.zone();
+        List<StopCourse> stops = zone == null ? List.of() : Stops.of(load, sums.peakSpeed(), inertia, zone);
         return new AxisDuty(
                 axis.id(),
                 best == null ? null : best.candidate().driveUnit(),
@@ -110,8 +100,9 @@ public final class DutySizing {
                 figures.reversing(),
                 course,
                 stops,
-                zone.map(z -> new EvenStops(load, inertia, z.decelerationTime().si()))
-                        .orElse(null),
+                zone == null
+                        ? null
+                        : new EvenStops(load, inertia, zone.decelerationTime().si()),
                 Coasting.of(axis, load, inertia));
     }
 }

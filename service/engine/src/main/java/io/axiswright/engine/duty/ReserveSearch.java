@@ -91,7 +91,7 @@ final class ReserveSearch {
     }
 
     private HoldingEdge.Worst worst(Function<Segment, Motion> moved, ToDoubleFunction<Segment> carried) {
-        GearedLoad load = GearedLoad.of(axis, best.trial().way().gear(), new CycleChange(moved, carried));
+        GearedLoad load = best.trial().way().changed(axis, new CycleChange(moved, carried));
         Trial trial = new Trial(load, best.trial().offer(), axis.drive(), brakes);
         HoldingEdge.Worst worst = new HoldingEdge.Worst(DutyLimit.FEED, 0);
         for (DutyLimit limit : DutyLimit.values()) {

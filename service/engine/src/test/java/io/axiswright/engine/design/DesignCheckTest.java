@@ -198,7 +198,7 @@ class DesignCheckTest {
                 zone,
                 null,
                 new Frequency(250),
-                new DriveSelection(null, null, false, false, false),
+                DriveWish.any(),
                 null);
     }
 
@@ -220,7 +220,7 @@ class DesignCheckTest {
                 zone,
                 null,
                 new Frequency(250),
-                new DriveSelection(null, null, false, brake, false),
+                new DriveWish().braked(brake).made(),
                 mounting);
     }
 }

@@ -55,7 +55,7 @@ class MechanismCheckTest {
                 null,
                 null,
                 new Frequency(250),
-                new DriveSelection(null, null, false, false, false),
+                DriveWish.any(),
                 null);
     }
 

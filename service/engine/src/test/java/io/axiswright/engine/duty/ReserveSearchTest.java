@@ -10,6 +10,7 @@ import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Cycle;
 import io.axiswright.engine.design.DirectDrive;
 import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Move;
 import io.axiswright.engine.design.Segment;
@@ -34,9 +35,10 @@ import org.junit.jupiter.api.Test;
 /** The most an axis can do: by hand, and by sizing the axis at the answer and just beyond it. */
 class ReserveSearchTest {
 
-    private static final DriveSelection ASKING = new DriveSelection(null, null, false, false, false, null, true);
+    private static final DriveSelection ASKING = new DriveWish().reserves().made();
 
-    private static final DriveSelection BRAKED = new DriveSelection(null, null, false, true, false, null, true);
+    private static final DriveSelection BRAKED =
+            new DriveWish().braked(true).reserves().made();
 
     private static final double GRAVITY = 9.80665;
 
