@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param feasible whether the drive unit holds every limit
  * @param figures torque, speed, power and energy at the motor shaft, the drive unit's own inertia included
  * @param unit what the duty does to the drive unit; absent without one
+ * @param shaft the radial force on the shaft of the drive unit and the life of its bearing; absent without a drive unit, and
+ *     where nothing pulls at the shaft or a gear or a coupling stands between
  * @param limits each limit and how much of it is used; empty without a drive unit
  * @param feasibleCandidates how many candidates hold
  * @param rejectedCandidates how many do not
@@ -41,6 +43,7 @@ public record AxisDuty(
         boolean feasible,
         DutyFigures figures,
         @Nullable UnitFigures unit,
+        @Nullable ShaftFigures shaft,
         List<LimitUse> limits,
         int feasibleCandidates,
         int rejectedCandidates,

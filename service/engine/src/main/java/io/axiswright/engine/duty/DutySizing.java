@@ -1,6 +1,5 @@
 package io.axiswright.engine.duty;
 
-import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.finding.Derivation;
@@ -47,12 +46,12 @@ public final class DutySizing {
             findings.addAll(report.findings());
             derivations.addAll(report.derivations());
             if (choice.best() != null && duty.unit() != null) {
-                GearUnit gear = way.gear();
                 MechanismReport shaft = ShaftChecks.report(
-                        gear == null ? axis : axis.withMotorGear(gear.gear()),
+                        axis,
                         "/design/axes/" + k,
-                        load,
-                        choice.best().trial().offer().unit());
+                        duty.shaft(),
+                        choice.best().trial().offer().unit(),
+                        load.period());
                 findings.addAll(shaft.findings());
                 derivations.addAll(shaft.derivations());
                 derivations.addAll(DutyDerivations.of(
@@ -90,6 +89,10 @@ public final class DutySizing {
                 best != null && best.candidate().feasible(),
                 figures.figures(load, sums),
                 best == null ? null : BestUnit.figures(load, best, course, figures.peakTorque()),
+                best == null
+                        ? null
+                        : ShaftFigures.of(
+                                way.geared(axis), load, best.trial().offer().unit()),
                 best == null ? List.of() : BestUnit.limits(best, sums),
                 choice.feasible(),
                 choice.rejected(),

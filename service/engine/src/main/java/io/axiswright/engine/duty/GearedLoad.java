@@ -62,9 +62,18 @@ record GearedLoad(
         return of(axis, gear, zone, other, change);
     }
 
+    /** The axis with its gear unit among its gears. */
+    Axis geared(Axis axis) {
+        return geared(axis, gear);
+    }
+
+    private static Axis geared(Axis axis, @Nullable GearUnit gear) {
+        return gear == null ? axis : axis.withMotorGear(gear.gear());
+    }
+
     private static GearedLoad of(
             Axis axis, @Nullable GearUnit gear, @Nullable StopZone zone, GearOutput output, CycleChange change) {
-        AxisLoad load = AxisLoad.of(gear == null ? axis : axis.withMotorGear(gear.gear()), change);
+        AxisLoad load = AxisLoad.of(geared(axis, gear), change);
         return new GearedLoad(
                 gear, zone, load, LoadSums.of(load.pieces(), load.period()), Samples.of(load.pieces()), output);
     }
