@@ -41,6 +41,16 @@ final class DutyFindings {
                 new Length(Derating.HIGHEST_ALTITUDE)));
     }
 
+    /** About reserves that are asked for of more than is searched. */
+    static Finding unsearched(int pieces) {
+        return FindingCode.DUTY_RESERVES_UNSEARCHED.at(
+                "the axes",
+                "/design/axes",
+                "bound of the service on the cost of an answer",
+                new Ratio(pieces),
+                new Ratio(ReserveSearch.MOST_PIECES));
+    }
+
     /** About one axis. */
     static List<Finding> of(Axis axis, int index, AxisLoad load, AxisDuty duty, DutyRequest request) {
         String pointer = "/design/axes/" + index;

@@ -27,6 +27,11 @@ public final class DutySizing {
         List<AxisDuty> duties = new ArrayList<>();
         List<Finding> findings = new ArrayList<>(DutyFindings.ofSite(request.site()));
         List<Derivation> derivations = new ArrayList<>();
+        int asked = ReserveSearch.pieces(request.axes());
+        boolean searched = asked <= ReserveSearch.MOST_PIECES;
+        if (!searched) {
+            findings.add(DutyFindings.unsearched(asked));
+        }
         for (int k = 0; k < request.axes().size(); k++) {
             Axis axis = request.axes().get(k);
             List<GearedLoad> ways = GearedLoad.all(axis, request);
@@ -36,7 +41,7 @@ public final class DutySizing {
                     : choice.best().trial().way();
             AxisLoad load = way.load();
             LoadSums sums = way.sums();
-            Reserves reserves = axis.drive().asksReserves() && choice.best() != null
+            Reserves reserves = searched && axis.drive().asksReserves() && choice.best() != null
                     ? ReserveSearch.of(axis, choice.best(), brakes)
                     : null;
             AxisDuty duty = duty(axis, way, choice, brakes, reserves);
@@ -56,6 +61,9 @@ public final class DutySizing {
                 derivations.addAll(shaft.derivations());
                 derivations.addAll(DutyDerivations.of(
                         axis, load, sums, choice.best(), duty.figures(), duty.unit(), request.site()));
+                if (reserves != null) {
+                    derivations.addAll(ReserveDerivations.of(axis.id(), reserves, load.period()));
+                }
             }
         }
         return new DutyResult(duties, findings, derivations);
