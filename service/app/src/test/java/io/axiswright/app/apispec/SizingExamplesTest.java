@@ -50,7 +50,8 @@ class SizingExamplesTest extends ApiSpecTest {
     void brakingDrawsTheBusOverTimeOfAnAxisWithANamedGearUnit() {
         String name = "bus-voltage-over-time";
         var answer = expect(send("sizeBraking", withExample("sizeBraking.request." + name)), "sizeBraking", 200, name);
-        assertThat(answer.jsonPath().getList("groups[0].timeCourses")).isNotEmpty();
+        assertThat(answer.jsonPath().getList("groups[0].cases[0].course.points"))
+                .isNotEmpty();
     }
 
     @Test
