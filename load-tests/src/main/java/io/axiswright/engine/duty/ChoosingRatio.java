@@ -3,6 +3,9 @@ package io.axiswright.engine.duty;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
+import io.axiswright.engine.design.GearChoice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -37,8 +40,8 @@ public final class ChoosingRatio {
         Axis axis = request.axes().getFirst();
         BrakeStock brakes = new BrakeStock(request.holdingBrakes());
         Choice chosen = choose(request, axis, brakes);
-        ExhaustiveChoice all = new ExhaustiveChoice(
-                GearedLoad.all(axis, request.gearUnits()), Offer.all(request), axis.drive(), brakes);
+        ExhaustiveChoice all =
+                new ExhaustiveChoice(GearedLoad.all(axis, request), Offer.all(request), axis.drive(), brakes);
         Choice.Judged best = chosen.best();
         if (best == null
                 || best.trial().offer().unit() != all.best().trial().offer().unit()
@@ -54,7 +57,7 @@ public final class ChoosingRatio {
             int counted = choose(request, axis, brakes).feasible();
             long middle = System.nanoTime();
             for (DutyRequest single : singles) {
-                counted += singly(single, axis, brakes);
+                counted += singly(single, brakes);
             }
             long end = System.nanoTime();
             if (counted < 0) {
@@ -70,7 +73,7 @@ public final class ChoosingRatio {
     }
 
     private static Choice choose(DutyRequest request, Axis axis, BrakeStock brakes) {
-        return Choice.among(GearedLoad.all(axis, request.gearUnits()), Offer.all(request), axis.drive(), brakes);
+        return Choice.among(GearedLoad.all(axis, request), Offer.all(request), axis.drive(), brakes);
     }
 
     /** One drive unit with one gear unit, drawn at random. */
@@ -80,10 +83,14 @@ public final class ChoosingRatio {
         for (int k = 0; k < SINGLY; k++) {
             DriveUnit unit = request.driveUnits().get(random.nextInt(UNITS));
             GearUnit gear = request.gearUnits().get(random.nextInt(GEARS));
+            DriveSelection named = DriveWish.like(request.axes().getFirst().drive())
+                    .gear(GearChoice.STATED)
+                    .gearUnit(gear.id())
+                    .made();
             singles.add(new DutyRequest(
                     request.site(),
                     request.mains(),
-                    request.axes(),
+                    List.of(request.axes().getFirst().with(named)),
                     request.stopZones(),
                     List.of(unit),
                     request.holdingBrakes(),
@@ -94,8 +101,9 @@ public final class ChoosingRatio {
     }
 
     /** The load with that gear unit, and every limit of the one candidate. */
-    private static int singly(DutyRequest single, Axis axis, BrakeStock brakes) {
-        GearedLoad way = GearedLoad.of(axis, single.gearUnits().getFirst(), CycleChange.NONE);
+    private static int singly(DutyRequest single, BrakeStock brakes) {
+        Axis axis = single.axes().getFirst();
+        GearedLoad way = GearedLoad.all(axis, single).getFirst();
         Trial trial = new Trial(way, Offer.all(single).getFirst(), axis.drive(), brakes);
         int held = 0;
         for (DutyLimit limit : DutyLimit.values()) {

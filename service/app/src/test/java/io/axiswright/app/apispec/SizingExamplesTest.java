@@ -37,6 +37,24 @@ class SizingExamplesTest extends ApiSpecTest {
     }
 
     @Test
+    void dutyWorksOutReservesAndTheLifeOfAShaftBearing() {
+        String name = "reserves-and-shaft";
+        var answer = expect(send("sizeDuty", withExample("sizeDuty.request." + name)), "sizeDuty", 200, name);
+        assertThat(answer.jsonPath().getString("axes[0].reserves.cycleRate.verdict"))
+                .isEqualTo("BOUND");
+        assertThat(answer.jsonPath().getDouble("axes[0].shaft.bearingLife.value"))
+                .isPositive();
+    }
+
+    @Test
+    void brakingDrawsTheBusOverTimeOfAnAxisWithANamedGearUnit() {
+        String name = "bus-voltage-over-time";
+        var answer = expect(send("sizeBraking", withExample("sizeBraking.request." + name)), "sizeBraking", 200, name);
+        assertThat(answer.jsonPath().getList("groups[0].cases[0].course.points"))
+                .isNotEmpty();
+    }
+
+    @Test
     void aDutyNoDriveUnitHoldsIsAnsweredWithAViolation() {
         String name = "move-too-fast";
         var answer = expect(send("sizeDuty", withExample("sizeDuty.request." + name)), "sizeDuty", 200, name);

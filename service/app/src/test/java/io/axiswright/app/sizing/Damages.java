@@ -37,6 +37,7 @@ final class Damages {
         damages.network();
         damages.mounting();
         damages.mechanisms();
+        damages.gearUnits();
         damages.cycles();
         damages.meaningless();
         return damages.made;
@@ -232,6 +233,30 @@ final class Damages {
     private static void segments(ObjectNode body, int axis, String segments) {
         at(body, "/design/axes/" + axis + "/cycle")
                 .set("segments", JsonMapper.shared().readTree(segments));
+    }
+
+    private void gearUnits() {
+        String drive = "/design/axes/13/drive";
+        make("gear unit named and to be chosen", body -> at(body, drive).put("gearUnit", "gear-60-3"));
+        make("gear unit of nothing", body -> named(body, drive, "nothing"));
+        make("gear unit that fits no drive unit", body -> {
+            named(body, drive, "gear-60-3");
+            at(body, drive).put("item", "drive-80-1p-a");
+        });
+        make("gear unit too weak", body -> {
+            named(body, drive, "gear-60-3");
+            at(body, drive).put("item", "drive-60-1p-a");
+            each(body, "/inlineCatalogue/gearUnits", gear -> {
+                for (String limit : List.of("nominalTorque", "peakTorque", "emergencyTorque", "highestInputSpeed")) {
+                    value(gear, limit, 0.1);
+                }
+            });
+        });
+    }
+
+    private static void named(ObjectNode body, String drive, String gear) {
+        at(body, drive).remove("gear");
+        at(body, drive).put("gearUnit", gear);
     }
 
     private void meaningless() {

@@ -44,5 +44,5 @@ public record ControlSupply(
         @Bounds(min = 223.15, max = 373.15) Temperature derateFrom,
         @Bounds(min = 0, max = 1) double deratePerKelvin,
         @Bounds(above = 0) Current maxProtectiveDevice,
-        @Bounds(min = 0) Time holdUpTime)
+        @Bounds(min = 0, max = 1000000) Time holdUpTime)
         implements Item {}

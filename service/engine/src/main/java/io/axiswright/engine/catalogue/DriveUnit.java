@@ -71,7 +71,7 @@ public record DriveUnit(
         @Count(min = 2, max = 100) List<CurvePoint> intermittentCurve,
         @Bounds(min = 273.15, max = 353.15) Temperature ratedAmbient,
         @Bounds(above = 0) TemperatureRise ratedRise,
-        @Bounds(above = 0) Time windingTimeConstant,
+        @Bounds(above = 0, max = 1000000) Time windingTimeConstant,
         @Bounds(min = 0) Power standbyLoss,
         @Bounds(above = 0) Capacitance busCapacitance,
         @Bounds(above = 0) Voltage busTripVoltage,

@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param nominalTorque rms torque its output shaft bears for ever
  * @param peakTorque highest torque its output shaft bears in every cycle
  * @param highestInputSpeed highest speed of its input shaft
+ * @param emergencyTorque highest torque its output shaft bears now and then, in a stop on demand; {@code peakTorque} if absent
  */
 public record GearUnit(
         String id,
@@ -40,8 +41,14 @@ public record GearUnit(
         @Bounds(min = 0) @Nullable Torque noLoadTorque,
         @Bounds(above = 0) Torque nominalTorque,
         @Bounds(above = 0) Torque peakTorque,
-        @Bounds(above = 0) AngularSpeed highestInputSpeed)
+        @Bounds(above = 0) AngularSpeed highestInputSpeed,
+        @Bounds(above = 0) @Nullable Torque emergencyTorque)
         implements Item {
+
+    /** Highest torque its output shaft bears in a stop on demand. */
+    public Torque stopTorque() {
+        return emergencyTorque == null ? peakTorque : emergencyTorque;
+    }
 
     /** What it does to what passes through it. */
     public Gear gear() {

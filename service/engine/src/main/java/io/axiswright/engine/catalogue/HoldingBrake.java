@@ -41,8 +41,8 @@ public record HoldingBrake(
         @Bounds(above = 0) Power pullInPower,
         @Bounds(above = 0) Power holdPower,
         @Bounds(above = 0) Voltage minimumVoltage,
-        @Bounds(min = 0) Time releaseDelay,
-        @Bounds(min = 0) Time engageDelay,
+        @Bounds(min = 0, max = 1000000) Time releaseDelay,
+        @Bounds(min = 0, max = 1000000) Time engageDelay,
         @Bounds(above = 0, max = 1) @Nullable Double stopTorqueShare,
         @Bounds(above = 0) @Nullable Energy stopEnergy)
         implements Item {}

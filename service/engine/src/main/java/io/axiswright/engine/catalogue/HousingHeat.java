@@ -11,4 +11,4 @@ import io.axiswright.engine.quantity.Time;
  */
 public record HousingHeat(
         @Bounds(above = 0, max = 1) double riseShare,
-        @Bounds(above = 0) Time timeConstant) {}
+        @Bounds(above = 0, max = 1000000) Time timeConstant) {}

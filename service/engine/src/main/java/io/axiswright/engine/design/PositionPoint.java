@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Displacement;
 import io.axiswright.engine.quantity.Time;
 
@@ -9,4 +10,4 @@ import io.axiswright.engine.quantity.Time;
  * @param time when
  * @param position position
  */
-public record PositionPoint(Time time, Displacement position) {}
+public record PositionPoint(@Bounds(max = 1000000) Time time, Displacement position) {}

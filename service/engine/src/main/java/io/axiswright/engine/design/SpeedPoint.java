@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Velocity;
 
@@ -9,4 +10,4 @@ import io.axiswright.engine.quantity.Velocity;
  * @param time when
  * @param speed speed, signed
  */
-public record SpeedPoint(Time time, Velocity speed) {}
+public record SpeedPoint(@Bounds(max = 1000000) Time time, Velocity speed) {}

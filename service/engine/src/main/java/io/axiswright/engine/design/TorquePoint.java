@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Effort;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Velocity;
@@ -11,4 +12,4 @@ import io.axiswright.engine.quantity.Velocity;
  * @param speed speed, signed
  * @param effort force or torque that drives in the positive direction
  */
-public record TorquePoint(Time time, Velocity speed, Effort effort) {}
+public record TorquePoint(@Bounds(max = 1000000) Time time, Velocity speed, Effort effort) {}

@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param feasible whether the drive unit holds every limit
  * @param figures torque, speed, power and energy at the motor shaft, the drive unit's own inertia included
  * @param unit what the duty does to the drive unit; absent without one
+ * @param shaft the radial force on the shaft of the drive unit and the life of its bearing; absent without a drive unit, and
+ *     where nothing pulls at the shaft or a gear or a coupling stands between
  * @param limits each limit and how much of it is used; empty without a drive unit
  * @param feasibleCandidates how many candidates hold
  * @param rejectedCandidates how many do not
@@ -24,7 +26,8 @@ import org.jspecify.annotations.Nullable;
  *     cycle it begins. Absent where there are no controlled stops or no drive unit
  * @param longerMoves how many times as long its motions would have to take for the nearest miss to hold; absent if it holds,
  *     or if no more than tenfold helps
- * @param reserves how fast and how loaded the axis could run at most; absent unless asked for, and without a drive unit
+ * @param reserves how fast and how loaded the axis could run at most; absent unless asked for, without a drive unit, and where
+ *     the cycles of all axes that ask have more than 4000 pieces of motion together
  * @param reversing whether the torque changes its sign over the cycle
  * @param course speed and torque of the motor over the cycle
  * @param stops the controlled stops of its stop zone from every instant that can be the worst; empty for an axis without
@@ -41,6 +44,7 @@ public record AxisDuty(
         boolean feasible,
         DutyFigures figures,
         @Nullable UnitFigures unit,
+        @Nullable ShaftFigures shaft,
         List<LimitUse> limits,
         int feasibleCandidates,
         int rejectedCandidates,

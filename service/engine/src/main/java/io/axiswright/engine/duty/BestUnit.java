@@ -86,6 +86,7 @@ final class BestUnit {
         return switch (limit) {
             case BRAKE -> trial.brakeAsked();
             case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK -> trial.way().gear() != null;
+            case GEAR_STOP -> trial.way().gear() != null && trial.way().zone() != null;
             default -> true;
         };
     }
@@ -94,8 +95,15 @@ final class BestUnit {
         GearUnit gear = Objects.requireNonNull(way.gear());
         return switch (limit) {
             case GEAR_SPEED -> of(limit, new AngularSpeed(way.sums().peakSpeed()), gear.highestInputSpeed(), use);
-            case GEAR_NOMINAL -> of(limit, new Torque(way.rmsOutput()), gear.nominalTorque(), use);
-            default -> of(limit, new Torque(way.peakOutput()), gear.peakTorque(), use);
+            case GEAR_NOMINAL -> of(limit, new Torque(way.output().rms()), gear.nominalTorque(), use);
+            case GEAR_STOP ->
+                new LimitUse(
+                        limit,
+                        new Torque(way.output().stop()),
+                        gear.stopTorque(),
+                        use,
+                        new Time(way.output().stopInstant()));
+            default -> of(limit, new Torque(way.output().peak()), gear.peakTorque(), use);
         };
     }
 
@@ -106,7 +114,7 @@ final class BestUnit {
             case FEED -> {
                 yield of(limit, new Voltage(offer.voltage()), new Voltage(offer.highestVoltage()), use);
             }
-            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK -> ofGear(limit, trial.way(), use);
+            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK, GEAR_STOP -> ofGear(limit, trial.way(), use);
             case SPEED ->
                 new LimitUse(
                         limit,

@@ -2,6 +2,7 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.quantity.Money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -13,9 +14,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The holding brakes on offer, by frame size, cheapest first. */
 final class BrakeStock {
-
-    /** A holding brake has this many times the torque it must hold (common practice, no source). */
-    static final double MARGIN = 1.5;
 
     /** Cheapest first; what has no price comes last. */
     static final Comparator<@Nullable Money> BY_PRICE =
@@ -29,6 +27,13 @@ final class BrakeStock {
                 .sorted(cheapest.thenComparingDouble(brake -> brake.torque().si()))
                 .forEach(brake -> byFrame.computeIfAbsent(brake.frameSize(), frame -> new ArrayList<>())
                         .add(brake));
+    }
+
+    /** Where the margin of a holding brake comes from. */
+    static String clause(DriveSelection drive) {
+        return drive.brakeMargin() == null
+                ? "common practice, no source: 1.5 times the torque to be held"
+                : "margin stated with the axis (drive.brakeMargin)";
     }
 
     /** The cheapest brake of a frame size with at least that torque, N·m. */

@@ -8,8 +8,9 @@ import io.axiswright.engine.design.EndFixity;
  * @param root its diameter at the root of the thread, m
  * @param length the longest length without support, m
  * @param ends how its ends are held
+ * @param yield its yield strength, Pa; infinite where it is not known and Euler's formula is taken for any length
  */
-record Column(double root, double length, EndFixity ends) {
+record Column(double root, double length, EndFixity ends, double yield) {
 
     /** Young's modulus of steel, Pa. */
     static final double STIFFNESS = 206e9;
@@ -45,10 +46,29 @@ record Column(double root, double length, EndFixity ends) {
         return modeNumber() / (length * length) * Math.sqrt(STIFFNESS / DENSITY) * root / 4;
     }
 
-    /** Euler: F = pi²·E·I/(K·L)², I = pi·d⁴/64, N. */
+    /** Half wave over radius of gyration, which is d/4 for a round bar. */
+    double slenderness() {
+        return bucklingLengthShare() * length / (root / 4);
+    }
+
+    /**
+     * Whether it yields before it could buckle by Euler's formula: below lambda = pi·sqrt(2·E/S_y), where half the yield strength
+     * is reached (Shigley, Mechanical Engineering Design, 9th ed., ex. 4-17).
+     */
+    boolean stout() {
+        return slenderness() < Math.PI * Math.sqrt(2 * STIFFNESS / yield);
+    }
+
+    /**
+     * Euler's F = pi²·E·I/(K·L)², I = pi·d⁴/64, or for a stout bar J. B. Johnson's F = A·(S_y − (S_y·lambda/(2·pi))²/E) (Shigley,
+     * Mechanical Engineering Design, 8th ed., eq. 4-43), N.
+     */
     double bucklingForce() {
-        double second = Math.PI * Math.pow(root, 4) / 64;
-        double wave = bucklingLengthShare() * length;
-        return Math.PI * Math.PI * STIFFNESS * second / (wave * wave);
+        double lambda = slenderness();
+        double section = Math.PI * root * root / 4;
+        double drop = yield * lambda / (2 * Math.PI);
+        return stout()
+                ? section * (yield - drop * drop / STIFFNESS)
+                : section * Math.PI * Math.PI * STIFFNESS / (lambda * lambda);
     }
 }

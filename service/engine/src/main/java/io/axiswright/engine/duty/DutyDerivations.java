@@ -4,6 +4,7 @@ import static io.axiswright.engine.finding.Derivation.inputs;
 
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.AngularSpeed;
@@ -37,13 +38,14 @@ final class DutyDerivations {
             UnitFigures unit,
             Site site) {
         DutyDerivations all = new DutyDerivations(axis.id());
-        all.mechanics(load, best, figures, unit);
+        all.mechanics(axis.drive(), load, best, figures, unit);
         all.rating(sums, best, site);
         all.heat(best, figures, unit);
         return all.derivations;
     }
 
-    private void mechanics(AxisLoad load, Choice.Judged best, DutyFigures figures, UnitFigures unit) {
+    private void mechanics(
+            DriveSelection drive, AxisLoad load, Choice.Judged best, DutyFigures figures, UnitFigures unit) {
         Trial trial = best.trial();
         add(
                 "J_L'",
@@ -64,8 +66,8 @@ final class DutyDerivations {
             add(
                     "T_brake",
                     "T_brake = margin·T_hold",
-                    inputs("margin", new Ratio(BrakeStock.MARGIN), "T_hold", figures.holdingTorque()),
-                    "common practice, no source",
+                    inputs("margin", new Ratio(drive.holdingMargin()), "T_hold", figures.holdingTorque()),
+                    BrakeStock.clause(drive),
                     new Torque(trial.brakeTorque()));
         }
     }

@@ -2,6 +2,7 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.catalogue.CurvePoint;
 import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.GearChoice;
@@ -39,8 +40,9 @@ final class DutyFaults {
         DutyFaults check = new DutyFaults();
         Set<String> zones = request.stopZones().stream().map(StopZone::id).collect(Collectors.toUnmodifiableSet());
         Set<String> units = request.driveUnits().stream().map(DriveUnit::id).collect(Collectors.toUnmodifiableSet());
+        Set<String> gearUnits = request.gearUnits().stream().map(GearUnit::id).collect(Collectors.toUnmodifiableSet());
         for (int k = 0; k < request.axes().size(); k++) {
-            check.axis(request.axes().get(k), "/design/axes/" + k, zones, units);
+            check.axis(request.axes().get(k), "/design/axes/" + k, zones, units, gearUnits);
         }
         for (int k = 0; k < request.driveUnits().size(); k++) {
             DriveUnit unit = request.driveUnits().get(k);
@@ -54,7 +56,7 @@ final class DutyFaults {
         }
     }
 
-    private void axis(Axis axis, String pointer, Set<String> zones, Set<String> units) {
+    private void axis(Axis axis, String pointer, Set<String> zones, Set<String> units, Set<String> gearUnits) {
         boolean rotary = axis.mechanism().movesByAngle();
         boolean turned = !axis.mechanism().carriesMass();
         for (int k = 0; k < axis.cycle().segments().size(); k++) {
@@ -65,6 +67,11 @@ final class DutyFaults {
         faults.addAll(CycleCheck.faults(axis, pointer));
         gears(axis, pointer);
         reference(axis.stopZone(), zones, pointer + "/stopZone", "the id of one of the design's stop zones");
+        reference(
+                axis.drive().gearUnit(),
+                gearUnits,
+                pointer + "/drive/gearUnit",
+                "the id of one of the catalogue's gear units");
         reference(axis.drive().item(), units, pointer + "/drive/item", "the id of one of the catalogue's drive units");
     }
 
@@ -72,12 +79,28 @@ final class DutyFaults {
     private void gears(Axis axis, String pointer) {
         boolean atMotor = axis.cycle().segments().stream()
                 .anyMatch(segment -> segment instanceof TorqueCourse course && course.at() == TorquePlace.MOTOR_SHAFT);
-        if (atMotor && axis.drive().gear() == GearChoice.CHOOSE) {
+        boolean chosen = axis.drive().gear() == GearChoice.CHOOSE;
+        boolean named = axis.drive().gearUnit() != null;
+        if (atMotor && chosen) {
             faults.add(new Fault(
                     pointer + "/drive/gear",
                     FaultCode.INCONSISTENT,
                     "the torque of a segment is stated at the motor shaft, whose gear is yet to be chosen",
                     "STATED, or torque stated at the load"));
+        }
+        if (atMotor && named) {
+            faults.add(new Fault(
+                    pointer + "/drive/gearUnit",
+                    FaultCode.INCONSISTENT,
+                    "the torque of a segment is stated at the motor shaft, so what the gear unit bears is not known",
+                    "its ratio and efficiency among the gears, or torque stated at the load"));
+        }
+        if (chosen && named) {
+            faults.add(new Fault(
+                    pointer + "/drive/gearUnit",
+                    FaultCode.INCONSISTENT,
+                    "a gear unit is named, yet one is to be chosen",
+                    "nothing, or gear STATED"));
         }
     }
 

@@ -1,6 +1,7 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.Site;
@@ -40,10 +41,20 @@ final class DutyFindings {
                 new Length(Derating.HIGHEST_ALTITUDE)));
     }
 
+    /** About reserves that are asked for of more than is searched. */
+    static Finding unsearched(int pieces) {
+        return FindingCode.DUTY_RESERVES_UNSEARCHED.at(
+                "the axes",
+                "/design/axes",
+                "bound of the service on the cost of an answer",
+                new Ratio(pieces),
+                new Ratio(ReserveSearch.MOST_PIECES));
+    }
+
     /** About one axis. */
-    static List<Finding> of(Axis axis, int index, AxisLoad load, AxisDuty duty, Mains mains) {
+    static List<Finding> of(Axis axis, int index, AxisLoad load, AxisDuty duty, DutyRequest request) {
         String pointer = "/design/axes/" + index;
-        List<Finding> findings = new ArrayList<>(ofDriveUnit(axis, pointer, duty, mains));
+        List<Finding> findings = new ArrayList<>(ofDriveUnit(axis, pointer, duty, request));
         if (duty.longerMoves() != null) {
             findings.add(FindingCode.DUTY_LONGER_MOVES_HOLD.at(
                     axis.id(),
@@ -58,7 +69,11 @@ final class DutyFindings {
         return findings;
     }
 
-    private static List<Finding> ofDriveUnit(Axis axis, String pointer, AxisDuty duty, Mains mains) {
+    private static List<Finding> ofDriveUnit(Axis axis, String pointer, AxisDuty duty, DutyRequest request) {
+        if (duty.driveUnit() == null && !request.driveUnits().isEmpty()) {
+            return List.of(FindingCode.DUTY_GEAR_UNIT_UNFIT.at(
+                    axis.id(), pointer + "/drive/gearUnit", "catalogue frame sizes of the gear unit", null, null));
+        }
         if (duty.driveUnit() == null) {
             return List.of(FindingCode.DUTY_CATALOGUE_EMPTY.at(
                     axis.id(), pointer + "/drive", PRACTICE, new Ratio(0), new Ratio(1)));
@@ -70,12 +85,12 @@ final class DutyFindings {
             return duty.limits().stream()
                     .filter(LimitUse::broken)
                     .map(use -> use.limit() == DutyLimit.FEED
-                            ? fed(FindingCode.DUTY_FEED_WRONG, axis, pointer + "/drive/item", use, mains)
+                            ? fed(FindingCode.DUTY_FEED_WRONG, axis, pointer + "/drive/item", use, request.mains())
                             : code(use.limit())
                                     .at(
                                             axis.id(),
-                                            pointer + "/drive/item",
-                                            clause(use.limit()),
+                                            pointer + place(use.limit(), axis.drive()),
+                                            clause(use.limit(), axis.drive()),
                                             use.value(),
                                             use.allowed()))
                     .toList();
@@ -83,9 +98,13 @@ final class DutyFindings {
         return duty.limits().stream()
                 .max(Comparator.comparingDouble(LimitUse::use))
                 .map(use -> use.limit() == DutyLimit.FEED
-                        ? fed(FindingCode.DUTY_FEED_NONE, axis, pointer + "/drive", use, mains)
+                        ? fed(FindingCode.DUTY_FEED_NONE, axis, pointer + "/drive", use, request.mains())
                         : FindingCode.DUTY_NO_DRIVE_UNIT.at(
-                                axis.id(), pointer + "/drive", clause(use.limit()), use.value(), use.allowed()))
+                                axis.id(),
+                                pointer + "/drive",
+                                clause(use.limit(), axis.drive()),
+                                use.value(),
+                                use.allowed()))
                 .stream()
                 .toList();
     }
@@ -93,7 +112,16 @@ final class DutyFindings {
     /** What the mains have against what the unit is rated for; the voltage that reaches it says nothing where none does. */
     private static Finding fed(FindingCode code, Axis axis, String pointer, LimitUse use, Mains mains) {
         Voltage rated = new Voltage(use.allowed().si() / FeedRule.HIGHEST);
-        return code.at(axis.id(), pointer, clause(use.limit()), mains.voltage(), rated);
+        return code.at(axis.id(), pointer, clause(use.limit(), axis.drive()), mains.voltage(), rated);
+    }
+
+    /** What was named and does not hold. */
+    private static String place(DutyLimit limit, DriveSelection drive) {
+        boolean ofGear = switch (limit) {
+            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK, GEAR_STOP -> true;
+            case FEED, SPEED, BRAKE, CONTINUOUS, INTERMITTENT, WINDING -> false;
+        };
+        return ofGear && drive.gearUnit() != null ? "/drive/gearUnit" : "/drive/item";
     }
 
     private static FindingCode code(DutyLimit limit) {
@@ -102,6 +130,7 @@ final class DutyFindings {
             case GEAR_SPEED -> FindingCode.DUTY_GEAR_SPEED_HIGH;
             case GEAR_NOMINAL -> FindingCode.DUTY_GEAR_RMS_TORQUE_HIGH;
             case GEAR_PEAK -> FindingCode.DUTY_GEAR_PEAK_TORQUE_HIGH;
+            case GEAR_STOP -> FindingCode.DUTY_GEAR_STOP_TORQUE_HIGH;
             case SPEED -> FindingCode.DUTY_SPEED_HIGH;
             case BRAKE -> FindingCode.DUTY_BRAKE_WEAK;
             case CONTINUOUS -> FindingCode.DUTY_RMS_TORQUE_HIGH;
@@ -110,12 +139,12 @@ final class DutyFindings {
         };
     }
 
-    private static String clause(DutyLimit limit) {
+    private static String clause(DutyLimit limit, DriveSelection drive) {
         return switch (limit) {
             case FEED -> "IEC 60038 (voltage range ± 10 %)";
-            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK -> "catalogue value of the gear unit";
+            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK, GEAR_STOP -> "catalogue value of the gear unit";
             case SPEED -> "derived: speed limit of the intermittent curve at low line";
-            case BRAKE -> PRACTICE;
+            case BRAKE -> BrakeStock.clause(drive);
             case CONTINUOUS -> "equivalent torque method (Dubey, Fundamentals of Electrical Drives, ch. 4)";
             case INTERMITTENT -> "derived: intermittent curve at low line";
             case WINDING -> "one-body heating (Pillai, A First Course on Electrical Drives, ch. 7)";

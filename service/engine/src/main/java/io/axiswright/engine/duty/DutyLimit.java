@@ -10,6 +10,11 @@ public enum DutyLimit {
     GEAR_NOMINAL,
     /** The highest torque at the output of its gear unit is below its peak torque; value and limit are torques. */
     GEAR_PEAK,
+    /**
+     * The highest torque at the output of its gear unit in a controlled stop is below its emergency-stop torque; value and
+     * limit are torques, the instant is when in the cycle the stop begins.
+     */
+    GEAR_STOP,
     /** The peak speed is on the intermittent curve at low line; value and limit are speeds. */
     SPEED,
     /** Its holding brake holds the load with margin; value and limit are torques. */

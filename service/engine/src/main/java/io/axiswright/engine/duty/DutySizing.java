@@ -1,14 +1,11 @@
 package io.axiswright.engine.duty;
 
-import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.design.Axis;
-import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,35 +27,43 @@ public final class DutySizing {
         List<AxisDuty> duties = new ArrayList<>();
         List<Finding> findings = new ArrayList<>(DutyFindings.ofSite(request.site()));
         List<Derivation> derivations = new ArrayList<>();
+        int asked = ReserveSearch.pieces(request.axes());
+        boolean searched = asked <= ReserveSearch.MOST_PIECES;
+        if (!searched) {
+            findings.add(DutyFindings.unsearched(asked));
+        }
         for (int k = 0; k < request.axes().size(); k++) {
             Axis axis = request.axes().get(k);
-            List<GearedLoad> ways = GearedLoad.all(axis, request.gearUnits());
+            List<GearedLoad> ways = GearedLoad.all(axis, request);
             Choice choice = Choice.among(ways, candidates(axis, offers), axis.drive(), brakes);
             GearedLoad way = choice.best() == null
                     ? ways.getFirst()
                     : choice.best().trial().way();
             AxisLoad load = way.load();
             LoadSums sums = way.sums();
-            Reserves reserves = axis.drive().asksReserves() && choice.best() != null
+            Reserves reserves = searched && axis.drive().asksReserves() && choice.best() != null
                     ? ReserveSearch.of(axis, choice.best(), brakes)
                     : null;
-            AxisDuty duty = duty(axis, way, choice, brakes, request.stopZones(), reserves);
+            AxisDuty duty = duty(axis, way, choice, brakes, reserves);
             duties.add(duty);
-            findings.addAll(DutyFindings.of(axis, k, load, duty, request.mains()));
+            findings.addAll(DutyFindings.of(axis, k, load, duty, request));
             MechanismReport report = MechanismReport.of(axis, "/design/axes/" + k, load);
             findings.addAll(report.findings());
             derivations.addAll(report.derivations());
             if (choice.best() != null && duty.unit() != null) {
-                GearUnit gear = way.gear();
                 MechanismReport shaft = ShaftChecks.report(
-                        gear == null ? axis : axis.withMotorGear(gear.gear()),
+                        axis,
                         "/design/axes/" + k,
-                        load,
-                        choice.best().trial().offer().unit());
+                        duty.shaft(),
+                        choice.best().trial().offer().unit(),
+                        load.period());
                 findings.addAll(shaft.findings());
                 derivations.addAll(shaft.derivations());
                 derivations.addAll(DutyDerivations.of(
                         axis, load, sums, choice.best(), duty.figures(), duty.unit(), request.site()));
+                if (reserves != null) {
+                    derivations.addAll(ReserveDerivations.of(axis.id(), reserves, load.period()));
+                }
             }
         }
         return new DutyResult(duties, findings, derivations);
@@ -74,23 +79,15 @@ public final class DutySizing {
     }
 
     private static AxisDuty duty(
-            Axis axis,
-            GearedLoad way,
-            Choice choice,
-            BrakeStock brakes,
-            List<StopZone> zones,
-            @Nullable Reserves reserves) {
+            Axis axis, GearedLoad way, Choice choice, BrakeStock brakes, @Nullable Reserves reserves) {
         AxisLoad load = way.load();
         LoadSums sums = way.sums();
         Choice.Judged best = choice.best();
         double inertia = best == null ? load.addedInertia() : best.trial().inertia();
         Course course = load.course(inertia);
         CourseFigures figures = new CourseFigures(course);
-        Optional<StopZone> zone = zones.stream()
-                .filter(z -> z.id().equals(axis.stopZone()) && z.category() != StopCategory.CATEGORY_0)
-                .findFirst();
-        List<StopCourse> stops =
-                zone.map(z -> Stops.of(load, sums.peakSpeed(), inertia, z)).orElse(List.of());
+        StopZone zone = way.zone();
+        List<StopCourse> stops = zone == null ? List.of() : Stops.of(load, sums.peakSpeed(), inertia, zone);
         return new AxisDuty(
                 axis.id(),
                 best == null ? null : best.candidate().driveUnit(),
@@ -100,6 +97,10 @@ public final class DutySizing {
                 best != null && best.candidate().feasible(),
                 figures.figures(load, sums),
                 best == null ? null : BestUnit.figures(load, best, course, figures.peakTorque()),
+                best == null
+                        ? null
+                        : ShaftFigures.of(
+                                way.geared(axis), load, best.trial().offer().unit()),
                 best == null ? List.of() : BestUnit.limits(best, sums),
                 choice.feasible(),
                 choice.rejected(),
@@ -110,8 +111,9 @@ public final class DutySizing {
                 figures.reversing(),
                 course,
                 stops,
-                zone.map(z -> new EvenStops(load, inertia, z.decelerationTime().si()))
-                        .orElse(null),
+                zone == null
+                        ? null
+                        : new EvenStops(load, inertia, zone.decelerationTime().si()),
                 Coasting.of(axis, load, inertia));
     }
 }

@@ -3,50 +3,79 @@ package io.axiswright.engine.duty;
 import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.GearChoice;
+import io.axiswright.engine.design.StopCategory;
+import io.axiswright.engine.design.StopZone;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
  * An axis with one gear unit, or without any, at the motor: what it asks of any drive unit is worked out once for all of
- * them. What the output shaft of the gear unit bears depends on what lies beyond it only, so it is the same for every gear
- * unit and every motor.
+ * them.
  *
  * @param gear the gear unit; absent if only the stated gears are used
+ * @param zone the stop zone whose controlled stop the axis makes; absent if it makes none
  * @param load what the axis asks at the motor shaft
  * @param sums its integrals
  * @param samples a few instants of it
- * @param peakOutput greatest torque at the output shaft of the gear unit, N·m; 0 without one
- * @param rmsOutput rms torque there, N·m; 0 without one
+ * @param output what the output shaft of the gear unit bears; nothing without one
  */
 record GearedLoad(
-        @Nullable GearUnit gear, AxisLoad load, LoadSums sums, Samples samples, double peakOutput, double rmsOutput) {
+        @Nullable GearUnit gear,
+        @Nullable StopZone zone,
+        AxisLoad load,
+        LoadSums sums,
+        Samples samples,
+        GearOutput output) {
 
-    /** Without a gear unit, then with each that may be chosen, in their order. */
-    static List<GearedLoad> all(Axis axis, List<GearUnit> gears) {
+    /** With the gear unit it names; else without any, then with each that may be chosen, in their order. */
+    static List<GearedLoad> all(Axis axis, DutyRequest request) {
+        StopZone zone = stopping(axis, request.stopZones());
+        List<GearUnit> gears = gears(axis, request.gearUnits());
+        GearOutput output = gears.isEmpty() ? GearOutput.NONE : GearOutput.of(axis, zone, CycleChange.NONE);
         List<GearedLoad> all = new ArrayList<>();
-        all.add(of(axis, null, CycleChange.NONE));
-        if (axis.drive().gear() == GearChoice.CHOOSE) {
-            Output output = gears.isEmpty() ? Output.NONE : Output.of(axis, CycleChange.NONE);
-            gears.forEach(gear -> all.add(of(axis, gear, output, CycleChange.NONE)));
+        if (axis.drive().gearUnit() == null) {
+            all.add(of(axis, null, zone, GearOutput.NONE, CycleChange.NONE));
         }
+        gears.forEach(gear -> all.add(of(axis, gear, zone, output, CycleChange.NONE)));
         return all;
     }
 
-    /** With one gear unit or none, the cycle run otherwise than stated. */
-    static GearedLoad of(Axis axis, @Nullable GearUnit gear, CycleChange change) {
-        return of(axis, gear, gear == null ? Output.NONE : Output.of(axis, change), change);
+    private static List<GearUnit> gears(Axis axis, List<GearUnit> stock) {
+        String named = axis.drive().gearUnit();
+        if (named != null) {
+            return stock.stream().filter(gear -> gear.id().equals(named)).toList();
+        }
+        return axis.drive().gear() == GearChoice.CHOOSE ? stock : List.of();
     }
 
-    private static GearedLoad of(Axis axis, @Nullable GearUnit gear, Output output, CycleChange change) {
-        AxisLoad load = AxisLoad.of(gear == null ? axis : axis.withMotorGear(gear.gear()), change);
+    private static @Nullable StopZone stopping(Axis axis, List<StopZone> zones) {
+        return zones.stream()
+                .filter(zone -> zone.id().equals(axis.stopZone()) && zone.category() != StopCategory.CATEGORY_0)
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** The same axis with the same gear unit, the cycle run otherwise than stated. */
+    GearedLoad changed(Axis axis, CycleChange change) {
+        GearOutput other = gear == null ? GearOutput.NONE : GearOutput.of(axis, zone, change);
+        return of(axis, gear, zone, other, change);
+    }
+
+    /** The axis with its gear unit among its gears. */
+    Axis geared(Axis axis) {
+        return geared(axis, gear);
+    }
+
+    private static Axis geared(Axis axis, @Nullable GearUnit gear) {
+        return gear == null ? axis : axis.withMotorGear(gear.gear());
+    }
+
+    private static GearedLoad of(
+            Axis axis, @Nullable GearUnit gear, @Nullable StopZone zone, GearOutput output, CycleChange change) {
+        AxisLoad load = AxisLoad.of(geared(axis, gear), change);
         return new GearedLoad(
-                gear,
-                load,
-                LoadSums.of(load.pieces(), load.period()),
-                Samples.of(load.pieces()),
-                output.peak,
-                output.rms);
+                gear, zone, load, LoadSums.of(load.pieces(), load.period()), Samples.of(load.pieces()), output);
     }
 
     /** Whether its gear unit, if any, can be flanged to a drive unit of that frame size. */
@@ -62,31 +91,11 @@ record GearedLoad(
         return switch (limit) {
             case GEAR_SPEED ->
                 DutyLimit.use(sums.peakSpeed(), gear.highestInputSpeed().si());
-            case GEAR_NOMINAL -> DutyLimit.use(rmsOutput, gear.nominalTorque().si());
-            case GEAR_PEAK -> DutyLimit.use(peakOutput, gear.peakTorque().si());
+            case GEAR_NOMINAL ->
+                DutyLimit.use(output.rms(), gear.nominalTorque().si());
+            case GEAR_PEAK -> DutyLimit.use(output.peak(), gear.peakTorque().si());
+            case GEAR_STOP -> DutyLimit.use(output.stop(), gear.stopTorque().si());
             default -> 0;
         };
-    }
-
-    /**
-     * Torque at the shaft that a gear unit would turn. A load that a brake at the motor holds hangs on the gear unit all the
-     * same, so the brake is left out; losses that would help to hold it are not counted on.
-     */
-    private record Output(double peak, double rms) {
-
-        static final Output NONE = new Output(0, 0);
-
-        static Output of(Axis axis, CycleChange change) {
-            AxisLoad load = AxisLoad.of(axis.with(axis.drive().withoutBrake()), change);
-            double inertia = load.drivetrain().gearInertia();
-            double peak = load.holdingTorque();
-            for (LoadPiece piece : load.pieces()) {
-                peak = Math.max(
-                        peak,
-                        Extreme.ofMagnitude(piece.torque(inertia), 0, piece.duration())
-                                .size());
-            }
-            return new Output(peak, LoadSums.of(load.pieces(), load.period()).rmsTorque(inertia));
-        }
     }
 }

@@ -56,7 +56,7 @@ final class LongerMoves {
     }
 
     private boolean holds(double slowness) {
-        GearedLoad slower = GearedLoad.of(axis, trial.way().gear(), CycleChange.slower(slowness));
+        GearedLoad slower = trial.way().changed(axis, CycleChange.slower(slowness));
         return new Contender(new Trial(slower, trial.offer(), axis.drive(), brakes), kit, 0).feasible();
     }
 }

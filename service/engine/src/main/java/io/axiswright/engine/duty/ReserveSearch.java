@@ -20,6 +20,12 @@ import java.util.stream.IntStream;
 /** Searches for the most an axis can do; every state it looks at is judged by the very limits that choose a drive unit. */
 final class ReserveSearch {
 
+    /**
+     * The cycles of all axes that ask have no more pieces than this together: a search looks at some 400 cycles, and so many
+     * pieces keep a processor busy for some seconds.
+     */
+    static final int MOST_PIECES = 4000;
+
     /** Ways of time factors: a tenth a step, a thousandfold in all. */
     private static final int TIME_STEPS = 73;
 
@@ -46,6 +52,15 @@ final class ReserveSearch {
         HoldingBrake brake = best.trial().brake();
         this.brakes = brake == null ? brakes : new BrakeStock(List.of(brake));
         axis.cycle().segments().forEach(segment -> motions.put(segment, Motion.of(segment)));
+    }
+
+    /** How many pieces of motion the cycles of those axes have together that ask for reserves. */
+    static int pieces(List<Axis> axes) {
+        return axes.stream()
+                .filter(axis -> axis.drive().asksReserves())
+                .flatMap(axis -> axis.cycle().segments().stream())
+                .mapToInt(segment -> Motion.of(segment).stretches().size())
+                .sum();
     }
 
     static Reserves of(Axis axis, Choice.Judged best, BrakeStock brakes) {
@@ -91,7 +106,7 @@ final class ReserveSearch {
     }
 
     private HoldingEdge.Worst worst(Function<Segment, Motion> moved, ToDoubleFunction<Segment> carried) {
-        GearedLoad load = GearedLoad.of(axis, best.trial().way().gear(), new CycleChange(moved, carried));
+        GearedLoad load = best.trial().way().changed(axis, new CycleChange(moved, carried));
         Trial trial = new Trial(load, best.trial().offer(), axis.drive(), brakes);
         HoldingEdge.Worst worst = new HoldingEdge.Worst(DutyLimit.FEED, 0);
         for (DutyLimit limit : DutyLimit.values()) {

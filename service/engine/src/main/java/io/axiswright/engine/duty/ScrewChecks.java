@@ -11,10 +11,12 @@ import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Force;
 import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Pressure;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Time;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.SequencedMap;
 
@@ -24,6 +26,8 @@ final class ScrewChecks {
     private static final String BEAM =
             "Thomson and Dahleh, Theory of Vibration with Applications, table 9.5-1; share: common practice, no source";
     private static final String EULER = "Euler's cases of buckling; factor: common practice, no source";
+    private static final String JOHNSON =
+            "J. B. Johnson's parabola (Shigley, Mechanical Engineering Design, 8th ed., eq. 4-43); factor: common practice, no source";
     private static final String LIFE = "ISO 3408-5:2006, 7.1.2 and 7.2 (formulas from memory)";
 
     /** Share of the critical speed a screw may turn at, and how much buckling force it must have: common practice, no source. */
@@ -67,7 +71,12 @@ final class ScrewChecks {
 
     private Column column(ScrewSupport support) {
         Length length = support.unsupportedLength() == null ? screw.length() : support.unsupportedLength();
-        return new Column(support.rootDiameter().si(), length.si(), support.ends());
+        Pressure yield = support.yieldStrength();
+        return new Column(
+                support.rootDiameter().si(),
+                length.si(),
+                support.ends(),
+                yield == null ? Double.POSITIVE_INFINITY : yield.si());
     }
 
     private void whirling(ScrewSupport support) {
@@ -97,20 +106,27 @@ final class ScrewChecks {
         double factor = support.bucklingFactor() == null ? BUCKLING_FACTOR : support.bucklingFactor();
         double allowed = column.bucklingForce() / factor;
         double force = load.hardestPull() / LinearMechanics.travel(screw);
+        SequencedMap<String, Quantity> inputs = new LinkedHashMap<>(inputs(
+                "d", support.rootDiameter(),
+                "K", new Ratio(column.bucklingLengthShare()),
+                "L", new Length(column.length()),
+                "factor", new Ratio(factor),
+                "F", new Force(force)));
+        if (support.yieldStrength() != null) {
+            inputs.put("S_y", support.yieldStrength());
+        }
+        String clause = column.stout() ? JOHNSON : EULER;
         derive(
                 "F_perm",
-                "F_perm = pi³·E·d⁴/(64·(K·L)²)/factor",
-                inputs(
-                        "d", support.rootDiameter(),
-                        "K", new Ratio(column.bucklingLengthShare()),
-                        "L", new Length(column.length()),
-                        "factor", new Ratio(factor),
-                        "F", new Force(force)),
-                EULER,
+                column.stout()
+                        ? "F_perm = pi·d²/4·(S_y − (S_y·K·L/(d/4)/(2·pi))²/E)/factor"
+                        : "F_perm = pi³·E·d⁴/(64·(K·L)²)/factor",
+                inputs,
+                clause,
                 new Force(allowed));
         if (force > allowed) {
             findings.add(FindingCode.DUTY_SCREW_BUCKLES.at(
-                    subject, pointer + "/support", EULER, new Force(force), new Force(allowed)));
+                    subject, pointer + "/support", clause, new Force(force), new Force(allowed)));
         }
     }
 

@@ -32,7 +32,7 @@ final class Trial {
         this.offer = offer;
         this.selection = selection;
         DriveUnit unit = offer.unit();
-        brakeTorque = selection.holdingBrake() ? BrakeStock.MARGIN * load.holdingTorque() : 0;
+        brakeTorque = selection.holdingBrake() ? selection.holdingMargin() * load.holdingTorque() : 0;
         brake = selection.holdingBrake() ? brakes.cheapest(unit.frameSize(), brakeTorque) : null;
         strongestBrake = brake != null ? brake.torque().si() : brakes.strongest(unit.frameSize());
         inertia = load.addedInertia()
@@ -91,7 +91,7 @@ final class Trial {
     double use(DutyLimit limit, @Nullable VentilationKit kit) {
         return switch (limit) {
             case FEED -> canBeFed() ? DutyLimit.use(offer.voltage(), offer.highestVoltage()) : DutyLimit.HIGHEST_USE;
-            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK -> way.use(limit);
+            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK, GEAR_STOP -> way.use(limit);
             case SPEED -> DutyLimit.use(sums.peakSpeed(), offer.intermittent().topSpeed());
             case BRAKE -> brakeUse();
             case CONTINUOUS -> DutyLimit.use(rmsTorque, continuousTorque(kit));

@@ -11,7 +11,7 @@ import java.util.function.DoubleFunction;
 public enum Dimension {
     LENGTH(Length.class, Length::new, 1e-6, 1e4),
     ANGLE(Angle.class, Angle::new, 1e-6, 1e6),
-    TIME(Time.class, Time::new, 1e-6, 1e6),
+    TIME(Time.class, Time::new, 1e-6, 1e9),
     SPEED(Speed.class, Speed::new, 1e-6, 1e4),
     ANGULAR_SPEED(AngularSpeed.class, AngularSpeed::new, 1e-6, 1e5),
     LINEAR_ACCELERATION(LinearAcceleration.class, LinearAcceleration::new, 1e-6, 1e6),

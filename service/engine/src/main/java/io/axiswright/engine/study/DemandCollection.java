@@ -105,13 +105,18 @@ final class DemandCollection {
         for (CircuitConductoring.PowerCable cable : run.conductoring().cables()) {
             demands.add(new Demand(
                     cable.item(),
-                    new BigDecimal(cable.length()).setScale(2, RoundingMode.UP),
+                    wholeCentimetres(cable.length()),
                     NeedKind.REQUIRED,
                     "circuit " + cable.circuit(),
                     "brings the power",
                     "/design/installation",
                     List.of()));
         }
+    }
+
+    /** The next whole centimetre, m; what a length is over by rounding alone, below a nanometre, does not count. */
+    private static BigDecimal wholeCentimetres(double length) {
+        return new BigDecimal(length).setScale(9, RoundingMode.HALF_UP).setScale(2, RoundingMode.CEILING);
     }
 
     private void add(@Nullable String item, String asker, String reason, String pointer) {

@@ -230,7 +230,7 @@ class DesignCheckTest {
                 zone,
                 null,
                 new Frequency(250),
-                new DriveSelection(null, null, false, false, false),
+                DriveWish.any(),
                 null);
     }
 
@@ -252,7 +252,7 @@ class DesignCheckTest {
                 zone,
                 null,
                 new Frequency(250),
-                new DriveSelection(null, null, false, brake, false),
+                new DriveWish().braked(brake).made(),
                 mounting);
     }
 }

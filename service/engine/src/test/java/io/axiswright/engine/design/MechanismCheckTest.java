@@ -55,7 +55,7 @@ class MechanismCheckTest {
                 null,
                 null,
                 new Frequency(250),
-                new DriveSelection(null, null, false, false, false),
+                DriveWish.any(),
                 null);
     }
 
@@ -100,14 +100,15 @@ class MechanismCheckTest {
                 FaultCode.INCONSISTENT);
         refused(faults(screw(null, thread(1.9, 0.005), null)), "/mechanism/thread/friction", FaultCode.INCONSISTENT);
         refused(
-                faults(screw(0.9, null, new ScrewSupport(EndFixity.FIXED_FREE, new Length(0.03), null, null, null))),
+                faults(screw(
+                        0.9, null, new ScrewSupport(EndFixity.FIXED_FREE, new Length(0.03), null, null, null, null))),
                 "/mechanism/support/rootDiameter",
                 FaultCode.INCONSISTENT);
         refused(
                 faults(screw(
                         0.9,
                         null,
-                        new ScrewSupport(EndFixity.FIXED_FREE, new Length(0.01), new Length(2), null, null))),
+                        new ScrewSupport(EndFixity.FIXED_FREE, new Length(0.01), new Length(2), null, null, null))),
                 "/mechanism/support/unsupportedLength",
                 FaultCode.INCONSISTENT);
     }

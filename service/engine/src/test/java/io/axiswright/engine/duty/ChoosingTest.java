@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.GearChoice;
 import io.axiswright.engine.design.Move;
 import io.axiswright.engine.design.Polynomial345;
@@ -57,7 +58,7 @@ class ChoosingTest {
         AxisDuty duty = new DutySizing().size(request).axes().getFirst();
         Axis axis = request.axes().getFirst();
         ExhaustiveChoice all = new ExhaustiveChoice(
-                GearedLoad.all(axis, request.gearUnits()),
+                GearedLoad.all(axis, request),
                 Offer.all(request),
                 axis.drive(),
                 new BrakeStock(request.holdingBrakes()));
@@ -139,7 +140,7 @@ class ChoosingTest {
     }
 
     private static final DriveSelection CHOOSE =
-            new DriveSelection("u", null, false, false, false, GearChoice.CHOOSE, null);
+            new DriveWish().item("u").gear(GearChoice.CHOOSE).made();
 
     /** 10 kg·m² through 1 rad in 0.5 s and back by the 3-4-5 law. */
     private static Axis table(DriveSelection drive, double time) {

@@ -14,7 +14,7 @@ import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.HousingHeat;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Cycloidal;
-import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.ModifiedSine;
 import io.axiswright.engine.design.ModifiedTrapezoid;
@@ -78,7 +78,7 @@ class CycleSizingTest {
 
     @Test
     void aFeedTheCatalogueDoesNotHaveIsNamed() {
-        var onePhase = new DriveSelection(null, Feed.ONE_PHASE, false, false, false);
+        var onePhase = new DriveWish().feed(Feed.ONE_PHASE).made();
         List<Finding> findings =
                 findings(axis("a", table(0.1, 0, 1), null, onePhase, turn(1, 1, new Triangular())), unit("u", 5, 1));
         Finding none = the(FindingCode.DUTY_FEED_NONE, findings);

@@ -19,6 +19,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Hoist;
@@ -33,6 +34,7 @@ import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.quantity.Angle;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.Time;
 import java.util.ArrayList;
@@ -47,10 +49,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The discipline from request to result. */
 class DutySizingTest {
 
-    private static final DriveSelection BRAKED = new DriveSelection(null, null, false, true, false);
+    private static final DriveSelection BRAKED = new DriveWish().braked(true).made();
 
     private static DriveSelection stated(String item, @Nullable Feed feed, boolean brake) {
-        return new DriveSelection(item, feed, false, brake, false);
+        return new DriveWish().item(item).feed(feed).braked(brake).made();
     }
 
     private static Axis indexing(DriveSelection drive) {
@@ -157,7 +159,7 @@ class DutySizingTest {
 
     @Test
     void ventilationRaisesTheContinuousTorque() {
-        Axis axis = indexing(new DriveSelection(null, null, true, false, false));
+        Axis axis = indexing(new DriveWish().ventilated(true).made());
         DriveUnit unit = unit("u", "F", 0.8, 400, 10);
         DutyRequest request = new DutyRequest(
                 SITE,
@@ -187,18 +189,7 @@ class DutySizingTest {
     void verticalAxisNeedsABrake() {
         DriveUnit unit = unit("u", "F", 5, 400, 10);
         assertThat(codes(lift(ANY, 20), unit)).contains(FindingCode.DUTY_BRAKE_ABSENT, FindingCode.DUTY_LOAD_MAY_FALL);
-        DutyRequest request = new DutyRequest(
-                SITE,
-                MAINS,
-                List.of(lift(BRAKED, 20)),
-                List.of(),
-                List.of(unit),
-                List.of(
-                        Fixtures.brake("dear", "F", 9, 1e-5, 90),
-                        Fixtures.brake("cheap", "F", 2, 1e-5, 40),
-                        Fixtures.brake("weak", "F", 1.4, 1e-5, 10)),
-                List.of());
-        DutyResult result = new DutySizing().size(request);
+        DutyResult result = withBrakes(BRAKED);
         assertThat(result.findings())
                 .extracting(Finding::code)
                 .contains(FindingCode.DUTY_LOAD_MAY_FALL)
@@ -206,6 +197,46 @@ class DutySizingTest {
         // 20 kg · 9.80665 m/s² · 0.05 m / 10 = 0.980665 N·m, times 1.5 = 1.471 N·m
         assertThat(result.axes().getFirst().holdingBrake()).isEqualTo("cheap");
         assertThat(result.axes().getFirst().figures().holdingTorque().si()).isCloseTo(0.980665, within(1e-12));
+    }
+
+    private static DutyResult withBrakes(DriveSelection drive) {
+        DutyRequest request = new DutyRequest(
+                SITE,
+                MAINS,
+                List.of(lift(drive, 20)),
+                List.of(),
+                List.of(unit("u", "F", 5, 400, 10)),
+                List.of(
+                        Fixtures.brake("dear", "F", 9, 1e-5, 90),
+                        Fixtures.brake("cheap", "F", 2, 1e-5, 40),
+                        Fixtures.brake("weak", "F", 1.4, 1e-5, 10)),
+                List.of());
+        return new DutySizing().size(request);
+    }
+
+    /** 0.980665 N·m times 1.4 is 1.373 N·m, times 2.1 is 2.06 N·m, times 9.5 is 9.32 N·m; the brakes have 1.4, 2 and 9. */
+    @Test
+    void marginOfTheBrakeIsTheOneStated() {
+        assertThat(brakeWithMargin(1.4)).isEqualTo("weak");
+        assertThat(brakeWithMargin(2.1)).isEqualTo("dear");
+        DutyResult result = withBrakes(
+                new DriveWish().item("u").braked(true).brakeMargin(9.5).made());
+        assertThat(result.findings())
+                .filteredOn(finding -> finding.code() == FindingCode.DUTY_BRAKE_WEAK)
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.clause()).contains("drive.brakeMargin"));
+        assertThat(result.derivations())
+                .filteredOn(derivation -> derivation.symbol().equals("T_brake"))
+                .singleElement()
+                .satisfies(derivation -> {
+                    assertThat(derivation.inputs()).containsEntry("margin", new Ratio(9.5));
+                    assertThat(derivation.result().si()).isCloseTo(9.5 * 0.980665, within(1e-12));
+                });
+    }
+
+    private static @Nullable String brakeWithMargin(double margin) {
+        DriveSelection drive = new DriveWish().braked(true).brakeMargin(margin).made();
+        return withBrakes(drive).axes().getFirst().holdingBrake();
     }
 
     @Test
@@ -340,7 +371,7 @@ class DutySizingTest {
             List<io.axiswright.engine.design.Segment> longer =
                     new ArrayList<>(axis.cycle().segments());
             longer.add(new Dwell(new Time(0.5), null, null, true));
-            DriveSelection braked = new DriveSelection(null, null, false, true, false);
+            DriveSelection braked = new DriveWish().braked(true).made();
             Axis plain = Fixtures.geared(
                     axis.id(),
                     axis.mechanism(),

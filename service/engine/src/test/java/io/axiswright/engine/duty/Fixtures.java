@@ -10,6 +10,7 @@ import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Cycle;
 import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Gear;
@@ -53,7 +54,7 @@ final class Fixtures {
     static final Mains MAINS = new Mains(
             SupplySystem.THREE_PHASE_FOUR_WIRE, new Voltage(400), 0.1, 0.1, new Frequency(50), new Current(10_000));
 
-    static final DriveSelection ANY = new DriveSelection(null, null, false, false, false);
+    static final DriveSelection ANY = DriveWish.any();
 
     static final StopZone ZONE = new StopZone("zone", StopCategory.CATEGORY_1, new Time(0.1), new Time(0.2), null);
 

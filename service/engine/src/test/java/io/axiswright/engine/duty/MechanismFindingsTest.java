@@ -26,6 +26,7 @@ import io.axiswright.engine.quantity.Force;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.Pressure;
 import io.axiswright.engine.quantity.Time;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -52,7 +53,7 @@ class MechanismFindingsTest {
     }
 
     private static ScrewSupport support(EndFixity ends, double root) {
-        return new ScrewSupport(ends, new Length(root), null, null, null);
+        return new ScrewSupport(ends, new Length(root), null, null, null, null);
     }
 
     private static DutyResult size(Mechanism mechanism, double seconds) {
@@ -84,6 +85,25 @@ class MechanismFindingsTest {
                 .contains(FindingCode.DUTY_SCREW_BUCKLES);
         assertThat(codes(screw(Math.PI / 2, support(EndFixity.FIXED_FIXED, 0.0165), null), 10))
                 .doesNotContain(FindingCode.DUTY_SCREW_BUCKLES, FindingCode.DUTY_SCREW_UNCHECKED);
+    }
+
+    /**
+     * By hand: fixed at both ends, 0.6 m, root 18 mm, 0.5·0.6/0.0045 = 66.7, stout below pi·sqrt(2·206e9/300e6) = 116.4; so
+     * 254.47 mm² bear 300 − (300·66.7/(2·pi))²/206000 = 250.8 MPa, half of 63.8 kN is allowed, where Euler had half of 116 kN.
+     */
+    @Test
+    void aStoutScrewBucklesByJohnsonsParabola() {
+        ScrewSupport support = new ScrewSupport(
+                EndFixity.FIXED_FIXED, new Length(0.018), new Length(0.6), null, null, new Pressure(300e6));
+        DutyResult result = size(screw(Math.PI / 2, support, null), 10);
+        assertThat(value(result, "F_perm")).isCloseTo(31_912, within(2.0));
+        assertThat(result.derivations())
+                .filteredOn(derivation -> derivation.symbol().equals("F_perm"))
+                .singleElement()
+                .satisfies(derivation -> {
+                    assertThat(derivation.clause()).contains("Johnson");
+                    assertThat(derivation.inputs()).containsEntry("S_y", new Pressure(300e6));
+                });
     }
 
     @Test

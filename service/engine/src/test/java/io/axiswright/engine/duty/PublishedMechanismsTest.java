@@ -131,11 +131,41 @@ class PublishedMechanismsTest {
         assertThat(torque(screw, List.of(), 20_000, 0.01)).isCloseTo(110.148, withinPercentage(0.01));
     }
 
+    /**
+     * Shigley, Mechanical Engineering Design, 8th ed., solution 4-77: a pinned round bar of 7/8 in and 18 in, yield 37.5 kpsi,
+     * stiffness 30 Mpsi: 17 714 lbf by Johnson. The length makes up for the stiffness, as only L²/E counts.
+     */
+    @Test
+    void bucklingOfAStoutStrut() {
+        double inch = 0.0254;
+        double psi = 6894.757;
+        double length = 18 * inch * Math.sqrt(Column.STIFFNESS / (30e6 * psi));
+        Column column = new Column(0.875 * inch, length, EndFixity.SUPPORTED_SUPPORTED, 37.5e3 * psi);
+        assertThat(column.stout()).isTrue();
+        assertThat(column.bucklingForce()).isCloseTo(17_714 * 4.448222, withinPercentage(0.02));
+    }
+
+    /**
+     * Shigley, Mechanical Engineering Design, 9th ed., ex. 4-17, p. 187: 500 MPa and 207 GPa part at a slenderness of 90.4; 1.5 m of
+     * 37.48 mm bear 88 kN by Euler.
+     */
+    @Test
+    void slendernessAtWhichEulerBegins() {
+        double yield = 500e6 * Column.STIFFNESS / 207e9;
+        double quarter = 0.01;
+        assertThat(new Column(4 * quarter, 90.35 * quarter, EndFixity.SUPPORTED_SUPPORTED, yield).stout())
+                .isTrue();
+        assertThat(new Column(4 * quarter, 90.45 * quarter, EndFixity.SUPPORTED_SUPPORTED, yield).stout())
+                .isFalse();
+        Column slender = new Column(0.03748, 1.5, EndFixity.SUPPORTED_SUPPORTED, yield);
+        assertThat(slender.bucklingForce() * 207e9 / Column.STIFFNESS).isCloseTo(88e3, withinPercentage(0.1));
+    }
+
     /** Jindal ex. 7-6, p. 195: pinned strut of 280 mm, 8/6.4 mm, 207 GPa: 3093.4 N; a round bar of the same second moment. */
     @Test
     void bucklingOfAPinnedStrut() {
         double root = Math.pow(Math.pow(8, 4) - Math.pow(6.4, 4), 0.25) / 1000;
-        Column column = new Column(root, 0.28, EndFixity.SUPPORTED_SUPPORTED);
+        Column column = new Column(root, 0.28, EndFixity.SUPPORTED_SUPPORTED, Double.POSITIVE_INFINITY);
         assertThat(column.bucklingForce() * 207e9 / Column.STIFFNESS).isCloseTo(3093.4, withinPercentage(0.01));
     }
 
@@ -152,7 +182,7 @@ class PublishedMechanismsTest {
         "FIXED_FIXED, 27.361, 39.92, 22.4"
     })
     void factorsOfEndFixity(EndFixity ends, double whirling, double buckling, double printed) {
-        Column column = new Column(0.02, 1, ends);
+        Column column = new Column(0.02, 1, ends, Double.POSITIVE_INFINITY);
         double revolutions = column.criticalSpeed() * 60 / (2 * Math.PI);
         assertThat(revolutions).isCloseTo(whirling * 20 / 1e6 * 1e7, withinPercentage(0.02));
         assertThat(column.bucklingForce()).isCloseTo(buckling * Math.pow(20, 4) / 1e6 * 1e4, withinPercentage(0.05));
@@ -185,7 +215,7 @@ class PublishedMechanismsTest {
     @Test
     void bucklingLengthOfAFixedAndASupportedEnd() {
         double root = new BrentSolver(1e-14).solve(200, u -> Math.sin(u) - u * Math.cos(u), 4, 5);
-        assertThat(new Column(1, 1, EndFixity.FIXED_SUPPORTED).bucklingLengthShare())
+        assertThat(new Column(1, 1, EndFixity.FIXED_SUPPORTED, Double.POSITIVE_INFINITY).bucklingLengthShare())
                 .isCloseTo(Math.PI / root, within(1e-8));
     }
 

@@ -5,6 +5,7 @@ import io.axiswright.engine.design.Belt;
 import io.axiswright.engine.design.Custom;
 import io.axiswright.engine.design.Cycloidal;
 import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Friction;
 import io.axiswright.engine.design.Gear;
@@ -115,7 +116,10 @@ final class RandomAxes {
                     new Inertia(between(0, 1e-4)),
                     random.nextBoolean() ? null : new Torque(between(0, 0.3)));
         }
-        DriveSelection drive = new DriveSelection(null, null, random.nextBoolean(), random.nextBoolean(), false);
+        DriveSelection drive = new DriveWish()
+                .ventilated(random.nextBoolean())
+                .braked(random.nextBoolean())
+                .made();
         return Fixtures.geared(id, mechanism, List.of(gears), drive, segments.toArray(Segment[]::new));
     }
 

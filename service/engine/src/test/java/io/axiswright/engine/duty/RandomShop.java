@@ -5,7 +5,7 @@ import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.Axis;
-import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.GearChoice;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Inertia;
@@ -47,7 +47,7 @@ final class RandomShop {
         return new DutyRequest(
                 Fixtures.SITE,
                 Fixtures.MAINS,
-                List.of(choosing(random.next(id))),
+                List.of(choosing(Fixtures.inZone(random.next(id)))),
                 List.of(Fixtures.ZONE),
                 units,
                 brakes,
@@ -69,19 +69,12 @@ final class RandomShop {
                 new Torque(0.02),
                 new Torque(nominal),
                 new Torque(2 * nominal),
-                new AngularSpeed(speed));
+                new AngularSpeed(speed),
+                null);
     }
 
     /** The same axis, its gear to be chosen. */
     static Axis choosing(Axis axis) {
-        DriveSelection drive = axis.drive();
-        return axis.with(new DriveSelection(
-                drive.item(),
-                drive.feed(),
-                drive.forcedVentilationAllowed(),
-                drive.holdingBrake(),
-                drive.keepAlive(),
-                GearChoice.CHOOSE,
-                null));
+        return axis.with(DriveWish.like(axis.drive()).gear(GearChoice.CHOOSE).made());
     }
 }

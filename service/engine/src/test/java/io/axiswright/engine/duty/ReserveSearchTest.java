@@ -10,6 +10,7 @@ import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Cycle;
 import io.axiswright.engine.design.DirectDrive;
 import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Move;
 import io.axiswright.engine.design.Segment;
@@ -18,12 +19,16 @@ import io.axiswright.engine.design.TorquePlace;
 import io.axiswright.engine.design.TorquePoint;
 import io.axiswright.engine.design.Trapezoidal;
 import io.axiswright.engine.design.Triangular;
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Payload;
+import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Torque;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.SplittableRandom;
@@ -34,9 +39,10 @@ import org.junit.jupiter.api.Test;
 /** The most an axis can do: by hand, and by sizing the axis at the answer and just beyond it. */
 class ReserveSearchTest {
 
-    private static final DriveSelection ASKING = new DriveSelection(null, null, false, false, false, null, true);
+    private static final DriveSelection ASKING = new DriveWish().reserves().made();
 
-    private static final DriveSelection BRAKED = new DriveSelection(null, null, false, true, false, null, true);
+    private static final DriveSelection BRAKED =
+            new DriveWish().braked(true).reserves().made();
 
     private static final double GRAVITY = 9.80665;
 
@@ -55,6 +61,10 @@ class ReserveSearchTest {
     }
 
     private static AxisDuty duty(Axis axis, DriveUnit unit, HoldingBrake... brakes) {
+        return size(axis, unit, brakes).axes().getFirst();
+    }
+
+    private static DutyResult size(Axis axis, DriveUnit unit, HoldingBrake... brakes) {
         return new DutySizing()
                 .size(new DutyRequest(
                         Fixtures.SITE,
@@ -63,9 +73,7 @@ class ReserveSearchTest {
                         List.of(Fixtures.ZONE),
                         List.of(unit),
                         List.of(brakes),
-                        List.of()))
-                .axes()
-                .getFirst();
+                        List.of()));
     }
 
     private static double factor(TimeReserve reserve) {
@@ -98,6 +106,52 @@ class ReserveSearchTest {
         assertThat(factor(reserve)).isCloseTo(shortest / 0.5, millionth(shortest / 0.5));
         assertThat(reserve.limit()).isEqualTo(DutyLimit.INTERMITTENT);
         assertThat(reserve.verdict()).isEqualTo(ReserveVerdict.BOUND);
+    }
+
+    /** The same triangle: t = sqrt(4·J/T) = 82.5 ms of the stated 0.5 s, with 10 s of rest each. */
+    @Test
+    void reservesAreDerived() {
+        Axis axis = spinning(0.01, Fixtures.turn(1, 0.5, new Triangular()), Fixtures.dwell(10));
+        double shortest = Math.sqrt(4 * (0.01 + ROTOR) / 6);
+        assertThat(size(axis, unit(2, 4000)).derivations())
+                .filteredOn(derivation -> derivation.symbol().equals("k_move"))
+                .singleElement()
+                .satisfies(derivation -> {
+                    assertThat(derivation.formula()).contains("intermittent limit breaks beyond");
+                    assertThat(derivation.result().si()).isCloseTo(shortest / 0.5, millionth(shortest / 0.5));
+                    assertThat(derivation.inputs().get("t_cycle")).isEqualTo(new Time(10.5));
+                });
+        assertThat(size(axis, unit(2, 4000)).derivations())
+                .extracting(Derivation::symbol)
+                .contains("k_cycle", "p_add");
+    }
+
+    /** A triangle is two pieces, a dwell is one; 1333 of each are 3999 pieces, one dwell more 4000, two more 4001. */
+    @Test
+    void reservesOfVeryLongCyclesAreNotSearched() {
+        assertThat(ReserveSearch.pieces(List.of(longCycle(4000)))).isEqualTo(4000);
+        DutyResult result = size(longCycle(4001), unit(2, 4000));
+        assertThat(result.axes().getFirst().reserves()).isNull();
+        assertThat(result.findings())
+                .filteredOn(finding -> finding.code() == FindingCode.DUTY_RESERVES_UNSEARCHED)
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.pointer()).isEqualTo("/design/axes");
+                    assertThat(finding.value()).isEqualTo(new Ratio(4001));
+                    assertThat(finding.limit()).isEqualTo(new Ratio(4000));
+                });
+    }
+
+    private static Axis longCycle(int pieces) {
+        List<Segment> segments = new ArrayList<>();
+        for (int k = 0; k < pieces / 3; k++) {
+            segments.add(Fixtures.turn(1e-3, 0.5, new Triangular()));
+            segments.add(Fixtures.dwell(1));
+        }
+        while (segments.size() < pieces / 3 * 2 + pieces % 3) {
+            segments.add(Fixtures.dwell(1));
+        }
+        return spinning(1e-5, segments.toArray(Segment[]::new));
     }
 
     @Test

@@ -98,6 +98,10 @@ class ShaftChecksTest {
         return new DutySizing().size(Fixtures.request(List.of(axis), List.of(unit)));
     }
 
+    private static ShaftFigures shaft(DutyResult result) {
+        return Objects.requireNonNull(result.axes().getFirst().shaft());
+    }
+
     private static List<Finding> findings(Axis axis, @Nullable ShaftBearing shaft) {
         return size(axis, shaft).findings().stream()
                 .filter(finding -> CODES.contains(finding.code()))
@@ -141,6 +145,15 @@ class ShaftChecksTest {
         // 2·400 N, its line 15 mm before the shoulder, the bearing 20 mm behind: 800·(100 + 20 + 15)/100 N
         double turns = Math.pow(14000 / (800 * 1.35), 3) * 1e6;
         double turnsOfCycle = 1 / (Math.PI * 0.05);
+        ShaftFigures figures = shaft(result);
+        assertThat(figures.radialForce().si()).isEqualTo(800);
+        assertThat(figures.distance().si()).isEqualTo(0.015);
+        assertThat(si(figures.permittedForce())).isEqualTo(1000);
+        assertThat(figures.meanForce().si()).isCloseTo(800, within(1e-9));
+        assertThat(figures.turnsPerCycle()).isCloseTo(turnsOfCycle, within(1e-9));
+        assertThat(si(figures.equivalentLoad())).isCloseTo(1080, within(1e-9));
+        assertThat(si(figures.bearingLife())).isCloseTo(turns / turnsOfCycle * 2, within(1.0));
+        assertThat(derived(result, "P_m,shaft")).isEqualTo(si(figures.equivalentLoad()));
         assertThat(derived(result, "L_10h,shaft")).isCloseTo(turns / turnsOfCycle * 2, within(1.0));
         assertThat(findings(running(belt(400), null), SHAFT)).isEmpty();
     }
@@ -204,8 +217,10 @@ class ShaftChecksTest {
             assertThat(finding.code()).isEqualTo(FindingCode.DUTY_SHAFT_UNCHECKED);
             assertThat(si(finding.value())).isEqualTo(800);
         });
-        assertThat(findings(axis(belt(400), Fixtures.gear(3, 0.95), null, stroke(0.5), stroke(-0.5)), null))
-                .isEmpty();
+        assertThat(shaft(size(running(belt(400), null), null)).bearingLife()).isNull();
+        Axis geared = axis(belt(400), Fixtures.gear(3, 0.95), null, stroke(0.5), stroke(-0.5));
+        assertThat(findings(geared, null)).isEmpty();
+        assertThat(size(geared, SHAFT).axes().getFirst().shaft()).isNull();
         Mechanism direct = new DirectDrive(new Inertia(0.01), null, null);
         Segment turn = Fixtures.turn(1, 0.5, new Triangular());
         assertThat(findings(axis(direct, null, null, turn), null)).isEmpty();
@@ -216,7 +231,9 @@ class ShaftChecksTest {
 
     @Test
     void standstillTakesNoLife() {
-        assertThat(derived(size(axis(belt(400), null, null, Fixtures.dwell(1)), SHAFT), "L_10h,shaft"))
-                .isEqualTo(3.2e12);
+        ShaftFigures figures = shaft(size(axis(belt(400), null, null, Fixtures.dwell(1)), SHAFT));
+        assertThat(si(figures.bearingLife())).isEqualTo(3.2e12);
+        assertThat(figures.radialForce().si()).isEqualTo(800);
+        assertThat(figures.turnsPerCycle()).isZero();
     }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Cycle;
-import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Jog;
 import io.axiswright.engine.design.Leg;
@@ -50,7 +50,7 @@ class CycleCheckTest {
                         null,
                         null,
                         new Frequency(1),
-                        new DriveSelection(null, null, false, false, false),
+                        DriveWish.any(),
                         null),
                 "");
     }

@@ -7,7 +7,7 @@ import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
-import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.GearChoice;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Inertia;
@@ -36,7 +36,7 @@ class ChosenGearUnitTest {
                 axis.stopZone(),
                 axis.busGroup(),
                 axis.commandRate(),
-                new DriveSelection("unit-small", null, false, false, false, GearChoice.CHOOSE, null),
+                new DriveWish().item("unit-small").gear(GearChoice.CHOOSE).made(),
                 axis.mounting());
         Design design = new Design(
                 cell.name(),
@@ -69,7 +69,8 @@ class ChosenGearUnitTest {
                 null,
                 new Torque(60),
                 new Torque(120),
-                new AngularSpeed(600));
+                new AngularSpeed(600),
+                null);
         return new Catalogue(
                 c.name(),
                 c.currency(),

@@ -9,7 +9,7 @@ import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
-import io.axiswright.engine.design.DriveSelection;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Gear;
 import io.axiswright.engine.design.StopCategory;
@@ -181,7 +181,7 @@ class SystemStudyTest {
                 axis.stopZone(),
                 axis.busGroup(),
                 axis.commandRate(),
-                new DriveSelection(null, Feed.DC_BUS, false, false, false),
+                new DriveWish().feed(Feed.DC_BUS).made(),
                 axis.mounting());
         StudyResult result = STUDY.system(
                 new StudyRequest(CodeBasis.IEC_60204_1, withUnits(c, units), with(request, List.of(asksForDc))));

@@ -2,6 +2,7 @@ package io.axiswright.engine.study;
 
 import io.axiswright.engine.catalogue.*;
 import io.axiswright.engine.design.*;
+import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.quantity.*;
 import java.math.BigDecimal;
 import java.util.List;
@@ -71,7 +72,7 @@ public final class TestCell {
                 "zone",
                 null,
                 new Frequency(250),
-                new DriveSelection(null, null, false, false, false),
+                DriveWish.any(),
                 new ShaftMounting(MountingKind.FACE, null, new ClampFastening(1, new Force(9000), 0.12), 2));
     }
 
