@@ -1,0 +1,11 @@
+package io.axiswright.engine.fault;
+
+/** Where on the AC distribution a fault is. */
+public enum FaultPlace {
+    /** The supply terminals of the machine. */
+    SUPPLY_TERMINALS,
+    /** The mains panel, after the feeder. */
+    MAINS_PANEL,
+    /** The end of a branch circuit, at a load. */
+    LOAD
+}
