@@ -52,6 +52,9 @@ public record ProtectiveDevice(
      */
     private static final double SHORTEST_SYMMETRICAL = 0.1;
 
+    /** In longer ones conductors give heat off; that is overload, not short circuit (434.5.2). */
+    private static final double LONGEST_ADIABATIC = 5;
+
     /** A device whose clearing times are not stated. */
     public ProtectiveDevice(
             String id,
@@ -102,12 +105,15 @@ public record ProtectiveDevice(
         if (letThroughEnergy != null) {
             return letThroughEnergy;
         }
+        var brief = points().stream()
+                .filter(point -> point.time().si() <= LONGEST_ADIABATIC)
+                .toList();
         double most = 0;
-        for (int k = 0; k < points().size() && points().get(k).current().si() <= highest.si(); k++) {
+        for (int k = 0; k < brief.size() && brief.get(k).current().si() <= highest.si(); k++) {
             // up to the next point a fault may last as long as at this one
-            double end = k + 1 < points().size() ? points().get(k + 1).current().si() : Double.POSITIVE_INFINITY;
+            double end = k + 1 < brief.size() ? brief.get(k + 1).current().si() : Double.POSITIVE_INFINITY;
             double current = Math.min(end, highest.si());
-            double time = Math.max(points().get(k).time().si(), SHORTEST_SYMMETRICAL);
+            double time = Math.max(brief.get(k).time().si(), SHORTEST_SYMMETRICAL);
             most = Math.max(most, current * current * time);
         }
         return most == 0 ? null : new JouleIntegral(most);

@@ -11,6 +11,7 @@ import io.axiswright.engine.standard.Source;
 import io.axiswright.engine.supply.Feeder;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
@@ -32,7 +33,10 @@ final class SupplyRemarks {
                 Feeder.POINTER,
                 "common practice, no source",
                 mains.prospectiveFaultCurrent(),
-                points.getLast().minimum().smallest()));
+                points.stream()
+                        .map(point -> point.minimum().smallest())
+                        .min(Comparator.comparingDouble(Current::si))
+                        .orElse(null)));
         if (mains.minimumFaultCurrent() == null || mains.faultResistanceRatio() == null) {
             findings.add(FindingCode.FAULT_SUPPLY_ASSUMED.at(
                     "the supply", Feeder.POINTER, SupplyCases.METHOD, mains.prospectiveFaultCurrent(), null));
