@@ -25,8 +25,8 @@ class FaultNetworkTest {
 
     /** IEC 60228:2004 Table 3, class 5, ohm per km at 20 °C. */
     private static final Map<String, Double> CLASS_5 = Map.of(
-            "1.5 mm2", 13.3, "2.5 mm2", 7.98, "4 mm2", 4.95, "6 mm2", 3.3, "10 mm2", 1.91, "16 mm2", 1.21, "25 mm2", 0.78,
-            "35 mm2", 0.554);
+            "1.5 mm2", 13.3, "2.5 mm2", 7.98, "4 mm2", 4.95, "6 mm2", 3.3, "10 mm2", 1.91, "16 mm2", 1.21, "25 mm2",
+            0.78, "35 mm2", 0.554);
 
     /** IEC 60028 annealed copper, 20 °C to 70 °C. */
     private static final double HOT = 1 + 0.00393 * 50;
@@ -52,13 +52,11 @@ class FaultNetworkTest {
             RandomSites site, double feeder, double branch, double c, double heat, boolean lowest) {
         var mains = site.mains();
         double volts = mains.voltage().si();
-        Complex[] lines =
-                switch (mains.system()) {
-                    case ONE_PHASE_TWO_WIRE -> new Complex[] {new Complex(c * volts)};
-                    case ONE_PHASE_THREE_WIRE ->
-                        new Complex[] {new Complex(c * volts / 2), new Complex(-c * volts / 2)};
-                    case THREE_PHASE_THREE_WIRE, THREE_PHASE_FOUR_WIRE -> star(c * volts / Math.sqrt(3));
-                };
+        Complex[] lines = switch (mains.system()) {
+            case ONE_PHASE_TWO_WIRE -> new Complex[] {new Complex(c * volts)};
+            case ONE_PHASE_THREE_WIRE -> new Complex[] {new Complex(c * volts / 2), new Complex(-c * volts / 2)};
+            case THREE_PHASE_THREE_WIRE, THREE_PHASE_FOUR_WIRE -> star(c * volts / Math.sqrt(3));
+        };
         double fault = lowest
                 ? Objects.requireNonNull(mains.minimumFaultCurrent()).si()
                 : mains.prospectiveFaultCurrent().si();
@@ -96,8 +94,7 @@ class FaultNetworkTest {
         agrees(currents.lineToEarth(), network::lineToEarth, site);
     }
 
-    private static void agrees(
-            @Nullable Current current, DoubleSupplier network, RandomSites site) {
+    private static void agrees(@Nullable Current current, DoubleSupplier network, RandomSites site) {
         if (current != null) {
             assertThat(current.si())
                     .as(site.toString())
@@ -132,7 +129,8 @@ class FaultNetworkTest {
                             Objects.requireNonNull(mains.minimumFaultCurrent()).si() * 1.1,
                             mains.faultResistanceRatio(),
                             mains.earthing(),
-                            Objects.requireNonNull(mains.earthFaultLoopImpedance()).si());
+                            Objects.requireNonNull(mains.earthFaultLoopImpedance())
+                                    .si());
                     return new RandomSites(stronger, site.sizes(), site.feederMetres(), site.branchMetres());
                 })
                 .forEach(pair -> neverAbove(pair.getFirst(), pair.getLast()));
@@ -150,19 +148,21 @@ class FaultNetworkTest {
                             Objects.requireNonNull(mains.minimumFaultCurrent()).si(),
                             null,
                             mains.earthing(),
-                            Objects.requireNonNull(mains.earthFaultLoopImpedance()).si());
+                            Objects.requireNonNull(mains.earthFaultLoopImpedance())
+                                    .si());
                     return new RandomSites(unknown, site.sizes(), site.feederMetres(), site.branchMetres());
                 })
                 .forEach(pair -> {
                     for (int k = 0; k < pair.getFirst().size(); k++) {
-                        neverAbove(pair.getLast().get(k).minimum(), pair.getFirst().get(k).minimum());
+                        neverAbove(
+                                pair.getLast().get(k).minimum(),
+                                pair.getFirst().get(k).minimum());
                     }
                 });
     }
 
     private static String thicker(String size) {
-        return RandomSites.METRIC.get(
-                Math.min(RandomSites.METRIC.indexOf(size) + 1, RandomSites.METRIC.size() - 1));
+        return RandomSites.METRIC.get(Math.min(RandomSites.METRIC.indexOf(size) + 1, RandomSites.METRIC.size() - 1));
     }
 
     private static Stream<List<List<FaultPoint>>> sites(UnaryOperator<RandomSites> change) {
@@ -207,7 +207,8 @@ class FaultNetworkTest {
         assertThat(Objects.requireNonNull(currents.threePhase()).si()).isCloseTo(10_000, within(1e-6));
         assertThat(Objects.requireNonNull(currents.lineToLine()).si())
                 .isCloseTo(10_000 * Math.sqrt(3) / 2, within(1e-6));
-        assertThat(Objects.requireNonNull(points.getFirst().minimum().threePhase()).si())
+        assertThat(Objects.requireNonNull(points.getFirst().minimum().threePhase())
+                        .si())
                 .isCloseTo(6_000, within(1e-6));
     }
 }

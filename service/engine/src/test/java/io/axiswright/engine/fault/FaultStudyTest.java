@@ -61,9 +61,10 @@ class FaultStudyTest {
 
     @Test
     void aDistributionCircuitAndALargeOneHaveFiveSeconds() {
-        var result = study(
-                stated(0.2), feeder("25 mm2", 10, quick(63, 90_000)), three("16 mm2", quick(40, 60_000), 20));
-        assertThat(result.circuits()).allSatisfy(c -> assertThat(si(c.disconnectionTime())).isEqualTo(5));
+        var result =
+                study(stated(0.2), feeder("25 mm2", 10, quick(63, 90_000)), three("16 mm2", quick(40, 60_000), 20));
+        assertThat(result.circuits())
+                .allSatisfy(c -> assertThat(si(c.disconnectionTime())).isEqualTo(5));
     }
 
     @Test
@@ -78,7 +79,12 @@ class FaultStudyTest {
     @Test
     void aLoadMustBearWhatFlowsAtItsTerminals() {
         var near = Sites.branch(
-                "C1", Connection.THREE_PHASE, "6 mm2", breaker(16, 10_000), drive("near", 1, 5000), drive("far", 20, 5000));
+                "C1",
+                Connection.THREE_PHASE,
+                "6 mm2",
+                breaker(16, 10_000),
+                drive("near", 1, 5000),
+                drive("far", 20, 5000));
         var result = study(stated(0.2), feeder(null, 0, breaker(63, 10_000)), near);
         assertThat(result.findings())
                 .filteredOn(f -> f.code() == FindingCode.FAULT_LOAD_RATING_LOW)
@@ -89,7 +95,12 @@ class FaultStudyTest {
     @Test
     void theWeakestLinkRatesTheMachine() {
         var branch = Sites.branch(
-                "C1", Connection.THREE_PHASE, "6 mm2", breaker(16, 14_000), drive("axis", 20, 5000), unrated("supply", 1));
+                "C1",
+                Connection.THREE_PHASE,
+                "6 mm2",
+                breaker(16, 14_000),
+                drive("axis", 20, 5000),
+                unrated("supply", 1));
         var mains = Sites.mains(SupplySystem.THREE_PHASE_FOUR_WIRE, 480, 10_000, null, null, null, null);
         var result = new FaultStudy()
                 .study(northAmerican(mains, feeder("6 AWG", 3, breaker(60, 14_000)), inGauge(branch, "10 AWG")));
@@ -100,7 +111,8 @@ class FaultStudyTest {
         assertThat(codes(result))
                 .contains(FindingCode.FAULT_MACHINE_RATING_LOW, FindingCode.FAULT_RATING_UNSTATED)
                 .doesNotContain(FindingCode.FAULT_LOAD_RATING_LOW);
-        assertThat(codes(study(stated(0.2), feeder(null, 0, breaker(63, 10_000)), three("6 mm2", breaker(16, 10_000), 20))))
+        assertThat(codes(study(
+                        stated(0.2), feeder(null, 0, breaker(63, 10_000)), three("6 mm2", breaker(16, 10_000), 20))))
                 .doesNotContain(FindingCode.FAULT_MACHINE_RATING_LOW);
     }
 
@@ -112,8 +124,8 @@ class FaultStudyTest {
     @Test
     void northAmericanConductorsByHand() {
         var mains = Sites.mains(SupplySystem.THREE_PHASE_FOUR_WIRE, 480, 10_000, null, null, null, null);
-        var branch = Sites.branch(
-                "C1", Connection.THREE_PHASE, "10 AWG", breaker(20, 14_000), drive("axis", 30.48, 10_000));
+        var branch =
+                Sites.branch("C1", Connection.THREE_PHASE, "10 AWG", breaker(20, 14_000), drive("axis", 30.48, 10_000));
         var result = new FaultStudy().study(northAmerican(mains, feeder(null, 0, breaker(60, 14_000)), branch));
         assertThat(si(result.points().getLast().maximum().threePhase())).isCloseTo(2601.3, within(0.5));
         assertThat(result.circuits().getLast().disconnectionTime()).isNull();
@@ -138,7 +150,8 @@ class FaultStudyTest {
 
     @Test
     void saysWhatDisconnectionCouldNotBeExaminedFor() {
-        assertThat(codes(study(stated(0.2), feeder(null, 0, breaker(63, 10_000)), three("6 mm2", breaker(16, 10_000), 5))))
+        assertThat(codes(study(
+                        stated(0.2), feeder(null, 0, breaker(63, 10_000)), three("6 mm2", breaker(16, 10_000), 5))))
                 .contains(FindingCode.FAULT_DEVICE_TIMES_UNKNOWN);
         assertThat(codes(study(plain(), feeder(null, 0, quick(63, 90_000)), three("6 mm2", quick(16, 40_000), 5))))
                 .contains(FindingCode.FAULT_EARTH_LOOP_UNKNOWN);
@@ -146,8 +159,7 @@ class FaultStudyTest {
 
     @Test
     void inTtOvercurrentDevicesRarelyDo() {
-        var mains = Sites.mains(
-                SupplySystem.THREE_PHASE_FOUR_WIRE, 400, 10_000, 6000.0, 0.5, SystemEarthing.TT, 20.0);
+        var mains = Sites.mains(SupplySystem.THREE_PHASE_FOUR_WIRE, 400, 10_000, 6000.0, 0.5, SystemEarthing.TT, 20.0);
         var result = study(mains, feeder(null, 0, quick(63, 90_000)), three("6 mm2", quick(16, 40_000), 20));
         assertThat(codes(result)).contains(FindingCode.FAULT_RESIDUAL_DEVICE_NEEDED);
         assertThat(si(result.circuits().getLast().disconnectionTime())).isEqualTo(0.2);
@@ -157,8 +169,7 @@ class FaultStudyTest {
 
     @Test
     void inItAFirstFaultStays() {
-        var mains = Sites.mains(
-                SupplySystem.THREE_PHASE_THREE_WIRE, 400, 10_000, 6000.0, 0.5, SystemEarthing.IT, null);
+        var mains = Sites.mains(SupplySystem.THREE_PHASE_THREE_WIRE, 400, 10_000, 6000.0, 0.5, SystemEarthing.IT, null);
         var result = study(mains, feeder(null, 0, quick(63, 90_000)), three("6 mm2", quick(16, 40_000), 20));
         assertThat(codes(result)).contains(FindingCode.FAULT_FIRST_FAULT_STAYS);
         assertThat(result.points().getLast().maximum().lineToEarth()).isNull();
@@ -193,7 +204,8 @@ class FaultStudyTest {
 
     @Test
     void tablesNotReadInPrintAreNamed() {
-        var branch = Sites.branch("C1", Connection.THREE_PHASE, "10 AWG", breaker(20, 14_000), drive("axis", 5, 14_000));
+        var branch =
+                Sites.branch("C1", Connection.THREE_PHASE, "10 AWG", breaker(20, 14_000), drive("axis", 5, 14_000));
         var mains = Sites.mains(SupplySystem.THREE_PHASE_FOUR_WIRE, 480, 10_000, null, null, null, null);
         assertThat(codes(new FaultStudy().study(northAmerican(mains, feeder(null, 0, null), branch))))
                 .contains(FindingCode.FAULT_TABLE_FROM_MEMORY); // k of the 75 °C column
@@ -207,18 +219,20 @@ class FaultStudyTest {
         assertThat(result.circuits().getFirst().lowestFault()).isNull();
     }
 
-    private static FaultCircuit three(
-            String size, ProtectiveDevice device, double metres) {
+    private static FaultCircuit three(String size, ProtectiveDevice device, double metres) {
         return Sites.branch("C1", Connection.THREE_PHASE, size, device, drive("axis", metres, 10_000));
     }
 
     private static FaultCircuit inGauge(FaultCircuit circuit, String size) {
         return Sites.branch(
-                circuit.id(), circuit.connection(), size, circuit.device(), circuit.ends().toArray(CircuitEnd[]::new));
+                circuit.id(),
+                circuit.connection(),
+                size,
+                circuit.device(),
+                circuit.ends().toArray(CircuitEnd[]::new));
     }
 
-    private static FaultResult study(
-            Mains mains, FaultCircuit feeder, FaultCircuit... branches) {
+    private static FaultResult study(Mains mains, FaultCircuit feeder, FaultCircuit... branches) {
         return new FaultStudy().study(iec(mains, feeder, branches));
     }
 

@@ -23,7 +23,8 @@ class PublishedFaultsTest {
     @Test
     void pointToPointThreePhase() {
         var supply = supply(208, 208 / SQRT_3, 46_273, null);
-        double fault = amperes(supply.at(line(20 / (22_185.0 * 2)), Connection.THREE_PHASE).threePhase());
+        double fault = amperes(
+                supply.at(line(20 / (22_185.0 * 2)), Connection.THREE_PHASE).threePhase());
         assertThat(fault / 46_273).isCloseTo(0.852, within(0.0005));
         assertThat(fault).isCloseTo(39_426, within(1.0));
     }
@@ -107,8 +108,7 @@ class PublishedFaultsTest {
     void earthFaultLoop() {
         var supply = new SupplyCase(230, 400, 0.01, 0.15, null);
         double metres = 30 * 1.2;
-        var conductors =
-                path(new Impedance(3.08e-3 * metres, 0), null, new Impedance(7.41e-3 * metres, 0));
+        var conductors = path(new Impedance(3.08e-3 * metres, 0), null, new Impedance(7.41e-3 * metres, 0));
         assertThat(supply.loop(conductors)).isCloseTo(0.52764, within(1e-5));
         assertThat(amperes(supply.at(conductors, Connection.THREE_PHASE).lineToEarth()))
                 .isCloseTo(435.9, within(0.05));

@@ -10,7 +10,8 @@ import java.util.Random;
 /** A distribution by chance. */
 record RandomSites(Mains mains, List<String> sizes, double feederMetres, double branchMetres) {
 
-    static final List<String> METRIC = List.of("1.5 mm2", "2.5 mm2", "4 mm2", "6 mm2", "10 mm2", "16 mm2", "25 mm2", "35 mm2");
+    static final List<String> METRIC =
+            List.of("1.5 mm2", "2.5 mm2", "4 mm2", "6 mm2", "10 mm2", "16 mm2", "25 mm2", "35 mm2");
     private static final SupplySystem[] SYSTEMS = SupplySystem.values();
 
     static RandomSites of(Random random) {

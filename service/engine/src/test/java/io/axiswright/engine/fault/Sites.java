@@ -81,7 +81,11 @@ final class Sites {
     }
 
     static FaultCircuit branch(
-            String id, Connection connection, @Nullable String size, @Nullable ProtectiveDevice device, CircuitEnd... ends) {
+            String id,
+            Connection connection,
+            @Nullable String size,
+            @Nullable ProtectiveDevice device,
+            CircuitEnd... ends) {
         return new FaultCircuit(
                 id,
                 "/design/axes/0",
@@ -115,10 +119,7 @@ final class Sites {
     }
 
     static ProtectiveDevice breaker(
-            double rating,
-            double interrupting,
-            @Nullable List<ClearingPoint> points,
-            @Nullable Double letThrough) {
+            double rating, double interrupting, @Nullable List<ClearingPoint> points, @Nullable Double letThrough) {
         return new ProtectiveDevice(
                 "breaker-" + rating,
                 "breaker",

@@ -14,8 +14,16 @@ class FaultTablesTest {
     /** IEC 60364-4-41 Table 41.1 as printed at http://www.ericmark.talktalk.net/41-1.html; voltages of 120, 208, 400, 480, 690 V. */
     @ParameterizedTest
     @CsvSource({
-        "TN, 120, 0.8", "TN, 120.09, 0.8", "TN, 230.94, 0.4", "TN, 277.13, 0.2", "TN, 398.37, 0.2", "TN, 480, 0.1",
-        "TT, 120, 0.3", "TT, 230.94, 0.2", "TT, 277.13, 0.07", "TT, 480, 0.04"
+        "TN, 120, 0.8",
+        "TN, 120.09, 0.8",
+        "TN, 230.94, 0.4",
+        "TN, 277.13, 0.2",
+        "TN, 398.37, 0.2",
+        "TN, 480, 0.1",
+        "TT, 120, 0.3",
+        "TT, 230.94, 0.2",
+        "TT, 277.13, 0.07",
+        "TT, 480, 0.04"
     })
     void finalCircuitsUpTo32Amperes(SystemEarthing earthing, double volts, double seconds) {
         var time = DisconnectionTimes.ofFinalCircuit(earthing, new Voltage(volts), new Current(32));
