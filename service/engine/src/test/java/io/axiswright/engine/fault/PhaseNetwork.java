@@ -23,7 +23,7 @@ final class PhaseNetwork {
     private static final int EARTH = 4;
 
     /** A dead short in ohm: small against any conductor, and not so small that rounding shows. */
-    private static final double SHORT = 1e-8;
+    private static final double SHORT = 1e-9;
 
     private final Complex[] volts;
     private final List<Complex[]> segments = new ArrayList<>();
