@@ -19,11 +19,13 @@ final class Distribution {
     private static final double COLD_CELSIUS = 20;
 
     private final SupplyCases supply;
+    private final TransformerFaults transformers;
     private final ConductorImpedances cold;
     private final ConductorImpedances hot;
 
     Distribution(FaultRequest request) {
         supply = SupplyCases.of(request.codeBasis(), request.mains());
+        transformers = new TransformerFaults(request.codeBasis(), request.mains());
         // plastic has the least reactance, steel the most
         cold = new ConductorImpedances(request.codeBasis(), COLD_CELSIUS, Raceway.PVC);
         hot = new ConductorImpedances(
@@ -66,6 +68,18 @@ final class Distribution {
                 new Resistance(line.reactance()),
                 highest(reach, connection),
                 lowest(reach, connection));
+    }
+
+    /** The secondary terminals of a transformer at the mains panel. */
+    FaultPoint secondary(FaultTransformer transformer, Reach panel) {
+        return new FaultPoint(
+                FaultPlace.TRANSFORMER_SECONDARY,
+                transformer.id(),
+                null,
+                null,
+                null,
+                transformers.highest(transformer, supply.highest(), panel.cold()),
+                transformers.lowest(transformer, supply.lowest(), panel.hot()));
     }
 
     List<Derivation> derivations() {

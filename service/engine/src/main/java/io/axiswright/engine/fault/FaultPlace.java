@@ -6,6 +6,8 @@ public enum FaultPlace {
     SUPPLY_TERMINALS,
     /** The mains panel, after the feeder. */
     MAINS_PANEL,
+    /** The secondary terminals of a transformer that stands at the mains panel. */
+    TRANSFORMER_SECONDARY,
     /** The end of a branch circuit, at a load. */
     LOAD
 }

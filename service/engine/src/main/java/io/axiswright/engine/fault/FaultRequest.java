@@ -16,6 +16,7 @@ import java.util.List;
  * @param conductorTemperature highest temperature of the conductors in operation
  * @param feeder the feeder; its one end is the mains panel
  * @param branches the branch circuits
+ * @param transformers transformers at the mains panel
  */
 public record FaultRequest(
         CodeBasis codeBasis,
@@ -23,10 +24,12 @@ public record FaultRequest(
         Insulation insulation,
         Temperature conductorTemperature,
         FaultCircuit feeder,
-        List<FaultCircuit> branches) {
+        List<FaultCircuit> branches,
+        List<FaultTransformer> transformers) {
 
-    /** Keeps the list from being changed afterwards. */
+    /** Keeps the lists from being changed afterwards. */
     public FaultRequest {
         branches = List.copyOf(branches);
+        transformers = List.copyOf(transformers);
     }
 }

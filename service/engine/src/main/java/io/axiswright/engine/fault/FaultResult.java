@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Short-circuit currents and what they mean.
  *
- * @param points the supply terminals, the mains panel, then every load, by circuit; a place no conductors were found for is
- *     left out
+ * @param points the supply terminals, the mains panel, transformers, then every load, by circuit; a place no conductors were
+ *     found for is left out
  * @param circuits the feeder, then the branch circuits; none where the feeder has no conductors
  * @param shortCircuitRating short-circuit current rating of the machine at its supply terminals: the lowest rating of any
  *     protective device or load, without credit for what limits the current ahead of it; absent if nothing is rated

@@ -8,6 +8,7 @@ import io.axiswright.engine.standard.Source;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -50,7 +51,10 @@ public final class FaultStudy {
             add(distribution.point(
                     FaultPlace.SUPPLY_TERMINALS, "supply terminals", null, terminals, feeder.connection()));
             Optional<Reach> panel = ends(terminals, feeder, FaultPlace.MAINS_PANEL);
-            panel.ifPresent(at -> request.branches().forEach(branch -> ends(at, branch, FaultPlace.LOAD)));
+            panel.ifPresent(at -> {
+                request.transformers().forEach(transformer -> secondary(transformer, at));
+                request.branches().forEach(branch -> ends(at, branch, FaultPlace.LOAD));
+            });
             List<Finding> findings = new ArrayList<>(SupplyRemarks.of(request, points));
             findings.addAll(judge.findings());
             findings.addAll(rating.findings());
@@ -87,6 +91,12 @@ public final class FaultStudy {
             return reached.stream().reduce((before, last) -> last);
         }
 
+        private void secondary(FaultTransformer transformer, Reach panel) {
+            FaultPoint point = distribution.secondary(transformer, panel);
+            points.add(point);
+            derivations.add(TransformerFaults.derivation(transformer, point));
+        }
+
         private void add(FaultPoint point) {
             points.add(point);
             derivations.add(new Derivation(
@@ -96,7 +106,8 @@ public final class FaultStudy {
                     Derivation.inputs(
                             "Z",
                             new Resistance(Math.hypot(
-                                    point.resistance().si(), point.reactance().si()))),
+                                    Objects.requireNonNull(point.resistance()).si(),
+                                    Objects.requireNonNull(point.reactance()).si()))),
                     SupplyCases.METHOD,
                     point.maximum().largest()));
         }

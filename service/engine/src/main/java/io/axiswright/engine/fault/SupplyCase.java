@@ -54,6 +54,11 @@ record SupplyCase(
         return Impedance.ofRatio(impedance, ratio).plus(path.line());
     }
 
+    /** One line from the source to the end of a conductor, in ohm. */
+    double total(Impedance conductors) {
+        return total(impedance, conductors);
+    }
+
     private double total(double supply, Impedance conductors) {
         return resistanceRatio == null
                 ? supply + conductors.magnitude()

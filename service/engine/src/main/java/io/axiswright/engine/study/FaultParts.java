@@ -6,6 +6,7 @@ import io.axiswright.engine.conductor.CircuitConductors;
 import io.axiswright.engine.fault.CircuitEnd;
 import io.axiswright.engine.fault.FaultCircuit;
 import io.axiswright.engine.fault.FaultRequest;
+import io.axiswright.engine.fault.FaultTransformer;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.study.CircuitConductoring.PowerCable;
 import io.axiswright.engine.supply.BranchCircuit;
@@ -53,7 +54,23 @@ final class FaultParts {
                 insulation,
                 new Temperature(InsulationUnder.celsius(insulation) + ICE_POINT),
                 feeder(supply.feeder()),
-                supply.circuits().stream().map(this::branch).toList());
+                supply.circuits().stream().map(this::branch).toList(),
+                transformers(supply));
+    }
+
+    /** Of just the rating that is needed; a larger one lets more through, in proportion. */
+    private List<FaultTransformer> transformers(SupplyResult supply) {
+        Double impedance = Needed.installation(request.design()).transformerImpedance();
+        return impedance == null
+                ? List.of()
+                : supply.transformers().stream()
+                        .map(need -> new FaultTransformer(
+                                "transformer for " + String.join(", ", need.loads()),
+                                need.feed(),
+                                need.secondary(),
+                                need.power(),
+                                impedance))
+                        .toList();
     }
 
     private FaultCircuit feeder(Feeder feeder) {

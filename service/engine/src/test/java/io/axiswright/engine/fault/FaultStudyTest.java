@@ -13,14 +13,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.catalogue.ProtectiveDevice;
+import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.SupplySystem;
 import io.axiswright.engine.design.SystemEarthing;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.ApparentPower;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.supply.Connection;
 import java.util.List;
 import java.util.Objects;
@@ -192,6 +195,49 @@ class FaultStudyTest {
                 .containsExactly("C1", "C1 (protective conductor)");
         assertThat(codes(study(mains, feeder(null, 0, device), three("10 mm2", device, 20))))
                 .doesNotContain(FindingCode.FAULT_CONDUCTOR_HOT);
+    }
+
+    /**
+     * 400 V, 10 kA, c 1.1 and 0.9, no feeder; 5 kVA, 4 %, 230 V one-phase between lines. Own: 0.04 · 230² / 5000 = 423.2 mohm,
+     * K_T = 0.95 · 1.1 / 1.024 = 1.02051: 431.88 mohm. Ahead: 2 · 25.403 mohm · (230 / 400)² = 16.798 mohm. Highest 253 V /
+     * hypot(431.88, 16.798) = 585.36 A; lowest 207 V / (16.798 + 423.2) = 470.5 A. Three-phase: 431.88 and 8.399 mohm, 253 / √3 /
+     * 431.96 = 338.15 A.
+     */
+    @Test
+    void transformersByHand() {
+        var request = iec(plain(), feeder(null, 0, null));
+        var points = new FaultStudy()
+                .study(new FaultRequest(
+                        request.codeBasis(),
+                        request.mains(),
+                        request.insulation(),
+                        request.conductorTemperature(),
+                        request.feeder(),
+                        List.of(),
+                        List.of(transformer(Feed.ONE_PHASE), transformer(Feed.THREE_PHASE))))
+                .points();
+        var one = points.get(2);
+        assertThat(one.place()).isEqualTo(FaultPlace.TRANSFORMER_SECONDARY);
+        assertThat(si(one.maximum().lineToLine())).isCloseTo(585.36, within(0.1));
+        assertThat(si(one.minimum().lineToLine())).isCloseTo(470.5, within(0.1));
+        assertThat(si(points.get(3).maximum().threePhase())).isCloseTo(338.15, within(0.1));
+        assertThat(si(points.get(3).maximum().lineToLine())).isCloseTo(338.15 * Math.sqrt(3) / 2, within(0.1));
+    }
+
+    /** 230 V two-wire, 10 kA, to 24 V with 100 VA and 5 %: own 0.05 · 24² / 100 = 288 mohm; ahead (1.1 · 230 V / 10 kA) · (24/230)². */
+    @Test
+    void aTransformerOnALineAndNeutral() {
+        var mains = Sites.mains(SupplySystem.ONE_PHASE_TWO_WIRE, 230, 10_000, null, null, null, null);
+        var transformer = new FaultTransformer("T", Feed.ONE_PHASE, new Voltage(24), new ApparentPower(100), 0.05);
+        var supply = SupplyCases.of(Sites.IEC, mains).lowest();
+        assertThat(si(new TransformerFaults(Sites.IEC, mains)
+                        .lowest(transformer, supply, Path.START)
+                        .lineToLine()))
+                .isCloseTo(0.9 * 24 / (0.288 + 0.0253 * 24 * 24 / 230 / 230), within(1e-6));
+    }
+
+    private static FaultTransformer transformer(Feed feed) {
+        return new FaultTransformer("T", feed, new Voltage(230), new ApparentPower(5000), 0.04);
     }
 
     @Test

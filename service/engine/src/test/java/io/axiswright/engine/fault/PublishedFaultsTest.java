@@ -3,8 +3,11 @@ package io.axiswright.engine.fault;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.SupplySystem;
+import io.axiswright.engine.quantity.ApparentPower;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.supply.Connection;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -112,6 +115,27 @@ class PublishedFaultsTest {
         assertThat(supply.loop(conductors)).isCloseTo(0.52764, within(1e-5));
         assertThat(amperes(supply.at(conductors, Connection.THREE_PHASE).lineToEarth()))
                 .isCloseTo(435.9, within(0.05));
+    }
+
+    /**
+     * The transformers of three of these examples behind an infinite bus: 300 kVA, 1.8 %, 208 V, 46 273 A printed from rounded
+     * factors; 1500 kVA, 5.75 %, 480 V, 31 374 A printed from 1804 A; 1 MVA, 5 %, 400 V, 28.9 kA printed.
+     */
+    @Test
+    void transformersBehindAnInfiniteBus() {
+        assertThat(secondary(300e3, 0.018, 208)).isCloseTo(46_273, within(15.0));
+        assertThat(secondary(1500e3, 0.0575, 480)).isCloseTo(31_374, within(5.0));
+        assertThat(secondary(1e6, 0.05, 400)).isCloseTo(28_868, within(1.0));
+    }
+
+    private static double secondary(double power, double impedance, double volts) {
+        var mains = Sites.mains(SupplySystem.THREE_PHASE_THREE_WIRE, 10_000, 200_000, null, 0.0, null, null);
+        var transformer =
+                new FaultTransformer("T", Feed.THREE_PHASE, new Voltage(volts), new ApparentPower(power), impedance);
+        var bus = new SupplyCase(10_000 / SQRT_3, 10_000, 0, 0, 0.0);
+        return amperes(new TransformerFaults(Sites.NA, mains)
+                .highest(transformer, bus, Path.START)
+                .threePhase());
     }
 
     private static SupplyCase supply(double toLine, double toNeutral, double fault, @Nullable Double ratio) {

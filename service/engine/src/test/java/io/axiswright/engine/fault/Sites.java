@@ -61,11 +61,13 @@ final class Sites {
     }
 
     static FaultRequest iec(Mains mains, FaultCircuit feeder, FaultCircuit... branches) {
-        return new FaultRequest(IEC, mains, Insulation.PVC_70, new Temperature(343.15), feeder, List.of(branches));
+        return new FaultRequest(
+                IEC, mains, Insulation.PVC_70, new Temperature(343.15), feeder, List.of(branches), List.of());
     }
 
     static FaultRequest northAmerican(Mains mains, FaultCircuit feeder, FaultCircuit... branches) {
-        return new FaultRequest(NA, mains, Insulation.NEC_75, new Temperature(348.15), feeder, List.of(branches));
+        return new FaultRequest(
+                NA, mains, Insulation.NEC_75, new Temperature(348.15), feeder, List.of(branches), List.of());
     }
 
     static FaultCircuit feeder(@Nullable String size, double metres, @Nullable ProtectiveDevice device) {
