@@ -8,7 +8,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Short-circuit currents and what they mean.
+ * Short-circuit currents and what they mean. Nothing but the supply feeds a fault: drives behind rectifiers cannot feed back,
+ * and motors straight on the line are counted only so far as a finding says that they are too large to be left out.
  *
  * @param points the supply terminals, the mains panel, transformers, then every load, by circuit; a place no conductors were
  *     found for is left out
