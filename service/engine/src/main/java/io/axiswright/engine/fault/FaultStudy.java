@@ -85,9 +85,7 @@ public final class FaultStudy {
             }
             CircuitFault fault = judge.circuit(circuit, origin, reached);
             circuits.add(fault);
-            if (fault.loopImpedance() != null) {
-                derivations.add(CircuitJudge.derivation(fault, distribution));
-            }
+            judge.derivation(fault).ifPresent(derivations::add);
             return reached.stream().reduce((before, last) -> last);
         }
 

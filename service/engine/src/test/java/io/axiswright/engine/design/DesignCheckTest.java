@@ -163,31 +163,6 @@ class DesignCheckTest {
                 null);
     }
 
-    @Test
-    void theLowestFaultCurrentIsNoHigherThanTheHighest() {
-        assertThat(faults(withLowest(9000)))
-                .containsExactly(Map.entry("/mains/minimumFaultCurrent", FaultCode.INCONSISTENT));
-        assertThat(faults(withLowest(8000))).isEmpty();
-    }
-
-    private static Design withLowest(double amperes) {
-        Design d = design(List.of(), null, null);
-        Mains m = d.mains();
-        var mains = new Mains(
-                m.system(),
-                m.voltage(),
-                m.lowTolerance(),
-                m.highTolerance(),
-                m.frequency(),
-                m.prospectiveFaultCurrent(),
-                new Current(amperes),
-                null,
-                null,
-                null);
-        return new Design(
-                d.name(), d.site(), mains, d.axes(), d.stopZones(), d.network(), d.controlPower(), d.installation());
-    }
-
     private static Network network(String place, String port) {
         return new Network(
                 new Host(ORIGIN, List.of(port(port))),
