@@ -136,9 +136,9 @@ class FaultNetworkTest {
                 .forEach(pair -> neverAbove(pair.getFirst(), pair.getLast()));
     }
 
-    /** What is not known of the supply is never taken better than it could be. */
+    /** An angle of the supply's impedance that is not stated never makes the lowest currents higher than any stated one. */
     @Test
-    void whatIsNotStatedIsTakenAtItsWorst() {
+    void anUnknownAngleIsTakenAtItsWorst() {
         sites(site -> {
                     var mains = site.mains();
                     var unknown = Sites.mains(
