@@ -36,6 +36,7 @@ class EngineArchitectureTest {
             "stopping",
             "supply",
             "conductor",
+            "fault",
             "mounting",
             "bill",
             "study",
@@ -50,6 +51,7 @@ class EngineArchitectureTest {
             "stopping", "StoppingStudy",
             "supply", "SupplySizing",
             "conductor", "ConductorSizing",
+            "fault", "FaultStudy",
             "mounting", "MountingCheck",
             "bill", "BillMaking");
 

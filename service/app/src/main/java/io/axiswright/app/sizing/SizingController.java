@@ -7,6 +7,7 @@ import io.axiswright.engine.conductor.ConductorResult;
 import io.axiswright.engine.conductor.ConductorSizing;
 import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.mounting.MountingResult;
 import io.axiswright.engine.stopping.StoppingResult;
 import io.axiswright.engine.study.StudyResult;
@@ -66,6 +67,11 @@ class SizingController {
     @PostMapping("/conductors")
     ConductorResult sizeConductors(@RequestBody ConductorRequest request) {
         return conductorSizing.size(request);
+    }
+
+    @PostMapping("/faults")
+    FaultResult sizeFaults(@RequestBody SizingRequest request) {
+        return study.faults(requests.of(request));
     }
 
     @PostMapping("/mounting")

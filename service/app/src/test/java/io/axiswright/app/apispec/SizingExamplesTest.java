@@ -17,7 +17,7 @@ class SizingExamplesTest extends ApiSpecTest {
                 .filter(operation -> operation.bodySchema().equals("SizingRequest"))
                 .map(Operation::id)
                 .toList();
-        assertThat(sizing).hasSize(9);
+        assertThat(sizing).hasSize(10);
         for (String operation : sizing) {
             var request = withExample("SizingRequest.request.label-applicator");
             expect(send(operation, request), operation, 200, "label-applicator");

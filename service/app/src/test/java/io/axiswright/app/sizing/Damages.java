@@ -34,6 +34,7 @@ final class Damages {
         damages.emptied();
         damages.stops();
         damages.feeds();
+        damages.faults();
         damages.network();
         damages.mounting();
         damages.mechanisms();
@@ -127,6 +128,27 @@ final class Damages {
                     value(unit, "leakageCurrent", 0.5);
                     value(unit, "shortCircuitRating", 1);
                 }));
+    }
+
+    private void faults() {
+        make("little known of supply and devices", body -> {
+            at(body, "/design/mains").remove(List.of("minimumFaultCurrent", "earthFaultLoopImpedance", "earthing"));
+            each(body, "/inlineCatalogue/protectiveDevices", device -> device.remove("clearingPoints"));
+        });
+        make("little known of the supply", body -> at(body, "/design/mains").remove("earthFaultLoopImpedance"));
+        make("earth electrodes", body -> at(body, "/design/mains").put("earthing", "TT"));
+        make("no earthing at all", body -> at(body, "/design/mains").put("earthing", "IT"));
+        make("a long way to earth", body -> value(at(body, "/design/mains"), "earthFaultLoopImpedance", 20));
+        make("a strong supply", body -> value(at(body, "/design/mains"), "prospectiveFaultCurrent", 150));
+        make("lowest above highest", body -> value(at(body, "/design/mains"), "minimumFaultCurrent", 150));
+        make(
+                "devices that let everything through",
+                body -> each(
+                        body, "/inlineCatalogue/protectiveDevices", device -> value(device, "letThroughEnergy", 1e9)));
+        make("transformers", body -> {
+            value(at(body, "/design/mains"), "voltage", 690);
+            at(body, "/design/installation").put("transformerImpedance", 0.04);
+        });
     }
 
     private void network() {

@@ -37,6 +37,7 @@ final class ItemCheck {
                         pointer + "/peakTorque",
                         "The peak torque is below the nominal torque.",
                         "at least nominalTorque");
+            case ProtectiveDevice device -> notFaster(device, pointer + "/clearingPoints");
             default -> List.of();
         };
     }
@@ -50,6 +51,20 @@ final class ItemCheck {
                         FaultCode.INCONSISTENT,
                         "The speed is not above that of the point before.",
                         "points in order of rising speed"));
+    }
+
+    private static List<Fault> notFaster(ProtectiveDevice device, String pointer) {
+        List<ClearingPoint> points = device.clearingPoints() == null ? List.of() : device.clearingPoints();
+        return IntStream.range(1, points.size())
+                .filter(k -> points.get(k).current().si()
+                                <= points.get(k - 1).current().si()
+                        || points.get(k).time().si() > points.get(k - 1).time().si())
+                .mapToObj(k -> new Fault(
+                        pointer + "/" + k,
+                        FaultCode.INCONSISTENT,
+                        "It does not follow the point before: more current is cleared at least as fast.",
+                        "points in order of rising current and falling time"))
+                .toList();
     }
 
     private static List<Fault> unless(boolean holds, String pointer, String detail, String accepted) {

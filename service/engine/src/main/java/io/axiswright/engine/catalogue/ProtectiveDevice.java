@@ -3,9 +3,13 @@ package io.axiswright.engine.catalogue;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.DeviceKind;
 import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.JouleIntegral;
 import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +26,10 @@ import org.jspecify.annotations.Nullable;
  * @param rating rated current
  * @param interruptingRating highest fault current it clears
  * @param ratedVoltage rated voltage
+ * @param clearingPoints points of its time-current characteristic: a breaker's instantaneous trip, what a fuse clears
+ *     within 0.4 s and 5 s; by rising current. Times of clearing are not examined if absent
+ * @param letThroughEnergy most I²t it lets through at fault currents up to its interrupting rating; if absent, by its
+ *     clearing points, none of them counted shorter than 0.1 s
  */
 public record ProtectiveDevice(
         String id,
@@ -33,5 +41,85 @@ public record ProtectiveDevice(
         @Bounds(min = 1, max = 4) int poles,
         @Bounds(above = 0) Current rating,
         @Bounds(above = 0) Current interruptingRating,
-        @Bounds(above = 0) Voltage ratedVoltage)
-        implements Item {}
+        @Bounds(above = 0) Voltage ratedVoltage,
+        @Count(min = 1, max = 20) @Nullable List<ClearingPoint> clearingPoints,
+        @Bounds(above = 0) @Nullable JouleIntegral letThroughEnergy)
+        implements Item {
+
+    /**
+     * In shorter faults the direct component counts, and only the maker can say what is let through (IEC 60364-4-43
+     * 434.5.2).
+     */
+    private static final double SHORTEST_SYMMETRICAL = 0.1;
+
+    /** In longer ones conductors give heat off; that is overload, not short circuit (434.5.2). */
+    private static final double LONGEST_ADIABATIC = 5;
+
+    /** A device whose clearing times are not stated. */
+    public ProtectiveDevice(
+            String id,
+            String description,
+            @Nullable Money price,
+            List<Need> needs,
+            DeviceKind kind,
+            CodeBasis codeBasis,
+            int poles,
+            Current rating,
+            Current interruptingRating,
+            Voltage ratedVoltage) {
+        this(
+                id,
+                description,
+                price,
+                needs,
+                kind,
+                codeBasis,
+                poles,
+                rating,
+                interruptingRating,
+                ratedVoltage,
+                null,
+                null);
+    }
+
+    /** The time within which it clears a fault of that current; absent where no point says so. */
+    public @Nullable Time clearingTime(Current fault) {
+        return points().stream()
+                .filter(point -> point.current().si() <= fault.si())
+                .map(ClearingPoint::time)
+                .min(Comparator.comparingDouble(Time::si))
+                .orElse(null);
+    }
+
+    /** The least current it clears within that time; absent where no point says so. */
+    public @Nullable Current operatingCurrent(Time within) {
+        return points().stream()
+                .filter(point -> point.time().si() <= within.si())
+                .map(ClearingPoint::current)
+                .min(Comparator.comparingDouble(Current::si))
+                .orElse(null);
+    }
+
+    /** Most I²t it lets through in a fault of up to that current; absent where nothing says how long such a fault lasts. */
+    public @Nullable JouleIntegral letThrough(Current highest) {
+        if (letThroughEnergy != null) {
+            return letThroughEnergy;
+        }
+        var brief = points().stream()
+                .filter(point -> point.time().si() <= LONGEST_ADIABATIC)
+                .toList();
+        double most = 0;
+        for (int k = 0; k < brief.size() && brief.get(k).current().si() <= highest.si(); k++) {
+            // up to the next point a fault may last as long as at this one
+            double end = k + 1 < brief.size() ? brief.get(k + 1).current().si() : Double.POSITIVE_INFINITY;
+            double current = Math.min(end, highest.si());
+            double time = Math.max(brief.get(k).time().si(), SHORTEST_SYMMETRICAL);
+            most = Math.max(most, current * current * time);
+        }
+        return most == 0 ? null : new JouleIntegral(most);
+    }
+
+    private List<ClearingPoint> points() {
+        return clearingPoints == null ? List.of() : clearingPoints;
+    }
+}

@@ -2,6 +2,7 @@ package io.axiswright.engine.design;
 
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.quantity.Current;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -42,6 +43,7 @@ public final class DesignCheck {
         for (int k = 0; k < design.stopZones().size(); k++) {
             faults.addAll(SafeguardCheck.faults(design.stopZones().get(k), prefix + "/stopZones/" + k));
         }
+        checkMains(design.mains());
         checkNetwork(design.network());
         checkAxes();
         checkControlPower(design.controlPower());
@@ -59,6 +61,17 @@ public final class DesignCheck {
                         "\"" + ids.get(k) + "\" is the id of " + prefix + list + "/" + before + " already.",
                         "an id no other element of the list has");
             }
+        }
+    }
+
+    private void checkMains(Mains mains) {
+        Current least = mains.minimumFaultCurrent();
+        if (least != null && least.si() > mains.prospectiveFaultCurrent().si()) {
+            fault(
+                    "/mains/minimumFaultCurrent",
+                    FaultCode.INCONSISTENT,
+                    "The lowest fault current is above the highest.",
+                    "at most prospectiveFaultCurrent");
         }
     }
 

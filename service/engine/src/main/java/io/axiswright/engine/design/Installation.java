@@ -3,6 +3,7 @@ package io.axiswright.engine.design;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How circuits are run and protected.
@@ -17,6 +18,8 @@ import io.axiswright.engine.quantity.Temperature;
  * @param terminationRating temperature marking of the terminals: 60, 75 or 90 °C
  * @param voltageDropLimit highest voltage drop, as a fraction of nominal
  * @param device preferred protective device
+ * @param transformerImpedance impedance (short-circuit voltage) of the transformers the loads need, as a fraction of their
+ *     rated voltage; faults behind them are not studied if absent
  */
 public record Installation(
         Position mainsPanel,
@@ -28,4 +31,32 @@ public record Installation(
         @Bounds(min = 1, max = 100) int groupedCircuits,
         @Bounds(min = 333.15, max = 363.15) Temperature terminationRating,
         @Bounds(above = 0, max = 0.2) double voltageDropLimit,
-        DeviceKind device) {}
+        DeviceKind device,
+        @Bounds(above = 0, max = 0.5) @Nullable Double transformerImpedance) {
+
+    /** An installation without data of transformers. */
+    public Installation(
+            Position mainsPanel,
+            Length feederLength,
+            InstallationMethod method,
+            Insulation insulation,
+            ConductorMaterial material,
+            Temperature ambient,
+            int groupedCircuits,
+            Temperature terminationRating,
+            double voltageDropLimit,
+            DeviceKind device) {
+        this(
+                mainsPanel,
+                feederLength,
+                method,
+                insulation,
+                material,
+                ambient,
+                groupedCircuits,
+                terminationRating,
+                voltageDropLimit,
+                device,
+                null);
+    }
+}

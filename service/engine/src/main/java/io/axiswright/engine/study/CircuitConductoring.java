@@ -29,11 +29,11 @@ import java.util.stream.Collectors;
  */
 record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
 
-    static CircuitConductoring of(StudyRequest request, SupplyRequest asked, SupplyResult supply) {
+    static CircuitConductoring of(StudyRequest request, Stock stock, SupplyRequest asked, SupplyResult supply) {
         if (supply.circuits().isEmpty()) {
             return new CircuitConductoring(new ConductorResult(List.of(), List.of(), List.of(), List.of()), List.of());
         }
-        var parts = new CircuitParts(request);
+        var parts = new CircuitParts(request, stock);
         ConductorResult feeder = size(request, List.of(parts.feeder(supply.feeder())));
         double used = dropShare(feeder.circuits().getFirst());
         List<Circuit> branches =

@@ -1,11 +1,14 @@
 package io.axiswright.engine.study;
 
+import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.conductor.Circuit;
 import io.axiswright.engine.conductor.CircuitKind;
 import io.axiswright.engine.conductor.LoadKind;
 import io.axiswright.engine.design.Installation;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.JouleIntegral;
 import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.CircuitUse;
 import io.axiswright.engine.supply.BranchCircuit;
@@ -24,10 +27,12 @@ final class CircuitParts {
     private static final double POWER_FACTOR = 1;
 
     private final StudyRequest request;
+    private final Stock stock;
     private final Installation installation;
 
-    CircuitParts(StudyRequest request) {
+    CircuitParts(StudyRequest request, Stock stock) {
         this.request = request;
+        this.stock = stock;
         this.installation = Needed.installation(request.design());
     }
 
@@ -41,6 +46,7 @@ final class CircuitParts {
                 feeder.voltage(),
                 feeder.length(),
                 installation.voltageDropLimit() * FEEDER_SHARE,
+                feeder.device(),
                 feeder.deviceRating());
     }
 
@@ -53,6 +59,7 @@ final class CircuitParts {
                 circuit.voltage(),
                 circuit.longestRoute(),
                 Math.max(installation.voltageDropLimit() - usedByFeeder, 1e-6),
+                circuit.device(),
                 circuit.deviceRating());
     }
 
@@ -64,7 +71,9 @@ final class CircuitParts {
             Voltage voltage,
             Length length,
             double dropLimit,
+            @Nullable String device,
             @Nullable Current deviceRating) {
+        Time clearing = clearingTime(device);
         return new Circuit(
                 id,
                 kind,
@@ -83,9 +92,22 @@ final class CircuitParts {
                 dropLimit,
                 installation.device(),
                 deviceRating,
-                null,
-                null,
+                clearing == null ? null : faultCurrent(),
+                clearing,
                 null,
                 null);
+    }
+
+    /** That of the supply terminals: what flows behind the conductors is not known before they are, and less. */
+    private Current faultCurrent() {
+        return request.design().mains().prospectiveFaultCurrent();
+    }
+
+    /** How long the fault current would have to flow for the I²t the device lets through; absent where that is not known. */
+    private @Nullable Time clearingTime(@Nullable String device) {
+        ProtectiveDevice item = stock.find(ProtectiveDevice.class, device);
+        JouleIntegral through = item == null ? null : item.letThrough(faultCurrent());
+        double amperes = faultCurrent().si();
+        return through == null ? null : new Time(through.si() / (amperes * amperes));
     }
 }

@@ -6,6 +6,7 @@ import io.axiswright.engine.conductor.ConductorResult;
 import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.mounting.MountingResult;
 import io.axiswright.engine.stopping.StoppingResult;
@@ -27,6 +28,7 @@ import java.util.List;
  * @param stopping how every stop zone comes to rest, and how far safeguards must be
  * @param supply branch circuits, protective devices and feeder
  * @param conductors the conductors of every circuit
+ * @param faults short-circuit currents, and what devices, conductors and loads make of them
  * @param mounting fastening and fit of the drive units
  * @param billOfMaterials everything to be bought
  */
@@ -42,6 +44,7 @@ public record StudyResult(
         StoppingResult stopping,
         SupplyResult supply,
         ConductorResult conductors,
+        FaultResult faults,
         MountingResult mounting,
         BillResult billOfMaterials) {
 

@@ -14,6 +14,8 @@ import io.axiswright.engine.design.DesignCheck;
 import io.axiswright.engine.duty.DutyRequest;
 import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.duty.DutySizing;
+import io.axiswright.engine.fault.FaultResult;
+import io.axiswright.engine.fault.FaultStudy;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.motion.CycleCheck;
@@ -45,6 +47,7 @@ final class StudyRun {
     private final Once<SupplyRequest> supplyRequest = new Once<>(this::supplyRequest);
     private final Once<SupplyResult> supply = new Once<>(this::sizeSupply);
     private final Once<CircuitConductoring> conductoring = new Once<>(this::sizeConductors);
+    private final Once<FaultResult> faults = new Once<>(this::studyFaults);
     private final Once<MountingResult> mounting = new Once<>(this::checkMounting);
     private final Once<BillResult> bill = new Once<>(this::makeBill);
 
@@ -120,7 +123,12 @@ final class StudyRun {
     }
 
     private CircuitConductoring sizeConductors() {
-        return CircuitConductoring.of(request, supplyRequest.get(), supply());
+        return CircuitConductoring.of(request, stock, supplyRequest.get(), supply());
+    }
+
+    private FaultResult studyFaults() {
+        return new FaultStudy()
+                .study(new FaultParts(request, stock, supplyRequest.get(), conductoring()).request(supply()));
     }
 
     private MountingResult checkMounting() {
@@ -174,6 +182,10 @@ final class StudyRun {
 
     CircuitConductoring conductoring() {
         return conductoring.get();
+    }
+
+    FaultResult faults() {
+        return faults.get();
     }
 
     MountingResult mounting() {

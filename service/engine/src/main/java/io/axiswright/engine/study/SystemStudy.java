@@ -5,6 +5,7 @@ import io.axiswright.engine.braking.BrakingResult;
 import io.axiswright.engine.conductor.ConductorResult;
 import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
@@ -110,6 +111,11 @@ public final class SystemStudy {
     /** Conductors of the circuits of {@link #supply}. */
     public ConductorResult conductors(StudyRequest request) {
         return meaningful(request, StudyRun::conductors);
+    }
+
+    /** Short-circuit currents on the circuits of {@link #supply} with the conductors of {@link #conductors}. */
+    public FaultResult faults(StudyRequest request) {
+        return meaningful(request, StudyRun::faults);
     }
 
     /** Fastening and fit of the drive units. */

@@ -4,7 +4,6 @@ import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
-import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.Limits;
@@ -20,17 +19,15 @@ final class FeedCheck {
 
     private final Rule.Entry window;
     private final MainsLines mains;
-    private final Current fault;
 
     private final Map<SupplyLoad, Connection> fed = new LinkedHashMap<>();
     private final List<SupplyLoad> misfits = new ArrayList<>();
     private final List<SupplyLoad> unfed = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    FeedCheck(CodeBasis basis, MainsLines mains, Current fault) {
+    FeedCheck(CodeBasis basis, MainsLines mains) {
         this.window = Rule.VOLTAGE_WINDOW.under(basis);
         this.mains = mains;
-        this.fault = fault;
     }
 
     FeedCheck of(List<SupplyLoad> loads) {
@@ -77,7 +74,6 @@ final class FeedCheck {
         } else {
             fed.put(load, nearest.get());
         }
-        checkFault(load);
     }
 
     private Optional<Connection> nearest(SupplyLoad load) {
@@ -89,13 +85,5 @@ final class FeedCheck {
     /** How far a voltage lies from a load's rated one, as a share of it. */
     private static double off(Voltage voltage, SupplyLoad load) {
         return Math.abs(voltage.si() / load.ratedVoltage().si() - 1);
-    }
-
-    private void checkFault(SupplyLoad load) {
-        var rating = load.shortCircuitRating();
-        if (rating != null && rating.si() < fault.si()) {
-            findings.add(FindingCode.SUPPLY_FAULT_RATING_LOW.at(
-                    load.id(), load.pointer(), Rule.FAULT_RATING, fault, rating));
-        }
     }
 }

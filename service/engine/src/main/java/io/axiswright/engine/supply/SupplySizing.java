@@ -34,7 +34,7 @@ public final class SupplySizing {
         var devices = new DeviceChoice(stock, fault);
         var derivations = new ArrayList<Derivation>();
 
-        var feeds = new FeedCheck(request.codeBasis(), mains, fault).of(loads);
+        var feeds = new FeedCheck(request.codeBasis(), mains).of(loads);
         var grouping = new CircuitGrouping(currents, stock, mains);
         var groups = grouping.of(feeds.fed());
         var placing = LinePlacing.of(mains, groups);

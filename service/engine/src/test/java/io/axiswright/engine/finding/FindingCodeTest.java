@@ -73,8 +73,9 @@ class FindingCodeTest {
     void codesAreUniqueAndNamedAfterTheirDiscipline() {
         assertThat(Arrays.stream(FindingCode.values()).map(FindingCode::code))
                 .doesNotHaveDuplicates()
-                .allMatch(code -> code.matches(
-                        "(DUTY|TOPOLOGY|CONTROL|BRAKING|STOPPING|SUPPLY|CONDUCTOR|MOUNTING|BILL|STUDY)(-[A-Z0-9]+)+"));
+                .allMatch(
+                        code -> code.matches(
+                                "(DUTY|TOPOLOGY|CONTROL|BRAKING|STOPPING|SUPPLY|CONDUCTOR|FAULT|MOUNTING|BILL|STUDY)(-[A-Z0-9]+)+"));
     }
 
     @Test

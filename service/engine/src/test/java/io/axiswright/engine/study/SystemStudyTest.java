@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
@@ -15,11 +16,16 @@ import io.axiswright.engine.design.Gear;
 import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.duty.AxisDuty;
+import io.axiswright.engine.fault.CircuitFault;
+import io.axiswright.engine.fault.FaultPoint;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.finding.Severity;
+import io.axiswright.engine.quantity.ConductorSize;
+import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.JouleIntegral;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.topology.LayoutEffort;
@@ -104,6 +110,7 @@ class SystemStudyTest {
         assertThat(STUDY.braking(request)).isEqualTo(whole.braking());
         assertThat(STUDY.supply(request)).isEqualTo(whole.supply());
         assertThat(STUDY.conductors(request)).isEqualTo(whole.conductors());
+        assertThat(STUDY.faults(request)).isEqualTo(whole.faults());
         assertThat(STUDY.mounting(request)).isEqualTo(whole.mounting());
         assertThat(STUDY.billOfMaterials(request)).isEqualTo(whole.billOfMaterials());
     }
@@ -333,6 +340,84 @@ class SystemStudyTest {
                 c.footKits(),
                 c.fasteningParts(),
                 c.accessories());
+    }
+
+    @Test
+    void everyLoadHasItsFaultCurrentAndEveryCircuitItsJudgement() {
+        StudyResult result = STUDY.system(TestCell.request(4));
+        assertThat(result.faults().points())
+                .extracting(FaultPoint::id)
+                .startsWith("supply terminals", "mains panel")
+                .containsAll(result.supply().circuits().stream()
+                        .flatMap(c -> c.loads().stream())
+                        .toList());
+        assertThat(result.faults().circuits())
+                .extracting(CircuitFault::id)
+                .hasSize(result.supply().circuits().size() + 1)
+                .startsWith("feeder", "C1");
+        // the drive units bear 10 kA, the breakers as much: whichever stands first
+        assertThat(result.faults().shortCircuitRating()).isEqualTo(new Current(10000));
+        assertThat(result.findings()).containsAll(result.faults().findings());
+    }
+
+    /** The catalogue of the test cell says nothing of clearing; devices that do let the conductors be checked. */
+    @Test
+    void conductorsAreHeldAgainstWhatTheirDevicesLetThrough() {
+        StudyRequest request = TestCell.request(4);
+        assertThat(unchecked(request)).isNotEmpty();
+        var tame = STUDY.conductors(withLetThrough(request, 1000));
+        var fierce = STUDY.conductors(withLetThrough(request, 1e6));
+        assertThat(unchecked(withLetThrough(request, 1000))).isEmpty();
+        assertThat(tame.circuits()).hasSameSizeAs(fierce.circuits());
+        // sqrt(10⁶ A²s) / 115 = 8.7 mm²
+        for (int k = 0; k < tame.circuits().size(); k++) {
+            assertThat(fierce.circuits().get(k).conductor())
+                    .isGreaterThanOrEqualTo(new ConductorSize("10 mm2"))
+                    .isGreaterThanOrEqualTo(tame.circuits().get(k).conductor());
+        }
+        assertThat(tame.circuits().getLast().conductor()).isLessThan(new ConductorSize("10 mm2"));
+    }
+
+    private static List<Finding> unchecked(StudyRequest request) {
+        return STUDY.conductors(request).findings().stream()
+                .filter(f -> f.code() == FindingCode.CONDUCTOR_FAULT_UNCHECKED)
+                .toList();
+    }
+
+    private static StudyRequest withLetThrough(StudyRequest request, double energy) {
+        Catalogue c = request.catalogue();
+        List<ProtectiveDevice> devices = c.protectiveDevices().stream()
+                .map(d -> new ProtectiveDevice(
+                        d.id(),
+                        d.description(),
+                        d.price(),
+                        d.needs(),
+                        d.kind(),
+                        d.codeBasis(),
+                        d.poles(),
+                        d.rating(),
+                        d.interruptingRating(),
+                        d.ratedVoltage(),
+                        null,
+                        new JouleIntegral(energy)))
+                .toList();
+        var stocked = new Catalogue(
+                c.name(),
+                c.currency(),
+                c.remark(),
+                c.driveUnits(),
+                c.holdingBrakes(),
+                c.gateways(),
+                c.controlSupplies(),
+                c.cableAssemblies(),
+                c.bulkCables(),
+                devices,
+                c.brakingUnits(),
+                c.ventilationKits(),
+                c.footKits(),
+                c.fasteningParts(),
+                c.accessories());
+        return new StudyRequest(request.codeBasis(), stocked, request.design());
     }
 
     /** 30 ms and 0.4 s of a controlled stop against the 20-odd ms a control supply lasts. */
