@@ -15,6 +15,12 @@ enum Rule {
     FEEDER_LARGEST_FACTOR,
     /** How far the mains may lie from a load's rated voltage, as a share of it. */
     VOLTAGE_WINDOW,
+    /** AC voltage up to which protection by low voltage is possible at all, in V. */
+    TOUCH_VOLTAGE,
+    /** Power factor of a three-phase rectifier without choke, at which a DC bus draws from the mains. */
+    RECTIFIER_POWER_FACTOR_THREE_PHASE,
+    /** The same of a one-phase rectifier. */
+    RECTIFIER_POWER_FACTOR_ONE_PHASE,
     /** Protective-conductor current above which the protective conductor must be reinforced, in A. */
     PROTECTIVE_CONDUCTOR_CURRENT,
     /** Rating of the residual-current devices that protect people, in A. */

@@ -11,6 +11,7 @@ import java.util.List;
  * @param feeder what feeds them all
  * @param balance how evenly the lines are loaded
  * @param unfed ids of the loads no circuit feeds; a finding says why for each
+ * @param buses the DC buses that some loads feed for others
  * @param transformers what would feed those whose voltage the mains do not have
  * @param findings remarks
  * @param derivations how the currents came about
@@ -20,6 +21,7 @@ public record SupplyResult(
         Feeder feeder,
         Balance balance,
         List<String> unfed,
+        List<BusFeed> buses,
         List<TransformerNeed> transformers,
         List<Finding> findings,
         List<Derivation> derivations) {}

@@ -9,10 +9,12 @@ import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Sizes the AC supply: connections, branch circuits, lines, protective devices, feeder, leakage. */
 public final class SupplySizing {
@@ -36,7 +38,9 @@ public final class SupplySizing {
 
         var feeds = new FeedCheck(request.codeBasis(), mains, fault).of(loads);
         var grouping = new CircuitGrouping(currents, stock, mains);
-        var groups = grouping.of(feeds.fed());
+        var buses = new BusFeeding(request.codeBasis(), mains, feeds.fed()).of(feeds.busFed());
+        derivations.addAll(buses.derivations());
+        var groups = grouping.of(buses.fed());
         var placing = LinePlacing.of(mains, groups);
         var circuits = new ArrayList<BranchCircuit>();
         for (int k = 0; k < groups.size(); k++) {
@@ -47,20 +51,23 @@ public final class SupplySizing {
         var transformers = TransformerNeeds.of(feeds.misfits(), request.mains(), derivations);
 
         var findings = new ArrayList<Finding>();
+        var touch = Rule.TOUCH_VOLTAGE.under(request.codeBasis());
         findings.add(FindingCode.SUPPLY_MAINS_DANGER.at(
-                "The machine",
-                Feeder.POINTER,
-                "IEC 60204-1 6 (from memory)",
-                request.mains().voltage(),
-                fault));
+                "The machine", Feeder.POINTER, touch.clause(), request.mains().voltage(), new Voltage(touch.value())));
         findings.addAll(feeds.findings());
+        findings.addAll(buses.findings());
         findings.addAll(devices.findings());
         findings.addAll(LeakageCheck.of(request.codeBasis(), groups, circuits, feeder));
         return new SupplyResult(
                 List.copyOf(circuits),
                 feeder,
                 placing.balance(),
-                feeds.unfed().stream().map(SupplyLoad::id).toList(),
+                Stream.of(feeds.misfits(), feeds.phaseless(), buses.unfed())
+                        .flatMap(List::stream)
+                        .map(SupplyLoad::id)
+                        .sorted()
+                        .toList(),
+                List.copyOf(buses.buses()),
                 transformers,
                 List.copyOf(findings),
                 List.copyOf(derivations));
