@@ -48,7 +48,16 @@ public final class SupplySizing {
             derivations.add(derivation(circuits.getLast(), request));
         }
         var feeder = new FeederSizing(request, mains, currents, devices).of(groups, circuits, derivations);
-        var transformers = TransformerNeeds.of(feeds.misfits(), request.mains(), derivations);
+        var disconnect = Disconnect.of(request, feeder);
+        var residual = new ResidualProtectionSizing(request.codeBasis());
+        var residualProtection = residual.of(circuits, feeder);
+        var transformers = new TransformerNeeds(request, currents);
+        var needs = transformers.of(feeds.misfits());
+        if (!circuits.isEmpty()) {
+            derivations.add(disconnectDerivation(request, disconnect));
+            residual.derivation(residualProtection).ifPresent(derivations::add);
+        }
+        derivations.addAll(transformers.derivations());
 
         var findings = new ArrayList<Finding>();
         var touch = Rule.TOUCH_VOLTAGE.under(request.codeBasis());
@@ -58,9 +67,21 @@ public final class SupplySizing {
         findings.addAll(buses.findings());
         findings.addAll(devices.findings());
         findings.addAll(LeakageCheck.of(request.codeBasis(), groups, circuits, feeder));
+        if (!circuits.isEmpty()) {
+            new FeederSelectivity(request, circuits).finding(feeder).ifPresent(findings::add);
+            findings.add(FindingCode.SUPPLY_DISCONNECT_NEEDED.at(
+                    "the machine",
+                    Feeder.POINTER,
+                    Rule.DISCONNECT_FACTOR.under(request.codeBasis()).clause(),
+                    disconnect.ratedCurrent(),
+                    disconnect.breakingCurrent()));
+            residual.finding(residualProtection).ifPresent(findings::add);
+        }
         return new SupplyResult(
                 List.copyOf(circuits),
                 feeder,
+                disconnect,
+                residualProtection,
                 placing.balance(),
                 Stream.of(feeds.misfits(), feeds.phaseless(), buses.unfed())
                         .flatMap(List::stream)
@@ -68,9 +89,20 @@ public final class SupplySizing {
                         .sorted()
                         .toList(),
                 List.copyOf(buses.buses()),
-                transformers,
+                needs,
                 List.copyOf(findings),
                 List.copyOf(derivations));
+    }
+
+    private static Derivation disconnectDerivation(SupplyRequest request, Disconnect disconnect) {
+        var rule = Rule.DISCONNECT_FACTOR.under(request.codeBasis());
+        return new Derivation(
+                "supply disconnecting device",
+                "I_n",
+                "max(k sum(I), I_n,feeder)",
+                Derivation.inputs("k", new Ratio(rule.value()), "sum(I)", disconnect.breakingCurrent()),
+                rule.clause(),
+                disconnect.ratedCurrent());
     }
 
     private static void check(List<SupplyLoad> loads) {

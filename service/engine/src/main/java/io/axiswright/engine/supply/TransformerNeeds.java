@@ -1,40 +1,143 @@
 package io.axiswright.engine.supply;
 
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Feed;
-import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.ApparentPower;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Voltage;
+import io.axiswright.engine.standard.DeviceRatings;
+import io.axiswright.engine.standard.Limits;
+import io.axiswright.engine.standard.Sourced;
+import io.axiswright.engine.standard.TransformerProtection;
+import io.axiswright.engine.standard.TransformerRatings;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** One transformer for each voltage the mains lack. */
+/**
+ * One transformer for each voltage the mains lack: the smallest standard one that bears its loads and whose highest secondary
+ * device carries their design current.
+ */
 final class TransformerNeeds {
 
-    private TransformerNeeds() {}
+    private static final List<Double> TAPS_NORTH_AMERICA = List.of(-0.1, -0.075, -0.05, -0.025, 0.0, 0.025, 0.05);
+    private static final List<Double> TAPS_IEC = List.of(-0.05, 0.0, 0.05);
 
-    static List<TransformerNeed> of(List<SupplyLoad> misfits, Mains mains, List<Derivation> derivations) {
-        return Secondary.of(misfits).stream()
-                .map(secondary -> need(secondary, mains, derivations))
-                .toList();
+    private final SupplyRequest request;
+    private final DesignCurrents currents;
+    private final TransformerProtection protection;
+    private final List<Derivation> derivations = new ArrayList<>();
+
+    TransformerNeeds(SupplyRequest request, DesignCurrents currents) {
+        this.request = request;
+        this.currents = currents;
+        this.protection = new TransformerProtection(
+                request.codeBasis(), request.installation().device());
     }
 
-    private static TransformerNeed need(Secondary secondary, Mains mains, List<Derivation> derivations) {
-        double phases = secondary.feed() == Feed.THREE_PHASE ? Math.sqrt(3) : 1;
-        double current = DesignCurrents.sum(secondary.loads());
-        var power = new ApparentPower(phases * secondary.voltage().si() * current);
+    List<TransformerNeed> of(List<SupplyLoad> misfits) {
+        return Secondary.of(misfits).stream().map(this::need).toList();
+    }
+
+    List<Derivation> derivations() {
+        return derivations;
+    }
+
+    private TransformerNeed need(Secondary secondary) {
+        var loads = secondary.loads();
+        double current = DesignCurrents.sum(loads);
+        double heating = currents.heating(loads);
+        double phases = phases(secondary);
+        var power = new ApparentPower(phases * secondary.voltage().si() * heating);
+        var design = new Current(currents.feeder(loads));
+        String subject = "transformer for " + SupplyLoad.named(loads);
         derivations.add(new Derivation(
-                "transformer for " + SupplyLoad.named(secondary.loads()),
+                subject,
                 "S",
                 secondary.feed() == Feed.THREE_PHASE ? "sqrt(3) U I" : "U I",
-                Derivation.inputs("U", secondary.voltage(), "I", new Current(current)),
+                Derivation.inputs("U", secondary.voltage(), "I", new Current(heating)),
                 "derived",
                 power));
+        var rating = rating(secondary, power, design);
+        rating.ifPresent(chosen -> derive(subject, chosen));
         return new TransformerNeed(
                 secondary.feed(),
                 secondary.voltage(),
                 power,
                 new Current(current),
-                new Current(power.si() / (phases * mains.voltage().si())),
-                secondary.loads().stream().map(SupplyLoad::id).toList());
+                new Current(current
+                        * secondary.voltage().si()
+                        / request.mains().voltage().si()),
+                design,
+                rating.orElse(null),
+                loads.stream().map(SupplyLoad::id).toList());
+    }
+
+    private Optional<TransformerRating> rating(Secondary secondary, ApparentPower power, Current design) {
+        return TransformerRatings.of(request.codeBasis(), secondary.feed()).stream()
+                .map(Sourced::value)
+                .filter(standard -> Limits.within(power.si(), standard.si()))
+                .flatMap(standard -> protectedBy(secondary, standard, design).stream())
+                .findFirst();
+    }
+
+    /** That transformer, if a standard device on its secondary both carries the loads and protects it. */
+    private Optional<TransformerRating> protectedBy(Secondary secondary, ApparentPower standard, Current design) {
+        var primary = side(secondary, standard, request.mains().voltage());
+        var rated = side(secondary, standard, secondary.voltage());
+        var limit = protection.secondary(rated);
+        return limit.flatMap(most -> DeviceRatings.nextUp(
+                                request.codeBasis(), request.installation().device(), design)
+                        .map(Sourced::value)
+                        .filter(device -> Limits.within(device.si(), most.si())))
+                .map(device -> new TransformerRating(
+                        standard,
+                        primary,
+                        rated,
+                        protection.primary(primary, rated).orElse(null),
+                        device,
+                        limit.orElseThrow(),
+                        new Current(inrush().value() * primary.si()),
+                        request.codeBasis() == CodeBasis.NFPA_79 ? TAPS_NORTH_AMERICA : TAPS_IEC));
+    }
+
+    private static Current side(Secondary secondary, ApparentPower power, Voltage voltage) {
+        return new Current(power.si() / (phases(secondary) * voltage.si()));
+    }
+
+    private static double phases(Secondary secondary) {
+        return secondary.feed() == Feed.THREE_PHASE ? Math.sqrt(3) : 1;
+    }
+
+    private Rule.Entry inrush() {
+        return Rule.TRANSFORMER_INRUSH.under(request.codeBasis());
+    }
+
+    private void derive(String subject, TransformerRating chosen) {
+        derivations.add(new Derivation(
+                subject,
+                "I_n,2,max",
+                "highest standard rating for I_2",
+                Derivation.inputs("I_2", chosen.secondaryCurrent()),
+                protection.clause(chosen.secondaryCurrent()),
+                chosen.secondaryDeviceLimit()));
+        if (chosen.primaryDeviceLimit() != null) {
+            derivations.add(new Derivation(
+                    subject,
+                    "I_n,1,max",
+                    "highest standard rating for I_1",
+                    Derivation.inputs("I_1", chosen.primaryCurrent()),
+                    protection.clause(chosen.secondaryCurrent()),
+                    chosen.primaryDeviceLimit()));
+        }
+        derivations.add(new Derivation(
+                subject,
+                "I_inrush",
+                "k I_1",
+                Derivation.inputs("k", new Ratio(inrush().value()), "I_1", chosen.primaryCurrent()),
+                inrush().clause(),
+                chosen.inrushCurrent()));
     }
 }

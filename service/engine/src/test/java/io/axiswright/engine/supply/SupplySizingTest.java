@@ -327,11 +327,15 @@ class SupplySizingTest {
                 List.of(drive("d", Feed.THREE_PHASE, 400, 7, 16)),
                 breakers(IEC, 10)));
 
-        assertThat(codes(result)).containsExactly(FindingCode.SUPPLY_MAINS_DANGER);
+        assertThat(codes(result))
+                .containsExactlyInAnyOrder(
+                        FindingCode.SUPPLY_MAINS_DANGER,
+                        FindingCode.SUPPLY_DISCONNECT_NEEDED,
+                        FindingCode.SUPPLY_RESIDUAL_DEVICE_TYPE);
         assertThat(finding(result, FindingCode.SUPPLY_MAINS_DANGER).remedy())
                 .contains("qualified person", "local code");
         assertThat(finding(result, FindingCode.SUPPLY_MAINS_DANGER).text()).contains("400 V", "50 V");
-        assertThat(result.derivations()).extracting(d -> d.subject()).containsExactly("C1", "feeder");
+        assertThat(result.derivations()).extracting(d -> d.subject()).startsWith("C1", "feeder");
     }
 
     @Test

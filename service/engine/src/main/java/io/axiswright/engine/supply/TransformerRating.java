@@ -1,0 +1,30 @@
+package io.axiswright.engine.supply;
+
+import io.axiswright.engine.quantity.ApparentPower;
+import io.axiswright.engine.quantity.Current;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A transformer of a standard rating.
+ *
+ * @param power its rated power
+ * @param primaryCurrent its rated primary current
+ * @param secondaryCurrent its rated secondary current
+ * @param primaryDeviceLimit highest standard protective device on its primary, given one on its secondary; absent where the
+ *     code sets none and conductors and inrush do. The device must not trip on {@code inrushCurrent}
+ * @param secondaryDevice standard protective device on its secondary that carries the design current
+ * @param secondaryDeviceLimit highest such device
+ * @param inrushCurrent the worst it draws when switched on, rms over 0.1 s
+ * @param taps usual primary taps as shares of the nominal voltage (common practice, no source); they match a nominal voltage
+ *     that is off, and do not lessen its tolerance
+ */
+public record TransformerRating(
+        ApparentPower power,
+        Current primaryCurrent,
+        Current secondaryCurrent,
+        @Nullable Current primaryDeviceLimit,
+        Current secondaryDevice,
+        Current secondaryDeviceLimit,
+        Current inrushCurrent,
+        List<Double> taps) {}
