@@ -141,6 +141,26 @@ class FeederDeviceTest {
     }
 
     /**
+     * Diversity by hand: two drives draw 10 A for half of each second, 7.0711 A rms. In step they heat like 20 A for half the time,
+     * 14.142 A, the sum of both; in turn like 10 A all the time. The first is what the feeder must bear, as nobody keeps them in turn.
+     */
+    @Test
+    void diversityHoldsHoweverTheCyclesLie() {
+        double rms = Math.sqrt(10 * 10 * 0.5);
+        double inStep = Math.sqrt(20 * 20 * 0.5);
+        var loads = List.of(
+                load("a", LoadUse.DRIVE, Feed.THREE_PHASE, 400, 10, rms, 16, 1, 1e4, 0, null),
+                load("b", LoadUse.DRIVE, Feed.THREE_PHASE, 400, 10, rms, 16, 1, 1e4, 0, null));
+        var result = new SupplySizing()
+                .size(Plant.request(
+                        IEC, mains(SupplySystem.THREE_PHASE_THREE_WIRE, 400), loads, breakers(IEC, 10, 16, 20)));
+
+        assertThat(result.feeder().designCurrent().si())
+                .isCloseTo(inStep, within(1e-9))
+                .isLessThan(20);
+    }
+
+    /**
      * By hand at 30 % of the rating: 9 mA leave 30 mA, 9.1 mA ask for 100 mA, 31 mA for 200 mA, 100 mA for 500 mA. A rectifier
      * between lines can pass smooth direct current: type B; a converter between line and neutral: F.
      */
