@@ -1,8 +1,12 @@
 package io.axiswright.engine.supply;
 
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
 
 /**
@@ -27,5 +31,26 @@ public record Disconnect(
                 feeder.voltage(),
                 new Current(Math.max(factor * feeder.current().si(), device == null ? 0 : device.si())),
                 feeder.current());
+    }
+
+    /** That the bill does not have it: no kind of catalogue item is one. */
+    Finding finding(CodeBasis basis) {
+        return FindingCode.SUPPLY_DISCONNECT_NEEDED.at(
+                "the machine",
+                Feeder.POINTER,
+                Rule.DISCONNECT_FACTOR.under(basis).clause(),
+                ratedCurrent,
+                breakingCurrent);
+    }
+
+    Derivation derivation(CodeBasis basis) {
+        var rule = Rule.DISCONNECT_FACTOR.under(basis);
+        return new Derivation(
+                "supply disconnecting device",
+                "I_n",
+                "max(k sum(I), I_n,feeder)",
+                Derivation.inputs("k", new Ratio(rule.value()), "sum(I)", breakingCurrent),
+                rule.clause(),
+                ratedCurrent);
     }
 }

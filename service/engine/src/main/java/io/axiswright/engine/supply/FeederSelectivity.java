@@ -61,6 +61,10 @@ final class FeederSelectivity {
         return circuits.size() < 2 || device == null || told
                 ? Optional.empty()
                 : Optional.of(FindingCode.SUPPLY_FEEDER_SELECTIVITY.at(
-                        "the feeder", Feeder.POINTER, ratio.clause(), device, new Current(largestDevice())));
+                        "the feeder",
+                        Feeder.POINTER,
+                        byRatio ? ratio.clause() : "common practice, no source",
+                        device,
+                        new Current(largestDevice())));
     }
 }

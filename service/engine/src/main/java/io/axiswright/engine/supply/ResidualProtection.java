@@ -4,8 +4,8 @@ import io.axiswright.engine.quantity.Current;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a residual-current device ahead of the whole machine would have to be. None of the codes asks for one on a machine that
- * is connected permanently; where the site has one, it must be this.
+ * What a residual-current device ahead of the whole machine would have to be, where there is one. Whether there must be is for
+ * the earthing of the site and the local code to say: with an earth electrode of its own (TT) a machine usually needs one.
  *
  * @param standingLeakage sum of all protective-conductor currents in normal operation
  * @param type least type that sees the residual currents of every load

@@ -27,6 +27,12 @@ enum Rule {
     DISCONNECT_FACTOR,
     /** Inrush of a transformer over its rated primary current, rms over 0.1 s. */
     TRANSFORMER_INRUSH,
+    /** Lowest usual primary tap of a transformer, as a share of its nominal voltage. */
+    TRANSFORMER_LOWEST_TAP,
+    /** Its highest. */
+    TRANSFORMER_HIGHEST_TAP,
+    /** From one tap to the next. */
+    TRANSFORMER_TAP_STEP,
     /** How far the mains may lie from a load's rated voltage, as a share of it. */
     VOLTAGE_WINDOW,
     /** Protective-conductor current above which the protective conductor must be reinforced, in A. */

@@ -1,8 +1,6 @@
 package io.axiswright.engine.supply;
 
 import io.axiswright.engine.finding.Derivation;
-import io.axiswright.engine.finding.Fault;
-import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
@@ -12,7 +10,6 @@ import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -25,7 +22,7 @@ public final class SupplySizing {
      * @throws InvalidDesign if two loads have one id, or a load's current or voltage is not positive
      */
     public SupplyResult size(SupplyRequest request) {
-        check(request.loads());
+        LoadCheck.check(request.loads());
         var loads = request.loads().stream()
                 .sorted(Comparator.comparing(SupplyLoad::id))
                 .toList();
@@ -54,7 +51,7 @@ public final class SupplySizing {
         var transformers = new TransformerNeeds(request, currents);
         var needs = transformers.of(feeds.misfits());
         if (!circuits.isEmpty()) {
-            derivations.add(disconnectDerivation(request, disconnect));
+            derivations.add(disconnect.derivation(request.codeBasis()));
             residual.derivation(residualProtection).ifPresent(derivations::add);
         }
         derivations.addAll(transformers.derivations());
@@ -69,12 +66,7 @@ public final class SupplySizing {
         findings.addAll(LeakageCheck.of(request.codeBasis(), groups, circuits, feeder));
         if (!circuits.isEmpty()) {
             new FeederSelectivity(request, circuits).finding(feeder).ifPresent(findings::add);
-            findings.add(FindingCode.SUPPLY_DISCONNECT_NEEDED.at(
-                    "the machine",
-                    Feeder.POINTER,
-                    Rule.DISCONNECT_FACTOR.under(request.codeBasis()).clause(),
-                    disconnect.ratedCurrent(),
-                    disconnect.breakingCurrent()));
+            findings.add(disconnect.finding(request.codeBasis()));
             residual.finding(residualProtection).ifPresent(findings::add);
         }
         return new SupplyResult(
@@ -92,49 +84,6 @@ public final class SupplySizing {
                 needs,
                 List.copyOf(findings),
                 List.copyOf(derivations));
-    }
-
-    private static Derivation disconnectDerivation(SupplyRequest request, Disconnect disconnect) {
-        var rule = Rule.DISCONNECT_FACTOR.under(request.codeBasis());
-        return new Derivation(
-                "supply disconnecting device",
-                "I_n",
-                "max(k sum(I), I_n,feeder)",
-                Derivation.inputs("k", new Ratio(rule.value()), "sum(I)", disconnect.breakingCurrent()),
-                rule.clause(),
-                disconnect.ratedCurrent());
-    }
-
-    private static void check(List<SupplyLoad> loads) {
-        var faults = new ArrayList<Fault>();
-        var ids = new HashSet<String>();
-        for (int k = 0; k < loads.size(); k++) {
-            var load = loads.get(k);
-            if (!ids.add(load.id())) {
-                faults.add(new Fault(
-                        load.pointer(),
-                        FaultCode.DUPLICATE_ID,
-                        "there is another load " + load.id(),
-                        "an id no other load has"));
-            }
-            if (load.rated() <= 0) {
-                faults.add(new Fault(
-                        load.pointer(),
-                        FaultCode.OUT_OF_RANGE,
-                        load.id() + " draws " + load.rated() + " A",
-                        "a current above zero"));
-            }
-            if (load.ratedVoltage().si() <= 0) {
-                faults.add(new Fault(
-                        load.pointer(),
-                        FaultCode.OUT_OF_RANGE,
-                        load.id() + " is made for " + load.ratedVoltage().si() + " V",
-                        "a voltage above zero"));
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new InvalidDesign(faults);
-        }
     }
 
     private static BranchCircuit circuit(

@@ -1,6 +1,5 @@
 package io.axiswright.engine.supply;
 
-import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.ApparentPower;
@@ -21,9 +20,6 @@ import java.util.Optional;
  * device carries their design current.
  */
 final class TransformerNeeds {
-
-    private static final List<Double> TAPS_NORTH_AMERICA = List.of(-0.1, -0.075, -0.05, -0.025, 0.0, 0.025, 0.05);
-    private static final List<Double> TAPS_IEC = List.of(-0.05, 0.0, 0.05);
 
     private final SupplyRequest request;
     private final DesignCurrents currents;
@@ -100,7 +96,9 @@ final class TransformerNeeds {
                         device,
                         limit.orElseThrow(),
                         new Current(inrush().value() * primary.si()),
-                        request.codeBasis() == CodeBasis.NFPA_79 ? TAPS_NORTH_AMERICA : TAPS_IEC));
+                        tap(Rule.TRANSFORMER_LOWEST_TAP),
+                        tap(Rule.TRANSFORMER_HIGHEST_TAP),
+                        tap(Rule.TRANSFORMER_TAP_STEP)));
     }
 
     private static Current side(Secondary secondary, ApparentPower power, Voltage voltage) {
@@ -109,6 +107,11 @@ final class TransformerNeeds {
 
     private static double phases(Secondary secondary) {
         return secondary.feed() == Feed.THREE_PHASE ? Math.sqrt(3) : 1;
+    }
+
+    private Voltage tap(Rule share) {
+        return new Voltage(share.under(request.codeBasis()).value()
+                * request.mains().voltage().si());
     }
 
     private Rule.Entry inrush() {

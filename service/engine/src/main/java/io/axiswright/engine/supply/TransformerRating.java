@@ -2,7 +2,7 @@ package io.axiswright.engine.supply;
 
 import io.axiswright.engine.quantity.ApparentPower;
 import io.axiswright.engine.quantity.Current;
-import java.util.List;
+import io.axiswright.engine.quantity.Voltage;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,8 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param secondaryDevice standard protective device on its secondary that carries the design current
  * @param secondaryDeviceLimit highest such device
  * @param inrushCurrent the worst it draws when switched on, rms over 0.1 s
- * @param taps usual primary taps as shares of the nominal voltage (common practice, no source); they match a nominal voltage
- *     that is off, and do not lessen its tolerance
+ * @param lowestTap primary voltage of its lowest tap; taps match a nominal voltage that is off, and do not lessen its tolerance
+ * @param highestTap primary voltage of its highest tap
+ * @param tapStep from one tap to the next
  */
 public record TransformerRating(
         ApparentPower power,
@@ -27,4 +28,6 @@ public record TransformerRating(
         Current secondaryDevice,
         Current secondaryDeviceLimit,
         Current inrushCurrent,
-        List<Double> taps) {}
+        Voltage lowestTap,
+        Voltage highestTap,
+        Voltage tapStep) {}

@@ -103,6 +103,9 @@ class TransformerTest {
         assertThat(rating.secondaryDeviceLimit().si()).isEqualTo(20);
         assertThat(amperes(rating.primaryDeviceLimit())).isNull();
         assertThat(rating.inrushCurrent().si()).isCloseTo(150, within(1e-9));
+        assertThat(rating.lowestTap().si()).isCloseTo(380, within(1e-9)); // 400 V less 5 %
+        assertThat(rating.highestTap().si()).isCloseTo(420, within(1e-9));
+        assertThat(rating.tapStep().si()).isCloseTo(20, within(1e-9));
     }
 
     /** By hand: 22 A is 5.06 kVA, but the 6.3 kVA (27.4 A) may have 25 A at most and that carries 22 A; 26 A would need 32 A. */
