@@ -44,7 +44,7 @@ final class FeedCheck {
                     new Ratio(3),
                     new Ratio(1)));
         }
-        for (var secondary : Secondary.of(misfits)) {
+        for (var secondary : Secondary.of(misfits, window.value())) {
             var first = secondary.loads().getFirst();
             findings.add(FindingCode.SUPPLY_VOLTAGE_MISFIT.at(
                     SupplyLoad.named(secondary.loads()),

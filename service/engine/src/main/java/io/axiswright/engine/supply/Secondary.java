@@ -2,6 +2,7 @@ package io.axiswright.engine.supply;
 
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.quantity.Voltage;
+import io.axiswright.engine.standard.Limits;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,17 +17,19 @@ import java.util.List;
  */
 record Secondary(Feed feed, Voltage voltage, List<SupplyLoad> loads) {
 
-    /** How far apart the rated voltages of one secondary may lie: the voltage window of a load. */
-    private static final double WINDOW = 0.1;
-
     private static final Comparator<SupplyLoad> BY_PHASES_AND_VOLTAGE = Comparator.comparing(SupplyLoad::feed)
             .thenComparing(l -> l.ratedVoltage().si())
             .thenComparing(SupplyLoad::id);
 
-    static List<Secondary> of(List<SupplyLoad> misfits) {
+    /**
+     * The loads by secondary: those whose rated voltages the lowest of them would accept.
+     *
+     * @param window how far a load's supply may lie from its rated voltage, as a share of it
+     */
+    static List<Secondary> of(List<SupplyLoad> misfits, double window) {
         var groups = new ArrayList<List<SupplyLoad>>();
         for (var load : misfits.stream().sorted(BY_PHASES_AND_VOLTAGE).toList()) {
-            if (groups.isEmpty() || !accepts(groups.getLast().getFirst(), load)) {
+            if (groups.isEmpty() || !accepts(groups.getLast().getFirst(), load, window)) {
                 groups.add(new ArrayList<>());
             }
             groups.getLast().add(load);
@@ -36,9 +39,9 @@ record Secondary(Feed feed, Voltage voltage, List<SupplyLoad> loads) {
                 .toList();
     }
 
-    private static boolean accepts(SupplyLoad lowest, SupplyLoad load) {
+    private static boolean accepts(SupplyLoad lowest, SupplyLoad load, double window) {
         return lowest.feed() == load.feed()
-                && load.ratedVoltage().si() <= lowest.ratedVoltage().si() * (1 + WINDOW);
+                && Limits.within(load.ratedVoltage().si(), lowest.ratedVoltage().si() * (1 + window));
     }
 
     private static Voltage mostAskedFor(List<SupplyLoad> loads) {

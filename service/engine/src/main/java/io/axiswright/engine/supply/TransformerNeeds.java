@@ -34,7 +34,8 @@ final class TransformerNeeds {
     }
 
     List<TransformerNeed> of(List<SupplyLoad> misfits) {
-        return Secondary.of(misfits).stream().map(this::need).toList();
+        double window = Rule.VOLTAGE_WINDOW.under(request.codeBasis()).value();
+        return Secondary.of(misfits, window).stream().map(this::need).toList();
     }
 
     List<Derivation> derivations() {

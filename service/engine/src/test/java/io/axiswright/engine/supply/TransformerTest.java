@@ -12,9 +12,13 @@ import io.axiswright.engine.design.DeviceKind;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.SupplySystem;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.standard.DeviceRatings;
 import io.axiswright.engine.standard.TransformerProtection;
+import io.axiswright.engine.standard.TransformerRatings;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -116,6 +120,60 @@ class TransformerTest {
 
         assertThat(Objects.requireNonNull(fits.rating()).power().si()).isEqualTo(6300);
         assertThat(Objects.requireNonNull(tooTight.rating()).power().si()).isEqualTo(8000); // 34.8 A, device 32 A
+    }
+
+    /** The rules read a second time, from the answer alone: every smaller standard rating overheats or has no secondary device. */
+    @Test
+    void noSmallerStandardRatingServes() {
+        for (int seed = 0; seed < 200; seed++) {
+            var random = new SplittableRandom(seed);
+            var basis = CodeBasis.values()[random.nextInt(2)];
+            var feed = random.nextBoolean() ? Feed.ONE_PHASE : Feed.THREE_PHASE;
+            double volts = feed == Feed.ONE_PHASE ? 120 : 208;
+            var loads = IntStream.range(0, random.nextInt(1, 12))
+                    .mapToObj(k -> {
+                        double amperes = random.nextInt(4, 120) / 4.0;
+                        double thermal = amperes * random.nextInt(1, 5) / 4;
+                        return load("d" + k, LoadUse.DRIVE, feed, volts, amperes, thermal, 500, 1, 1e4, 0, null);
+                    })
+                    .toArray(SupplyLoad[]::new);
+
+            var need = need(basis, 480, loads);
+
+            double sum = Arrays.stream(loads).mapToDouble(SupplyLoad::rated).sum();
+            double most =
+                    Arrays.stream(loads).mapToDouble(SupplyLoad::rated).max().orElseThrow();
+            double thermal = Arrays.stream(loads)
+                    .mapToDouble(l -> l.thermalCurrent().si())
+                    .sum();
+            double heating = basis == NA ? sum : Math.max(most, thermal);
+            double design = basis == NA ? sum + 0.25 * most : heating;
+            double phases = feed == Feed.ONE_PHASE ? 1 : Math.sqrt(3);
+            double smallest = TransformerRatings.of(basis, feed).stream()
+                    .mapToDouble(r -> r.value().si())
+                    .filter(va -> va >= phases * volts * heating - 1e-6)
+                    .filter(va -> hasDevice(basis, va / phases / volts, design))
+                    .min()
+                    .orElseThrow();
+            assertThat(Objects.requireNonNull(need.rating()).power().si())
+                    .as("seed %d", seed)
+                    .isEqualTo(smallest);
+        }
+    }
+
+    private static boolean hasDevice(CodeBasis basis, double rated, double design) {
+        var standard = DeviceRatings.of(basis, DeviceKind.BREAKER).stream()
+                .mapToDouble(r -> r.value().si())
+                .toArray();
+        double share = basis == IEC ? 1 : rated < 9 ? 1.67 : 1.25;
+        // rounding up: the smallest standard rating that is not below the share may be used
+        double atMost = basis == NA && rated >= 9
+                ? Arrays.stream(standard)
+                        .filter(r -> r >= share * rated - 1e-6)
+                        .min()
+                        .orElse(0)
+                : share * rated;
+        return Arrays.stream(standard).anyMatch(r -> r >= design - 1e-6 && r <= atMost + 1e-6);
     }
 
     @Test
