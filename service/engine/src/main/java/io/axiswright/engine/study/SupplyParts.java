@@ -22,7 +22,10 @@ import io.axiswright.engine.supply.SupplyRequest;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Everything that hangs on the mains: drive units, their fans, control supplies. What hangs on a DC bus does not. */
+/**
+ * Everything that hangs on the mains: drive units, their fans, control supplies; and what hangs on a DC bus that a drive unit
+ * on the mains feeds.
+ */
 final class SupplyParts {
 
     /** Fans and supplies do not limit how many share a circuit; their current does. */
@@ -33,16 +36,18 @@ final class SupplyParts {
     private final Design design;
     private final Installation installation;
     private final Stock stock;
+    private final FedBuses buses;
     private final List<SupplyLoad> loads = new ArrayList<>();
 
-    private SupplyParts(Design design, Stock stock) {
+    private SupplyParts(Design design, Stock stock, FedBuses buses) {
         this.design = design;
         this.installation = Needed.installation(design);
         this.stock = stock;
+        this.buses = buses;
     }
 
     static SupplyRequest request(StudyRequest request, Stock stock, DutyResult duty, ControlPowerResult controlPower) {
-        var parts = new SupplyParts(request.design(), stock);
+        var parts = new SupplyParts(request.design(), stock, new FedBuses(request.design(), stock, duty));
         for (int k = 0; k < duty.axes().size(); k++) {
             parts.addAxis(k, duty.axes().get(k));
         }
@@ -58,7 +63,7 @@ final class SupplyParts {
     private void addAxis(int index, AxisDuty duty) {
         Axis axis = design.axes().get(index);
         DriveUnit unit = stock.find(DriveUnit.class, duty.driveUnit());
-        if (unit != null && unit.feed() != Feed.DC_BUS) {
+        if (unit != null && buses.feed(axis, unit)) {
             loads.add(new SupplyLoad(
                     axis.id(),
                     LoadUse.DRIVE,
@@ -72,7 +77,8 @@ final class SupplyParts {
                     unit.leakageCurrent(),
                     route(axis.position()),
                     "/design/axes/" + index,
-                    axis.stopZone()));
+                    axis.stopZone(),
+                    axis.busGroup()));
         }
         VentilationKit kit = stock.find(VentilationKit.class, duty.ventilationKit());
         if (kit != null) {
@@ -90,7 +96,8 @@ final class SupplyParts {
                     NO_CURRENT,
                     route(axis.position()),
                     "/design/axes/" + index,
-                    axis.stopZone()));
+                    axis.stopZone(),
+                    null));
         }
     }
 
@@ -111,6 +118,7 @@ final class SupplyParts {
                 NO_CURRENT,
                 route(place(placed.place())),
                 "/design/controlPower",
+                null,
                 null));
     }
 

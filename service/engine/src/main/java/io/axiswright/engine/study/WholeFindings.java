@@ -2,7 +2,6 @@ package io.axiswright.engine.study;
 
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
-import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.duty.LimitUse;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
@@ -39,18 +38,10 @@ final class WholeFindings {
 
     /** A drive unit fed from a DC bus needs another on its bus that is fed from the mains, or a source we do not know. */
     private void unfedBuses() {
-        Set<String> fed = new HashSet<>();
+        var buses = new FedBuses(run.request().design(), run.stock(), run.duty());
         for (int k = 0; k < axes.size(); k++) {
             DriveUnit unit = unit(k);
-            String bus = axes.get(k).busGroup();
-            if (unit != null && unit.feed() != Feed.DC_BUS && bus != null) {
-                fed.add(bus);
-            }
-        }
-        for (int k = 0; k < axes.size(); k++) {
-            DriveUnit unit = unit(k);
-            String bus = axes.get(k).busGroup();
-            if (unit != null && unit.feed() == Feed.DC_BUS && (bus == null || !fed.contains(bus))) {
+            if (unit != null && !buses.feed(axes.get(k), unit)) {
                 findings.add(FindingCode.STUDY_DC_BUS_UNFED.at(
                         axes.get(k).id(), "/design/axes/" + k, "completeness", unit.ratedVoltage(), null));
             }

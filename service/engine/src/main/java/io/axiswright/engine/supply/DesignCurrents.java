@@ -33,13 +33,24 @@ record DesignCurrents(CodeBasis basis) {
     double feeder(List<SupplyLoad> onLine) {
         return switch (basis) {
             case NFPA_79 -> sum(onLine) + (factor(Rule.FEEDER_LARGEST_FACTOR) - 1) * largest(onLine);
-            case IEC_60204_1 ->
-                Math.max(
-                        factor(Rule.FEEDER_LARGEST_FACTOR) * largest(onLine),
-                        onLine.stream()
-                                .mapToDouble(l -> l.thermalCurrent().si())
-                                .sum());
+            case IEC_60204_1 -> Math.max(factor(Rule.FEEDER_LARGEST_FACTOR) * largest(onLine), thermal(onLine));
         };
+    }
+
+    /** What heats something that feeds several loads: North America allows no diversity; IEC as for the feeder. */
+    double heating(List<SupplyLoad> loads) {
+        return switch (basis) {
+            case NFPA_79 -> sum(loads);
+            case IEC_60204_1 -> feeder(loads);
+        };
+    }
+
+    /**
+     * The cycle-thermal currents added up. The rms of a sum is never more than the sum of the rms values, so however the
+     * cycles of the loads lie to each other, this holds; it is reached where all draw in proportion at the same time.
+     */
+    static double thermal(List<SupplyLoad> loads) {
+        return loads.stream().mapToDouble(l -> l.thermalCurrent().si()).sum();
     }
 
     static double sum(List<SupplyLoad> loads) {

@@ -37,6 +37,11 @@ final class DeviceChoice {
         return findings;
     }
 
+    /** Whether the catalogue has a device for a circuit. */
+    boolean serves(DeviceStock.Ask ask) {
+        return stock.pick(ask).isPresent();
+    }
+
     /** The device for a circuit. */
     Choice choose(String subject, String pointer, DeviceStock.Ask ask) {
         var device = stock.pick(ask);

@@ -46,7 +46,13 @@ final class DeviceStock {
      * @param atLeast least rating, in A
      * @param atMost highest rating, in A
      */
-    record Ask(int poles, Voltage voltage, double atLeast, double atMost) {}
+    record Ask(int poles, Voltage voltage, double atLeast, double atMost) {
+
+        /** The same with a least rating that is not below the given one. */
+        Ask atLeast(double rating) {
+            return new Ask(poles, voltage, Math.max(atLeast, rating), atMost);
+        }
+    }
 
     /** The device that serves: the smallest rating in the window, the cheapest of that rating. */
     Optional<ProtectiveDevice> pick(Ask ask) {

@@ -21,8 +21,9 @@ final class FeedCheck {
     private final MainsLines mains;
 
     private final Map<SupplyLoad, Connection> fed = new LinkedHashMap<>();
+    private final List<SupplyLoad> busFed = new ArrayList<>();
     private final List<SupplyLoad> misfits = new ArrayList<>();
-    private final List<SupplyLoad> unfed = new ArrayList<>();
+    private final List<SupplyLoad> phaseless = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
     FeedCheck(CodeBasis basis, MainsLines mains) {
@@ -32,6 +33,23 @@ final class FeedCheck {
 
     FeedCheck of(List<SupplyLoad> loads) {
         loads.forEach(this::check);
+        if (!phaseless.isEmpty()) {
+            findings.add(FindingCode.SUPPLY_PHASES_MISSING.at(
+                    SupplyLoad.named(phaseless),
+                    phaseless.getFirst().pointer(),
+                    window.clause(),
+                    new Ratio(3),
+                    new Ratio(1)));
+        }
+        for (var secondary : Secondary.of(misfits, window.value())) {
+            var first = secondary.loads().getFirst();
+            findings.add(FindingCode.SUPPLY_VOLTAGE_MISFIT.at(
+                    SupplyLoad.named(secondary.loads()),
+                    first.pointer(),
+                    window.clause(),
+                    mains.voltage(nearest(first).orElseThrow()),
+                    secondary.voltage()));
+        }
         return this;
     }
 
@@ -45,9 +63,14 @@ final class FeedCheck {
         return misfits;
     }
 
-    /** All loads that cannot be fed. */
-    List<SupplyLoad> unfed() {
-        return unfed;
+    /** The loads that need three phases of mains that have one. */
+    List<SupplyLoad> phaseless() {
+        return phaseless;
+    }
+
+    /** The loads that no mains feed but a DC bus. */
+    List<SupplyLoad> busFed() {
+        return busFed;
     }
 
     List<Finding> findings() {
@@ -56,21 +79,14 @@ final class FeedCheck {
 
     private void check(SupplyLoad load) {
         if (load.feed() == Feed.DC_BUS) {
-            unfed.add(load);
-            findings.add(FindingCode.SUPPLY_DC_FED_LOAD.at(
-                    load.id(), load.pointer(), "common practice, no source", load.ratedCurrent(), null));
+            busFed.add(load);
             return;
         }
         var nearest = nearest(load);
         if (nearest.isEmpty()) {
-            unfed.add(load);
-            findings.add(FindingCode.SUPPLY_PHASES_MISSING.at(
-                    load.id(), load.pointer(), window.clause(), new Ratio(3), new Ratio(1)));
+            phaseless.add(load);
         } else if (!Limits.within(off(mains.voltage(nearest.get()), load), window.value())) {
-            unfed.add(load);
             misfits.add(load);
-            findings.add(FindingCode.SUPPLY_VOLTAGE_MISFIT.at(
-                    load.id(), load.pointer(), window.clause(), mains.voltage(nearest.get()), load.ratedVoltage()));
         } else {
             fed.put(load, nearest.get());
         }

@@ -29,15 +29,20 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
         var on = onLine(line, groups, circuits);
         double design = currents.feeder(on);
         var ceiling = ceiling(line, groups, circuits, derivations);
-        var ask = new DeviceStock.Ask(
+        var selectivity = new FeederSelectivity(request, circuits);
+        var plain = new DeviceStock.Ask(
                 mains.whole().poles(request.codeBasis()),
                 request.mains().voltage(),
-                Math.max(design, largestDevice(circuits)),
+                Math.max(design, selectivity.largestDevice()),
                 ceiling == null ? Double.POSITIVE_INFINITY : ceiling.si());
+        var selective = plain.atLeast(selectivity.atLeast());
+        // better a device that may trip too early than none
+        var ask = devices.serves(selective) ? selective : plain;
         var choice = on.isEmpty() ? DeviceChoice.Choice.NONE : devices.choose("the feeder", Feeder.POINTER, ask);
         boolean neutral = mains.lines().size() == 1
                 || circuits.stream().anyMatch(c -> c.connection() == Connection.LINE_TO_NEUTRAL);
         derivations.add(designDerivation(on, design));
+        selectivity.derivation().ifPresent(derivations::add);
         return new Feeder(
                 mains.lines(),
                 neutral,
@@ -70,15 +75,6 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
             }
         }
         return loads;
-    }
-
-    /** A feeder device below a branch device would trip first. */
-    private static double largestDevice(List<BranchCircuit> circuits) {
-        return circuits.stream()
-                .map(BranchCircuit::deviceRating)
-                .mapToDouble(rating -> rating == null ? 0 : rating.si())
-                .max()
-                .orElse(0);
     }
 
     /**
@@ -124,7 +120,7 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
 
     private Derivation designDerivation(List<SupplyLoad> on, double design) {
         var rule = Rule.FEEDER_LARGEST_FACTOR.under(request.codeBasis());
-        double thermal = on.stream().mapToDouble(l -> l.thermalCurrent().si()).sum();
+        double thermal = DesignCurrents.thermal(on);
         var largest = new Current(DesignCurrents.largest(on));
         return switch (request.codeBasis()) {
             case NFPA_79 ->

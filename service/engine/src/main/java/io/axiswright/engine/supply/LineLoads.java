@@ -23,6 +23,10 @@ final class LineLoads {
         Arrays.fill(load, 0);
     }
 
+    long of(int line) {
+        return load[line];
+    }
+
     long heaviest() {
         long most = load[0];
         for (long l : load) {

@@ -3,6 +3,7 @@ package io.axiswright.engine.supply;
 import io.axiswright.engine.quantity.Current;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -18,25 +19,29 @@ record LinePlacing(MainsLines mains, List<LoadGroup> groups, List<Integer> masks
 
     private static final double MICRO = 1e-6;
 
-    /** Puts the one-phase circuits on the lines; the others load all lines alike and do not matter for it. */
+    /**
+     * Puts the one-phase circuits on the lines; the others load all lines alike and do not matter for it. Circuits whose
+     * loads share a DC bus go on the same lines.
+     */
     static LinePlacing of(MainsLines mains, List<LoadGroup> groups) {
-        var asks = groups.stream()
-                .filter(LinePlacing::isMovable)
-                .map(g -> new PhaseBalancing.Ask(
-                        Math.round(DesignCurrents.sum(g.loads()) / MICRO),
-                        g.connection().lines()))
-                .toList();
-        var answer = PhaseBalancing.of(mains.lines().size(), asks);
-        var masks = new ArrayList<Integer>();
-        int next = 0;
-        for (var group : groups) {
-            masks.add(isMovable(group) ? answer.masks().get(next++) : mains.all());
+        var blocks = CircuitBlock.of(groups);
+        var answer = PhaseBalancing.of(
+                mains.lines().size(), blocks.stream().map(b -> ask(b, groups)).toList());
+        var masks = new ArrayList<Integer>(Collections.nCopies(groups.size(), mains.all()));
+        for (int b = 0; b < blocks.size(); b++) {
+            for (int circuit : blocks.get(b).circuits()) {
+                masks.set(circuit, answer.masks().get(b));
+            }
         }
         return new LinePlacing(mains, groups, List.copyOf(masks), answer);
     }
 
-    private static boolean isMovable(LoadGroup group) {
-        return group.connection() != Connection.THREE_PHASE;
+    private static PhaseBalancing.Ask ask(CircuitBlock block, List<LoadGroup> groups) {
+        double current = block.circuits().stream()
+                .mapToDouble(k -> DesignCurrents.sum(groups.get(k).loads()))
+                .sum();
+        return new PhaseBalancing.Ask(
+                Math.round(current / MICRO), block.connection().lines());
     }
 
     /** The names of a circuit's lines. */

@@ -3,6 +3,10 @@ package io.axiswright.engine.supply;
 import io.axiswright.engine.quantity.Current;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,6 +39,14 @@ record LoadGroup(
     @Nullable
     Current statedLimit() {
         return Double.isFinite(deviceLimit()) ? new Current(deviceLimit()) : null;
+    }
+
+    /** The DC buses their rectifiers feed together with others. */
+    Set<String> buses() {
+        return loads.stream()
+                .map(SupplyLoad::busGroup)
+                .filter(Objects::nonNull)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** The most loads they allow on one circuit. */

@@ -8,14 +8,18 @@ import java.util.stream.IntStream;
 
 /**
  * Puts one-phase circuits on the lines: smallest heaviest line first, then smallest spread. Starts from the largest-first
- * heuristic bettered by moves and exchanges, then searches depth first for anything better. Up to twelve circuits the
- * search always ends and the answer is proven best; beyond, it gives up after a fixed number of steps and the answer
- * carries its bound. Whole microamperes, so that equal sums are equal.
+ * heuristic bettered by moves and exchanges. Many circuits of few ratings are settled by a table of all loads there can be, other
+ * many are evened out to the bound itself, which proves them best. Else it searches depth first for anything better. Up to twelve circuits the search always ends and the answer is proven best;
+ * beyond, it gives up after a fixed number of steps and the answer carries its bound. Whole microamperes, so that equal sums
+ * are equal.
  */
 final class PhaseBalancing {
 
     /** More than the 3 + 9 + … + 3^12 steps of twelve circuits. */
     private static final int STEPS = 1_000_000;
+
+    /** So many circuits the search alone proves. */
+    private static final int SEARCHED = 12;
 
     /**
      * What one circuit asks.
@@ -40,6 +44,7 @@ final class PhaseBalancing {
     private final List<Ask> asks;
     private final int[] order;
     private final long total;
+    private final long measure;
     private final long bound;
     private final LineLoads loads;
     private final int[] trial;
@@ -61,7 +66,8 @@ final class PhaseBalancing {
                 .toArray();
         this.total = asks.stream().mapToLong(a -> a.microamperes() * a.lines()).sum();
         long largest = asks.stream().mapToLong(Ask::microamperes).max().orElse(0);
-        this.bound = Math.max(largest, Math.ceilDiv(total, lines));
+        this.measure = asks.stream().mapToLong(Ask::microamperes).reduce(0, PhaseBalancing::commonMeasure);
+        this.bound = Math.max(largest, measure == 0 ? 0 : measure * Math.ceilDiv(total, lines * measure));
         this.loads = new LineLoads(lines);
         this.trial = new int[asks.size()];
     }
@@ -75,10 +81,13 @@ final class PhaseBalancing {
         largestFirst();
         better();
         keep();
-        loads.clear();
-        steps = 0;
-        search(0, total);
-        boolean proven = steps < STEPS;
+        boolean proven = asks.size() > SEARCHED && lines > 1 && !isAtBound() && tabulated();
+        if (!proven) {
+            if (asks.size() > SEARCHED) {
+                evenOut();
+            }
+            proven = searched();
+        }
         return new Answer(
                 Arrays.stream(best).boxed().toList(), bestHeaviest, bestSpread, proven ? bestHeaviest : bound, proven);
     }
@@ -106,6 +115,55 @@ final class PhaseBalancing {
                 }
             }
         }
+    }
+
+    /** Brings one line after the other to what it carries in an answer at the bound, as far as exchanges can. */
+    private void evenOut() {
+        for (int first = 0; first < lines; first++) {
+            for (int second = 0; second < lines && !isAtBound(); second++) {
+                if (first != second && exchange(first, second, bound) && lines == 3) {
+                    exchange(second, lines - first - second, total - bound - lightestAtMost(bound));
+                }
+                if (isBetter(bestHeaviest, bestSpread)) {
+                    keep();
+                }
+            }
+        }
+    }
+
+    /** Whether a table of all loads there can be gave the best answer: only where there are few of them. */
+    private boolean tabulated() {
+        var masks = LoadTable.best(lines, asks, measure, bestHeaviest);
+        masks.ifPresent(found -> {
+            for (int k = 0; k < found.length; k++) {
+                change(k, found[k]);
+            }
+            keep();
+        });
+        return masks.isPresent();
+    }
+
+    private boolean searched() {
+        loads.clear();
+        steps = 0;
+        search(0, total);
+        return steps < STEPS;
+    }
+
+    /** Moves circuits between two lines so that the first carries exactly so much; whether it could. */
+    private boolean exchange(int from, int to, long wanted) {
+        var movable = Arrays.stream(order)
+                .filter(k -> (trial[k] >> from & 1) != (trial[k] >> to & 1))
+                .toArray();
+        var changes = Arrays.stream(movable)
+                .mapToLong(k -> (trial[k] >> from & 1) == 1
+                        ? -asks.get(k).microamperes()
+                        : asks.get(k).microamperes())
+                .toArray();
+        var moved = ExactSum.of(changes, wanted - loads.of(from));
+        moved.ifPresent(which ->
+                which.stream().map(i -> movable[i]).forEach(k -> change(k, trial[k] ^ (1 << from | 1 << to))));
+        return moved.isPresent();
     }
 
     private boolean helps(int a, int maskA, int b, int maskB) {
@@ -162,7 +220,11 @@ final class PhaseBalancing {
 
     /** Whether the search may stop altogether: nothing better is possible, or the steps are used up. */
     private boolean done() {
-        return steps >= STEPS || (bestHeaviest == bound && bestSpread == leastSpread(bound));
+        return steps >= STEPS || isAtBound();
+    }
+
+    private boolean isAtBound() {
+        return bestHeaviest == bound && bestSpread == leastSpread(bound);
     }
 
     /** Lines are interchangeable: loads that differ only in the names of the lines lead to the same answers. */
@@ -196,8 +258,19 @@ final class PhaseBalancing {
         bestSpread = loads.spread();
     }
 
-    /** With so much on the heaviest line, the others share the rest; the lightest of them has at most its mean. */
     private long leastSpread(long heaviest) {
-        return lines == 1 ? 0 : heaviest - Math.floorDiv(total - heaviest, lines - 1L);
+        return lines == 1 ? 0 : heaviest - lightestAtMost(heaviest);
+    }
+
+    /**
+     * With so much on the heaviest line, the others share the rest; the lightest of them has at most its mean, in whole
+     * multiples of the common measure of all currents.
+     */
+    private long lightestAtMost(long heaviest) {
+        return measure == 0 ? 0 : measure * Math.floorDiv(total - heaviest, (lines - 1L) * measure);
+    }
+
+    private static long commonMeasure(long a, long b) {
+        return b == 0 ? a : commonMeasure(b, a % b);
     }
 }

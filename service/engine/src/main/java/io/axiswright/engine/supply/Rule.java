@@ -13,6 +13,26 @@ enum Rule {
     CONTINUOUS_FACTOR,
     /** On the largest load of a feeder. */
     FEEDER_LARGEST_FACTOR,
+    /** AC voltage up to which protection by low voltage is possible at all, in V. */
+    TOUCH_VOLTAGE,
+    /** Power factor of a three-phase rectifier without choke, at which a DC bus draws from the mains. */
+    RECTIFIER_POWER_FACTOR_THREE_PHASE,
+    /** The same of a one-phase rectifier. */
+    RECTIFIER_POWER_FACTOR_ONE_PHASE,
+    /** How many times the largest branch fuse the feeder fuse must be rated for only the branch fuse to blow. */
+    FUSE_SELECTIVITY_RATIO,
+    /** Rating of the residual-current devices that protect against fire, in A. */
+    RESIDUAL_CURRENT_FIRE,
+    /** Rating of the supply disconnecting device over the sum of the full-load currents. */
+    DISCONNECT_FACTOR,
+    /** Inrush of a transformer over its rated primary current, rms over 0.1 s. */
+    TRANSFORMER_INRUSH,
+    /** Lowest usual primary tap of a transformer, as a share of its nominal voltage. */
+    TRANSFORMER_LOWEST_TAP,
+    /** Its highest. */
+    TRANSFORMER_HIGHEST_TAP,
+    /** From one tap to the next. */
+    TRANSFORMER_TAP_STEP,
     /** How far the mains may lie from a load's rated voltage, as a share of it. */
     VOLTAGE_WINDOW,
     /** Protective-conductor current above which the protective conductor must be reinforced, in A. */

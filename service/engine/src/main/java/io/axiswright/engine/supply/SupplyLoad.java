@@ -5,6 +5,8 @@ import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Voltage;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param routeLength length of its route from the mains panel
  * @param pointer JSON Pointer to what it belongs to in the request, such as its axis
  * @param zone circuits never mix loads of different zones; absent: the zone of all loads without one
+ * @param busGroup name of the DC bus it shares: its rectifier feeds that bus, or that bus feeds it; absent: a bus of its own
  */
 public record SupplyLoad(
         String id,
@@ -37,11 +40,36 @@ public record SupplyLoad(
         @Bounds(min = 0) Current leakageCurrent,
         @Bounds(min = 0, max = 1000) Length routeLength,
         String pointer,
-        @Nullable String zone) {
+        @Nullable String zone,
+        @Nullable String busGroup) {
+
+    /** The ids of loads, for the subject of a finding. */
+    static String named(List<SupplyLoad> loads) {
+        return loads.stream().map(SupplyLoad::id).collect(Collectors.joining(", "));
+    }
 
     /** Its highest protective device in A; infinite where none is stated. */
     double deviceLimit() {
         return maxProtectiveDevice == null ? Double.POSITIVE_INFINITY : maxProtectiveDevice.si();
+    }
+
+    /** The same load with what it passes on to its DC bus: rated, cycle-thermal and protective-conductor current, in A. */
+    SupplyLoad passingOn(double rated, double thermal, double leakage) {
+        return new SupplyLoad(
+                id,
+                use,
+                feed,
+                ratedVoltage,
+                new Current(ratedCurrent.si() + rated),
+                new Current(thermalCurrent.si() + thermal),
+                maxProtectiveDevice,
+                maxUnitsPerCircuit,
+                shortCircuitRating,
+                new Current(leakageCurrent.si() + leakage),
+                routeLength,
+                pointer,
+                zone,
+                busGroup);
     }
 
     /** Its rated current in A. */

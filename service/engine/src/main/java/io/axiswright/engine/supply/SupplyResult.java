@@ -9,8 +9,11 @@ import java.util.List;
  *
  * @param circuits the branch circuits: three-phase ones first, then by zone and use
  * @param feeder what feeds them all
+ * @param disconnect what disconnects the machine from its supply
+ * @param residualProtection what a residual-current device ahead of the machine would have to be
  * @param balance how evenly the lines are loaded
  * @param unfed ids of the loads no circuit feeds; a finding says why for each
+ * @param buses the DC buses that some loads feed for others
  * @param transformers what would feed those whose voltage the mains do not have
  * @param findings remarks
  * @param derivations how the currents came about
@@ -18,8 +21,11 @@ import java.util.List;
 public record SupplyResult(
         List<BranchCircuit> circuits,
         Feeder feeder,
+        Disconnect disconnect,
+        ResidualProtection residualProtection,
         Balance balance,
         List<String> unfed,
+        List<BusFeed> buses,
         List<TransformerNeed> transformers,
         List<Finding> findings,
         List<Derivation> derivations) {}

@@ -1,18 +1,17 @@
 package io.axiswright.engine.supply;
 
 import io.axiswright.engine.finding.Derivation;
-import io.axiswright.engine.finding.Fault;
-import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Sizes the AC supply: connections, branch circuits, lines, protective devices, feeder, leakage. */
 public final class SupplySizing {
@@ -23,7 +22,7 @@ public final class SupplySizing {
      * @throws InvalidDesign if two loads have one id, or a load's current or voltage is not positive
      */
     public SupplyResult size(SupplyRequest request) {
-        check(request.loads());
+        LoadCheck.check(request.loads());
         var loads = request.loads().stream()
                 .sorted(Comparator.comparing(SupplyLoad::id))
                 .toList();
@@ -36,7 +35,9 @@ public final class SupplySizing {
 
         var feeds = new FeedCheck(request.codeBasis(), mains).of(loads);
         var grouping = new CircuitGrouping(currents, stock, mains);
-        var groups = grouping.of(feeds.fed());
+        var buses = new BusFeeding(request.codeBasis(), mains, feeds.fed()).of(feeds.busFed());
+        derivations.addAll(buses.derivations());
+        var groups = grouping.of(buses.fed());
         var placing = LinePlacing.of(mains, groups);
         var circuits = new ArrayList<BranchCircuit>();
         for (int k = 0; k < groups.size(); k++) {
@@ -44,58 +45,45 @@ public final class SupplySizing {
             derivations.add(derivation(circuits.getLast(), request));
         }
         var feeder = new FeederSizing(request, mains, currents, devices).of(groups, circuits, derivations);
-        var transformers = TransformerNeeds.of(feeds.misfits(), request.mains(), derivations);
+        var disconnect = Disconnect.of(request, feeder);
+        var residual = new ResidualProtectionSizing(request.codeBasis());
+        var residualProtection = residual.of(circuits, feeder);
+        var transformers = new TransformerNeeds(request, currents);
+        var needs = transformers.of(feeds.misfits());
+        if (!circuits.isEmpty()) {
+            derivations.add(disconnect.derivation(request.codeBasis()));
+            residual.derivation(residualProtection).ifPresent(derivations::add);
+        }
+        derivations.addAll(transformers.derivations());
 
         var findings = new ArrayList<Finding>();
+        var touch = Rule.TOUCH_VOLTAGE.under(request.codeBasis());
         findings.add(FindingCode.SUPPLY_MAINS_DANGER.at(
-                "The machine",
-                Feeder.POINTER,
-                "IEC 60204-1 6 (from memory)",
-                request.mains().voltage(),
-                fault));
+                "The machine", Feeder.POINTER, touch.clause(), request.mains().voltage(), new Voltage(touch.value())));
         findings.addAll(feeds.findings());
+        findings.addAll(buses.findings());
         findings.addAll(devices.findings());
         findings.addAll(LeakageCheck.of(request.codeBasis(), groups, circuits, feeder));
+        if (!circuits.isEmpty()) {
+            new FeederSelectivity(request, circuits).finding(feeder).ifPresent(findings::add);
+            findings.add(disconnect.finding(request.codeBasis()));
+            residual.finding(residualProtection).ifPresent(findings::add);
+        }
         return new SupplyResult(
                 List.copyOf(circuits),
                 feeder,
+                disconnect,
+                residualProtection,
                 placing.balance(),
-                feeds.unfed().stream().map(SupplyLoad::id).toList(),
-                transformers,
+                Stream.of(feeds.misfits(), feeds.phaseless(), buses.unfed())
+                        .flatMap(List::stream)
+                        .map(SupplyLoad::id)
+                        .sorted()
+                        .toList(),
+                List.copyOf(buses.buses()),
+                needs,
                 List.copyOf(findings),
                 List.copyOf(derivations));
-    }
-
-    private static void check(List<SupplyLoad> loads) {
-        var faults = new ArrayList<Fault>();
-        var ids = new HashSet<String>();
-        for (int k = 0; k < loads.size(); k++) {
-            var load = loads.get(k);
-            if (!ids.add(load.id())) {
-                faults.add(new Fault(
-                        load.pointer(),
-                        FaultCode.DUPLICATE_ID,
-                        "there is another load " + load.id(),
-                        "an id no other load has"));
-            }
-            if (load.rated() <= 0) {
-                faults.add(new Fault(
-                        load.pointer(),
-                        FaultCode.OUT_OF_RANGE,
-                        load.id() + " draws " + load.rated() + " A",
-                        "a current above zero"));
-            }
-            if (load.ratedVoltage().si() <= 0) {
-                faults.add(new Fault(
-                        load.pointer(),
-                        FaultCode.OUT_OF_RANGE,
-                        load.id() + " is made for " + load.ratedVoltage().si() + " V",
-                        "a voltage above zero"));
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new InvalidDesign(faults);
-        }
     }
 
     private static BranchCircuit circuit(

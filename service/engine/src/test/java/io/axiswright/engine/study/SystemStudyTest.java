@@ -28,12 +28,15 @@ import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.JouleIntegral;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
+import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.topology.LayoutMethod;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class SystemStudyTest {
@@ -214,13 +217,58 @@ class SystemStudyTest {
                 .contains(FindingCode.STUDY_STOP_TOO_HARD);
     }
 
+    /** Whatever zones and circuits split a bus group, its one-phase rectifiers get the same lines. */
     @Test
-    void aBusFedFromTwoLinesIsAViolation() {
+    void aBusGroupKeepsToTheSameLines() {
         StudyRequest request = TestCell.request(4);
         List<DriveUnit> units = request.catalogue().driveUnits().stream()
                 .map(u -> fedBy(u, Feed.ONE_PHASE, 230))
                 .toList();
-        List<Axis> axes = request.design().axes().stream()
+        StudyResult result = STUDY.system(new StudyRequest(
+                CodeBasis.IEC_60204_1,
+                withUnits(request.catalogue(), units),
+                with(request, onOneBus(request, _ -> null))));
+        assertThat(result.supply().circuits())
+                .filteredOn(c -> c.loads().stream().anyMatch(l -> l.startsWith("axis-")))
+                .hasSizeGreaterThan(1)
+                .extracting(BranchCircuit::lines)
+                .containsOnly(result.supply().circuits().getFirst().lines());
+        assertThat(result.findings()).extracting(Finding::code).doesNotContain(FindingCode.STUDY_BUS_ACROSS_LINES);
+    }
+
+    /** A three-phase and a one-phase rectifier on one bus. */
+    @Test
+    void aBusFedFromTwoSetsOfLinesIsAViolation() {
+        StudyRequest request = TestCell.request(4);
+        List<DriveUnit> units = new ArrayList<>(request.catalogue().driveUnits());
+        request.catalogue().driveUnits().forEach(u -> units.add(renamed(fedBy(u, Feed.ONE_PHASE, 230), u.id() + "-1")));
+        StudyResult result = STUDY.system(new StudyRequest(
+                CodeBasis.IEC_60204_1,
+                withUnits(request.catalogue(), units),
+                with(request, onOneBus(request, id -> id.equals("axis-0") ? Feed.ONE_PHASE : Feed.THREE_PHASE))));
+        assertThat(result.findings()).extracting(Finding::code).contains(FindingCode.STUDY_BUS_ACROSS_LINES);
+    }
+
+    /** A DC-fed unit beside a mains-fed one of its bus: fed, and drawn from the mains by the other. */
+    @Test
+    void whatABusPassesOnIsPartOfTheSupply() {
+        StudyRequest request = TestCell.request(2);
+        List<DriveUnit> units = new ArrayList<>(request.catalogue().driveUnits());
+        request.catalogue().driveUnits().forEach(u -> units.add(renamed(dcFed(u), u.id() + "-dc")));
+        StudyResult result = STUDY.system(new StudyRequest(
+                CodeBasis.IEC_60204_1,
+                withUnits(request.catalogue(), units),
+                with(request, onOneBus(request, id -> id.equals("axis-0") ? Feed.DC_BUS : Feed.THREE_PHASE))));
+        assertThat(result.findings()).extracting(Finding::code).doesNotContain(FindingCode.STUDY_DC_BUS_UNFED);
+        assertThat(result.supply().buses()).singleElement().satisfies(bus -> {
+            assertThat(bus.feeders()).containsExactly("axis-1");
+            assertThat(bus.loads()).containsExactly("axis-0");
+            assertThat(bus.passedOn().si()).isPositive();
+        });
+    }
+
+    private static List<Axis> onOneBus(StudyRequest request, Function<String, @Nullable Feed> feed) {
+        return request.design().axes().stream()
                 .map(a -> new Axis(
                         a.id(),
                         a.description(),
@@ -232,12 +280,10 @@ class SystemStudyTest {
                         a.id().equals("axis-0") ? "zone" : null,
                         "bus",
                         a.commandRate(),
-                        a.drive(),
+                        new DriveSelection(
+                                null, feed.apply(a.id()), false, a.drive().holdingBrake(), false),
                         a.mounting()))
                 .toList();
-        StudyResult result = STUDY.system(
-                new StudyRequest(CodeBasis.IEC_60204_1, withUnits(request.catalogue(), units), with(request, axes)));
-        assertThat(result.findings()).extracting(Finding::code).contains(FindingCode.STUDY_BUS_ACROSS_LINES);
     }
 
     @Test
@@ -267,14 +313,22 @@ class SystemStudyTest {
     }
 
     private static DriveUnit fedBy(DriveUnit u, Feed feed, double volts) {
+        return unit(u, u.id(), feed, new Voltage(volts));
+    }
+
+    private static DriveUnit renamed(DriveUnit u, String id) {
+        return unit(u, id, u.feed(), u.ratedVoltage());
+    }
+
+    private static DriveUnit unit(DriveUnit u, String id, Feed feed, Voltage rated) {
         return new DriveUnit(
-                u.id(),
+                id,
                 u.description(),
                 u.price(),
                 u.needs(),
                 u.frameSize(),
                 feed,
-                new Voltage(volts),
+                rated,
                 u.ratedInputCurrent(),
                 u.maxProtectiveDevice(),
                 u.maxUnitsPerCircuit(),

@@ -81,7 +81,27 @@ final class Plant {
                 new Current(leakage),
                 new Length(10),
                 "/design/axes/" + id,
-                zone);
+                zone,
+                null);
+    }
+
+    /** The same load with a share in a DC bus. */
+    static SupplyLoad onBus(SupplyLoad load, String bus) {
+        return new SupplyLoad(
+                load.id(),
+                load.use(),
+                load.feed(),
+                load.ratedVoltage(),
+                load.ratedCurrent(),
+                load.thermalCurrent(),
+                load.maxProtectiveDevice(),
+                load.maxUnitsPerCircuit(),
+                load.shortCircuitRating(),
+                load.leakageCurrent(),
+                load.routeLength(),
+                load.pointer(),
+                load.zone(),
+                bus);
     }
 
     static ProtectiveDevice breaker(CodeBasis basis, int poles, double amperes, double interrupting, double price) {
