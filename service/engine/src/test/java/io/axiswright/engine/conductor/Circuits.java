@@ -38,6 +38,9 @@ final class Circuits {
         circuit.termination = pick(random, 60.0, 70.0, 75.0, 90.0);
         circuit.dropLimit = random.nextDouble(0.01, 0.1);
         circuit.device = pick(random, DeviceKind.values());
+        if (random.nextInt(4) == 0) {
+            circuit.rating = pick(random, 6.0, 10.0, 16.0, 20.0, 25.0, 40.0, 63.0, 70.0, 100.0, 250.0, 1250.0);
+        }
         if (random.nextInt(3) == 0) {
             circuit.fault(Math.exp(random.nextDouble(Math.log(100), Math.log(20_000))), random.nextDouble(0.01, 0.5));
         }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.quantity.ConductorSize;
+import io.axiswright.engine.quantity.Current;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -56,6 +57,34 @@ class ConductorMetamorphicTest {
     @EnumSource(CodeBasis.class)
     void moreCurrentIsNeverThinner(CodeBasis basis) {
         neverThinner(basis, c -> c.amperes *= 1.3);
+    }
+
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void moreFaultCurrentIsNeverThinner(CodeBasis basis) {
+        neverThinner(
+                basis, c -> c.fault(c.fault == null ? 8000 : c.fault * 1.5, c.clearing == null ? 0.1 : c.clearing));
+    }
+
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void longerFaultIsNeverThinner(CodeBasis basis) {
+        neverThinner(basis, c -> c.fault(c.fault == null ? 5000 : c.fault, c.clearing == null ? 0.2 : c.clearing * 2));
+    }
+
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void moreCurrentIsNeverALowerRating(CodeBasis basis) {
+        for (long seed = 0; seed < COUNT; seed++) {
+            CircuitBuilder circuit = Circuits.random(basis, seed);
+            Current before = Sizing.one(basis, circuit.build()).deviceRating();
+            Current after = Sizing.one(
+                            basis, circuit.amperes(circuit.amperes * 1.2).build())
+                    .deviceRating();
+            if (before != null && after != null) {
+                assertThat(after.si()).as("seed %d", seed).isGreaterThanOrEqualTo(before.si());
+            }
+        }
     }
 
     @ParameterizedTest

@@ -3,6 +3,9 @@ package io.axiswright.engine.conductor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.conductor.checker.Checker;
+import io.axiswright.engine.conductor.checker.IecChecker;
+import io.axiswright.engine.conductor.checker.NecChecker;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
@@ -98,6 +101,15 @@ class SecondReadingTest {
         }
         assertThat(answer.tried()).as(seed).extracting(t -> t.size().label()).isEqualTo(sizes.subList(0, place + 1));
         numbers(checker, circuit, answer, device, seed);
+        double[] range = checker.deviceRange(circuit);
+        says(findings, FindingCode.CONDUCTOR_DEVICE_TOO_SMALL, device < range[0] * (1 - 1e-9), seed);
+        says(findings, FindingCode.CONDUCTOR_DEVICE_TOO_LARGE, device > range[1] * (1 + 1e-9), seed);
+    }
+
+    private static void says(List<Finding> findings, FindingCode code, boolean expected, String seed) {
+        assertThat(findings.stream().anyMatch(f -> f.code() == code))
+                .as("%s %s", code, seed)
+                .isEqualTo(expected);
     }
 
     private static void numbers(
@@ -119,7 +131,10 @@ class SecondReadingTest {
                         .containsAll(checker.broken(circuit, s, device)))
                 .findFirst()
                 .orElseThrow();
-        assertThat(Sizing.protective(answer)).as(seed).isEqualTo(checker.protective(circuit, label, needed, device));
+        ConductorSize protective = answer.protectiveConductor();
+        assertThat(protective == null ? Checker.NONE : protective.label())
+                .as(seed)
+                .isEqualTo(checker.protective(circuit, label, needed, device));
     }
 
     @Test

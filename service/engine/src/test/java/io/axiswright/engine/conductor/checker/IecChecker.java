@@ -1,13 +1,17 @@
-package io.axiswright.engine.conductor;
+package io.axiswright.engine.conductor.checker;
 
-import static io.axiswright.engine.conductor.RawTable.number;
-import static io.axiswright.engine.conductor.RawTable.rows;
-import static io.axiswright.engine.conductor.RawTable.step;
-import static io.axiswright.engine.conductor.RawTable.text;
+import static io.axiswright.engine.conductor.checker.RawTable.number;
+import static io.axiswright.engine.conductor.checker.RawTable.rows;
+import static io.axiswright.engine.conductor.checker.RawTable.step;
+import static io.axiswright.engine.conductor.checker.RawTable.text;
 
+import io.axiswright.engine.conductor.Circuit;
+import io.axiswright.engine.conductor.CircuitKind;
+import io.axiswright.engine.conductor.Limit;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.standard.CircuitUse;
 import io.axiswright.engine.standard.ConductorClass;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +19,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** Re-derives, from the raw tables alone, every limit that a size breaks under IEC 60204-1; nothing here selects. */
-final class IecChecker implements Checker {
+public final class IecChecker implements Checker {
 
     private static final double SLACK = 1 + 1e-9;
     private static final List<Map<String, String>> TABLE_6 = rows("iec-60204-1-table-6");
@@ -39,12 +43,27 @@ final class IecChecker implements Checker {
 
     @Override
     public double device(Circuit c) {
-        return RATINGS.stream()
+        var ratings = RATINGS.stream()
                 .filter(r -> text(r, "device").equals(c.device().name()))
                 .mapToDouble(r -> number(r, "rating"))
+                .toArray();
+        double given = given(c);
+        if (!Double.isNaN(given)) {
+            return given <= ratings[ratings.length - 1] ? given : Double.NaN;
+        }
+        return Arrays.stream(ratings)
                 .filter(r -> r * SLACK >= c.designCurrent().si())
                 .min()
                 .orElse(Double.NaN);
+    }
+
+    @Override
+    public double[] deviceRange(Circuit c) {
+        return new double[] {c.designCurrent().si(), Double.POSITIVE_INFINITY};
+    }
+
+    private static double given(Circuit c) {
+        return c.deviceRating() == null ? Double.NaN : c.deviceRating().si();
     }
 
     @Override

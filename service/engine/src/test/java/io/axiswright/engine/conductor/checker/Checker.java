@@ -1,5 +1,7 @@
-package io.axiswright.engine.conductor;
+package io.axiswright.engine.conductor.checker;
 
+import io.axiswright.engine.conductor.Circuit;
+import io.axiswright.engine.conductor.Limit;
 import java.util.List;
 import java.util.Set;
 
@@ -7,7 +9,10 @@ import java.util.Set;
  * A second reading of one code, from the raw tables. It uses the records that state circuits and answers, and no class that
  * selects.
  */
-interface Checker {
+public interface Checker {
+
+    /** Where a table has no answer. */
+    String NONE = "none";
 
     /** All sizes the tables have for the circuit, thinnest first. */
     List<String> sizes(Circuit circuit);
@@ -15,8 +20,11 @@ interface Checker {
     /** Whether the correction tables reach the circuit's conditions. */
     boolean covered(Circuit circuit);
 
-    /** The device the code asks for, in A; not a number beyond the standard ratings. */
+    /** The device given, else the one the code asks for, in A; not a number beyond the standard ratings. */
     double device(Circuit circuit);
+
+    /** The least and the most the load allows its device to be rated, in A; infinite where it sets no most. */
+    double[] deviceRange(Circuit circuit);
 
     /** Corrected ampacity in A. */
     double ampacity(Circuit circuit, String size);

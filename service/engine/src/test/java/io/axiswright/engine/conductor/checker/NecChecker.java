@@ -1,10 +1,14 @@
-package io.axiswright.engine.conductor;
+package io.axiswright.engine.conductor.checker;
 
-import static io.axiswright.engine.conductor.RawTable.number;
-import static io.axiswright.engine.conductor.RawTable.rows;
-import static io.axiswright.engine.conductor.RawTable.step;
-import static io.axiswright.engine.conductor.RawTable.text;
+import static io.axiswright.engine.conductor.checker.RawTable.number;
+import static io.axiswright.engine.conductor.checker.RawTable.rows;
+import static io.axiswright.engine.conductor.checker.RawTable.step;
+import static io.axiswright.engine.conductor.checker.RawTable.text;
 
+import io.axiswright.engine.conductor.Circuit;
+import io.axiswright.engine.conductor.CircuitKind;
+import io.axiswright.engine.conductor.Limit;
+import io.axiswright.engine.conductor.LoadKind;
 import io.axiswright.engine.standard.CircuitUse;
 import io.axiswright.engine.standard.Raceway;
 import java.util.EnumSet;
@@ -14,7 +18,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** Re-derives, from the raw tables alone, every limit that a size breaks under NFPA 79; nothing here selects. */
-final class NecChecker implements Checker {
+public final class NecChecker implements Checker {
 
     private static final double SLACK = 1 + 1e-9;
     private static final List<Map<String, String>> SMALL = rows("nfpa-79-12-5-1");
@@ -40,13 +44,28 @@ final class NecChecker implements Checker {
 
     @Override
     public double device(Circuit c) {
+        return c.deviceRating() == null
+                ? nextUp(c, wanted(c))
+                : c.deviceRating().si();
+    }
+
+    @Override
+    public double[] deviceRange(Circuit c) {
+        double load = c.designCurrent().si();
+        return switch (c.loadKind()) {
+            case GENERAL -> new double[] {load, Double.POSITIVE_INFINITY};
+            case GENERAL_CONTINUOUS -> new double[] {1.25 * load, Double.POSITIVE_INFINITY};
+            case MOTOR_OR_DRIVE -> new double[] {load, nextUp(c, wanted(c))};
+        };
+    }
+
+    private static double wanted(Circuit c) {
         double amperes = c.designCurrent().si();
-        double wanted = switch (c.loadKind()) {
+        return switch (c.loadKind()) {
             case GENERAL -> amperes;
             case GENERAL_CONTINUOUS -> 1.25 * amperes;
             case MOTOR_OR_DRIVE -> amperes * (c.device().name().equals("FUSE") ? 1.75 : 2.5);
         };
-        return nextUp(c, wanted);
     }
 
     @Override
@@ -128,6 +147,9 @@ final class NecChecker implements Checker {
             if (egc.isEmpty() && device <= number(row, "device_up_to")) {
                 egc = text(row, "size");
             }
+        }
+        if (egc.isEmpty()) {
+            return NONE;
         }
         double wanted = mils(egc) * (mils(chosen) / mils(needed));
         for (String size : sizes(c)) {
