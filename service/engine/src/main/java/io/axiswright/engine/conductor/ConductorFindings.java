@@ -2,8 +2,10 @@ package io.axiswright.engine.conductor;
 
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
+import io.axiswright.engine.standard.ConductorClass;
 import io.axiswright.engine.standard.Confidence;
 import io.axiswright.engine.standard.Source;
 import java.util.ArrayList;
@@ -22,11 +24,12 @@ final class ConductorFindings {
 
     private ConductorFindings() {}
 
-    static List<Finding> of(List<Sized> sized) {
+    static List<Finding> of(ConductorRequest request, List<Sized> sized) {
         var findings = new ArrayList<Finding>();
         for (int i = 0; i < sized.size(); i++) {
             ofCircuit(sized.get(i), "/circuits/" + i, findings);
         }
+        InsulationFindings.add(request, sized, findings);
         motorRule(sized, findings);
         faultUnchecked(sized, findings);
         fromMemory(sized, findings);
@@ -57,18 +60,45 @@ final class ConductorFindings {
                     pointer + "/deviceRating",
                     "NFPA 70 210.20(A), IEC 60364-4-43 433.1",
                     device.rating(),
-                    device.least()));
+                    device.range().least()));
         }
         if (device != null && device.tooLarge()) {
             findings.add(FindingCode.CONDUCTOR_DEVICE_TOO_LARGE.at(
-                    id, pointer + "/deviceRating", "NFPA 70:2023 430.52(C)(1)", device.rating(), device.most()));
+                    id,
+                    pointer + "/deviceRating",
+                    "NFPA 70:2023 430.52(C)(1)",
+                    device.rating(),
+                    device.range().most()));
+        }
+        ofConstruction(sized, pointer, findings);
+    }
+
+    private static void ofConstruction(Sized sized, String pointer, List<Finding> findings) {
+        Circuit circuit = sized.circuit();
+        ConductorSize conductor = sized.conductors().conductor();
+        ConductorSize largest = TerminalFit.exceeded(circuit, conductor);
+        if (conductor != null && largest != null) {
+            findings.add(FindingCode.CONDUCTOR_TERMINAL_TOO_SMALL.at(
+                    circuit.id(),
+                    pointer + "/terminals/largest",
+                    TerminalFit.CLAUSE,
+                    conductor.area(),
+                    largest.area()));
+        }
+        if (Boolean.TRUE.equals(circuit.moving()) && circuit.conductorClass() == ConductorClass.CLASS_2) {
+            findings.add(FindingCode.CONDUCTOR_NOT_FLEXIBLE.at(
+                    circuit.id(),
+                    pointer + "/conductorClass",
+                    "IEC 60204-1:2016 12.2, Table 5 (from memory)",
+                    null,
+                    null));
         }
     }
 
     private static void motorRule(List<Sized> sized, List<Finding> findings) {
         count(sized, FindingCode.CONDUCTOR_DEVICE_BY_MOTOR_RULE, "NFPA 70:2023 430.52(C)(1), 430.130", findings, s -> {
             Device device = s.device();
-            return device != null && device.chosen() && device.most() != null;
+            return device != null && device.chosen() && device.range().most() != null;
         });
     }
 

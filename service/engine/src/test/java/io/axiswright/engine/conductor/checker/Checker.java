@@ -2,6 +2,7 @@ package io.axiswright.engine.conductor.checker;
 
 import io.axiswright.engine.conductor.Circuit;
 import io.axiswright.engine.conductor.Limit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
@@ -17,8 +18,8 @@ public interface Checker {
     /** All sizes the tables have for the circuit, thinnest first. */
     List<String> sizes(Circuit circuit);
 
-    /** Whether the correction tables reach the circuit's conditions. */
-    boolean covered(Circuit circuit);
+    /** Whether the correction tables reach the circuit's conditions, with so many conductors in parallel. */
+    boolean covered(Circuit circuit, int parallel);
 
     /** The device given, else the one the code asks for, in A; not a number beyond the standard ratings. */
     double device(Circuit circuit);
@@ -27,14 +28,26 @@ public interface Checker {
     double[] deviceRange(Circuit circuit);
 
     /** Corrected ampacity in A. */
-    double ampacity(Circuit circuit, String size);
+    double ampacity(Circuit circuit, Line line);
 
     /** Voltage drop in V. */
-    double drop(Circuit circuit, String size);
+    double drop(Circuit circuit, Line line);
 
-    /** Every limit the size breaks. */
-    Set<Limit> broken(Circuit circuit, String size, double device);
+    /** Every limit the line breaks. */
+    Set<Limit> broken(Circuit circuit, Line line, double device);
 
     /** The protective conductor beside {@code chosen} where the current alone needs {@code needed}. */
-    String protective(Circuit circuit, String chosen, String needed, double device);
+    String protective(Circuit circuit, Line chosen, Line needed, double device);
+
+    /** Everything a line may be made of, in the order in which it is preferred. */
+    default List<Line> lines(Circuit circuit) {
+        var lines = new ArrayList<Line>();
+        int most = circuit.parallelLimit() == null ? 1 : circuit.parallelLimit();
+        for (int n = 1; n <= most && covered(circuit, n); n++) {
+            for (String size : sizes(circuit)) {
+                lines.add(new Line(n, size));
+            }
+        }
+        return lines;
+    }
 }

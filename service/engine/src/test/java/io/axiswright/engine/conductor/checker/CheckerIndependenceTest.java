@@ -11,6 +11,8 @@ import io.axiswright.engine.conductor.CircuitConductors;
 import io.axiswright.engine.conductor.CircuitKind;
 import io.axiswright.engine.conductor.Limit;
 import io.axiswright.engine.conductor.LoadKind;
+import io.axiswright.engine.conductor.ResistorPulse;
+import io.axiswright.engine.conductor.TerminalRange;
 import io.axiswright.engine.conductor.Trial;
 import io.axiswright.engine.standard.CircuitUse;
 import io.axiswright.engine.standard.ConductorClass;
@@ -41,6 +43,8 @@ class CheckerIndependenceTest {
                                 CircuitKind.class,
                                 Limit.class,
                                 LoadKind.class,
+                                ResistorPulse.class,
+                                TerminalRange.class,
                                 Trial.class,
                                 CircuitUse.class,
                                 ConductorClass.class,

@@ -37,8 +37,8 @@ public final class IecChecker implements Checker {
     }
 
     @Override
-    public boolean covered(Circuit c) {
-        return !Double.isNaN(ambient(c) * together(c));
+    public boolean covered(Circuit c, int parallel) {
+        return !Double.isNaN(ambient(c) * together(c, parallel));
     }
 
     @Override
@@ -67,18 +67,23 @@ public final class IecChecker implements Checker {
     }
 
     @Override
-    public double ampacity(Circuit c, String size) {
+    public double ampacity(Circuit c, Line line) {
         var row = table(c).stream()
-                .filter(r -> text(r, "size").equals(size))
+                .filter(r -> text(r, "size").equals(line.size()))
                 .findFirst()
                 .orElseThrow();
-        return number(row, c.method().name().toLowerCase(Locale.ROOT)) * ambient(c) * together(c);
+        double one = number(row, c.method().name().toLowerCase(Locale.ROOT)) * ambient(c);
+        // Annex E: four loaded conductors carry 86 % where the third harmonic is worth counting and the lines still
+        // matter
+        double h = c.thirdHarmonic() == null ? 0 : c.thirdHarmonic();
+        double fourLoaded = h > 0.15 && h <= 0.45 ? 0.86 : 1;
+        return line.parallel() * one * together(c, line.parallel()) * fourLoaded;
     }
 
     @Override
-    public double drop(Circuit c, String size) {
+    public double drop(Circuit c, Line line) {
         var row = RESISTANCE.stream()
-                .filter(r -> text(r, "size").equals(size))
+                .filter(r -> text(r, "size").equals(line.size()))
                 .findFirst()
                 .orElseThrow();
         double cold = number(row, c.conductorClass() == ConductorClass.CLASS_2 ? "class_2" : "class_5");
@@ -87,15 +92,18 @@ public final class IecChecker implements Checker {
         double phi = Math.acos(c.powerFactor());
         double along = hot * Math.cos(phi) + (c.kind() == CircuitKind.DC ? 0 : 0.00008 * Math.sin(phi));
         double ways = c.kind() == CircuitKind.AC_THREE_PHASE ? Math.sqrt(3) : 2;
-        return ways * c.designCurrent().si() * c.length().si() * along;
+        return ways * c.designCurrent().si() * c.length().si() * along / line.parallel();
     }
 
     @Override
-    public Set<Limit> broken(Circuit c, String size, double device) {
+    public Set<Limit> broken(Circuit c, Line line, double device) {
         var broken = EnumSet.noneOf(Limit.class);
-        double load = c.designCurrent().si();
-        double mm2 = mm2(size);
-        double iz = ampacity(c, size);
+        // above a third of the line current, the neutral carries more than a line: 3h of it
+        double neutral =
+                c.thirdHarmonic() == null || c.thirdHarmonic() <= 0.33 ? 1 : Math.max(1, 3 * c.thirdHarmonic());
+        double load = neutral * c.designCurrent().si();
+        double mm2 = mm2(line.size());
+        double iz = ampacity(c, line);
         if (mm2 < smallest(c)) {
             broken.add(Limit.CODE_MINIMUM);
         }
@@ -110,10 +118,10 @@ public final class IecChecker implements Checker {
         double i2 = c.device().name().equals("BREAKER")
                 ? (device <= 125 ? 1.45 : 1.3) * device
                 : (device <= 4 ? 2.1 : device < 16 ? 1.9 : 1.6) * device;
-        if (device > iz * SLACK || i2 > 1.45 * iz * SLACK) {
+        if (neutral * device > iz * SLACK || neutral * i2 > 1.45 * iz * SLACK) {
             broken.add(Limit.DEVICE_COORDINATION);
         }
-        if (drop(c, size) > c.voltageDropLimit() * c.voltage().si() * SLACK) {
+        if (drop(c, line) > c.voltageDropLimit() * c.voltage().si() * SLACK) {
             broken.add(Limit.VOLTAGE_DROP);
         }
         if (c.prospectiveFaultCurrent() != null && c.clearingTime() != null) {
@@ -123,13 +131,20 @@ public final class IecChecker implements Checker {
                 broken.add(Limit.FAULT_WITHSTAND);
             }
         }
+        if (c.terminals() != null
+                && c.terminals().smallest() != null
+                && mm2 < mm2(c.terminals().smallest().label())) {
+            broken.add(Limit.TERMINAL_RANGE);
+        }
         return broken;
     }
 
     @Override
-    public String protective(Circuit c, String chosen, String needed, double device) {
-        double line = mm2(chosen);
-        double wanted = line <= 16 ? line : line <= 35 ? 16 : line / 2;
+    public String protective(Circuit c, Line chosen, Line needed, double device) {
+        double line = mm2(chosen.size());
+        double byLine = line <= 16 ? line : line <= 35 ? 16 : line / 2;
+        boolean leaks = c.leakageCurrent() != null && c.leakageCurrent().si() > 0.01;
+        double wanted = leaks ? Math.max(10, byLine) : byLine;
         return RESISTANCE.stream()
                 .map(r -> text(r, "size"))
                 .filter(s -> mm2(s) >= wanted)
@@ -146,7 +161,7 @@ public final class IecChecker implements Checker {
     }
 
     private static boolean pvc(Circuit c) {
-        return c.insulation() == Insulation.PVC_70;
+        return c.insulation() == Insulation.PVC_70 || c.insulation() == Insulation.NEC_75;
     }
 
     private static double mm2(String size) {
@@ -160,12 +175,11 @@ public final class IecChecker implements Checker {
                 : step(B_52_14, "ambient_up_to", celsius, "factor_xlpe_90");
     }
 
-    private static double together(Circuit c) {
+    private static double together(Circuit c, int parallel) {
+        int circuits = c.groupedCircuits() - 1 + parallel;
         var d2 = ofMethod(TABLE_D_2, c);
-        double machine = pvc(c) ? step(d2, "circuits_up_to", c.groupedCircuits(), "factor") : Double.NaN;
-        return Double.isNaN(machine)
-                ? step(ofMethod(B_52_17, c), "circuits_up_to", c.groupedCircuits(), "factor")
-                : machine;
+        double machine = pvc(c) ? step(d2, "circuits_up_to", circuits, "factor") : Double.NaN;
+        return Double.isNaN(machine) ? step(ofMethod(B_52_17, c), "circuits_up_to", circuits, "factor") : machine;
     }
 
     private static List<Map<String, String>> ofMethod(List<Map<String, String>> rows, Circuit c) {
