@@ -79,7 +79,7 @@ final class ConductorFindings {
         ConductorSize largest = TerminalFit.exceeded(circuit, conductor);
         if (conductor != null && largest != null) {
             findings.add(FindingCode.CONDUCTOR_TERMINAL_TOO_SMALL.at(
-                    circuit.id(),
+                    circuit.id() + " need " + conductor + ", its terminals take at most " + largest,
                     pointer + "/terminals/largest",
                     TerminalFit.CLAUSE,
                     conductor.area(),
