@@ -5,8 +5,7 @@ import io.axiswright.engine.design.DeviceKind;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.standard.DeviceRatings;
 import io.axiswright.engine.standard.MotorDevices;
-import io.axiswright.engine.standard.Sourced;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,21 +31,18 @@ record DeviceRange(Current least, Current wanted, @Nullable Current most) {
      * @param demand what their conductors must carry
      */
     static DeviceRange ofMotors(DeviceKind kind, Current all, double largest, Current demand) {
-        var multiple = new Current(MotorDevices.multiple(kind).value().si() * largest);
-        Optional<Current> one = nextUp(kind, multiple);
-        if (one.isEmpty()) {
+        OptionalDouble ceiling = MotorDevices.permitted(kind, largest, all.si() - largest);
+        if (ceiling.isEmpty()) {
+            var multiple = new Current(MotorDevices.multiple(kind).value().si() * largest);
             return new DeviceRange(all, multiple, multiple);
         }
-        double ceiling = one.get().si() + all.si() - largest;
-        double rounded = DeviceRatings.nextDown(CodeBasis.NFPA_79, kind, new Current(ceiling))
+        double rounded = DeviceRatings.nextDown(CodeBasis.NFPA_79, kind, new Current(ceiling.getAsDouble()))
                 .map(rating -> rating.value().si())
                 .orElse(0.0);
-        double conductors = nextUp(kind, demand).orElse(demand).si();
+        double conductors = DeviceRatings.nextUp(CodeBasis.NFPA_79, kind, demand)
+                .map(rating -> rating.value().si())
+                .orElse(demand.si());
         var most = new Current(Math.max(rounded, conductors));
         return new DeviceRange(all, most, most);
-    }
-
-    private static Optional<Current> nextUp(DeviceKind kind, Current current) {
-        return DeviceRatings.nextUp(CodeBasis.NFPA_79, kind, current).map(Sourced::value);
     }
 }

@@ -71,6 +71,40 @@ class SupplySizingTest {
     }
 
     /**
+     * The same feeder of drives whose instructions allow 200 A: 430.62(A) counts what 430.52 permits, so the ceiling stays 80 A.
+     */
+    @Test
+    void feederCeilingDoesNotGrowWithTheDrivesInstructions() {
+        var result = size(request(
+                NA,
+                mains(SupplySystem.THREE_PHASE_THREE_WIRE, 480),
+                List.of(
+                        load("20hp", LoadUse.DRIVE, Feed.THREE_PHASE, 460, 27, 27, 200, 1, 1e5, 0, null),
+                        load("10hp", LoadUse.DRIVE, Feed.THREE_PHASE, 460, 14, 14, 200, 1, 1e5, 0, null)),
+                breakers(NA, 35, 70, 80, 90)));
+
+        assertThat(Objects.requireNonNull(result.feeder().deviceCeiling()).si()).isEqualTo(80);
+    }
+
+    /**
+     * 430.24 item 4 (up.codes/s/several-motors-or-a-motor-s-and-other-load-s): what runs without pause counts 125 % beside the
+     * largest motor: 1.25 x 27 + 1.25 x 10 = 46.25 A; 430.63: 70 + 12.5 = 82.5, down to 80 A.
+     */
+    @Test
+    void feederOfADriveAndALoadWithoutPause() {
+        var result = size(request(
+                NA,
+                mains(SupplySystem.THREE_PHASE_THREE_WIRE, 480),
+                List.of(
+                        drive("20hp", Feed.THREE_PHASE, 460, 27, 70),
+                        load("s", LoadUse.CONTROL_SUPPLY, Feed.THREE_PHASE, 480, 10, 10, 15, 1, 1e5, 0, null)),
+                breakers(NA, 15, 35, 70, 80, 90)));
+
+        assertThat(result.feeder().designCurrent().si()).isCloseTo(46.25, within(EXACT));
+        assertThat(Objects.requireNonNull(result.feeder().deviceCeiling()).si()).isEqualTo(80);
+    }
+
+    /**
      * Branch-circuit design currents, 125 % of a motor or drive (430.22, 430.122(A)): 22 -> 27.5, read at
      * https://forums.mikeholt.com/threads/motor-branch-circuit.15136; 16.7 -> 20.875 at
      * https://forums.mikeholt.com/threads/breaker-and-wire-sizes.7308; 16 -> 20 at
