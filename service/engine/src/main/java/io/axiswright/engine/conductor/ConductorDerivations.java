@@ -69,7 +69,10 @@ final class ConductorDerivations {
             factors.add("Cn", neutral.value(), neutral.clause());
         }
         if (ampacity.parallel() > 1) {
-            factors.add("n", new Ratio(ampacity.parallel()), "NFPA 70:2023 310.10(G), IEC 60364-5-52:2009 523.7");
+            factors.add(
+                    "n",
+                    new Ratio(ampacity.parallel()),
+                    "NFPA 70:2023 310.10(G), IEC 60364-5-52:2009 523.7 (from memory)");
         }
         return factors.product(circuit.id(), ampacity.corrected());
     }

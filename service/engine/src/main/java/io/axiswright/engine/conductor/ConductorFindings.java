@@ -2,10 +2,8 @@ package io.axiswright.engine.conductor;
 
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
-import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
-import io.axiswright.engine.standard.ConductorClass;
 import io.axiswright.engine.standard.Confidence;
 import io.axiswright.engine.standard.Source;
 import java.util.ArrayList;
@@ -70,29 +68,7 @@ final class ConductorFindings {
                     device.rating(),
                     device.range().most()));
         }
-        ofConstruction(sized, pointer, findings);
-    }
-
-    private static void ofConstruction(Sized sized, String pointer, List<Finding> findings) {
-        Circuit circuit = sized.circuit();
-        ConductorSize conductor = sized.conductors().conductor();
-        ConductorSize largest = TerminalFit.exceeded(circuit, conductor);
-        if (conductor != null && largest != null) {
-            findings.add(FindingCode.CONDUCTOR_TERMINAL_TOO_SMALL.at(
-                    circuit.id() + " need " + conductor + ", its terminals take at most " + largest,
-                    pointer + "/terminals/largest",
-                    TerminalFit.CLAUSE,
-                    conductor.area(),
-                    largest.area()));
-        }
-        if (Boolean.TRUE.equals(circuit.moving()) && circuit.conductorClass() == ConductorClass.CLASS_2) {
-            findings.add(FindingCode.CONDUCTOR_NOT_FLEXIBLE.at(
-                    circuit.id(),
-                    pointer + "/conductorClass",
-                    "IEC 60204-1:2016 12.2, Table 5 (from memory)",
-                    null,
-                    null));
-        }
+        ConstructionFindings.add(sized, pointer, findings);
     }
 
     private static void motorRule(List<Sized> sized, List<Finding> findings) {

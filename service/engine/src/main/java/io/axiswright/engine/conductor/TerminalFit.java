@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 /** The sizes the terminals take: thinner ones are passed over; one too thick is still the answer, with a finding. */
 final class TerminalFit {
 
-    static final String CLAUSE = "NFPA 70:2023 110.14, IEC 60204-1:2016 13.1.1: terminals as their maker rates them";
+    static final String CLAUSE = "NFPA 70:2023 110.14(A), IEC 60204-1:2016 13.1.1 (from memory)";
 
     private TerminalFit() {}
 

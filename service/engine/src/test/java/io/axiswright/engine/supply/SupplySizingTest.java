@@ -249,6 +249,36 @@ class SupplySizingTest {
         assertThat(result.feeder().designCurrent().si()).isEqualTo(20);
     }
 
+    /** A higher fault current never gives a device of a lower rating, nor one that interrupts less. */
+    @Test
+    void moreFaultCurrentIsNeverALowerRating() {
+        var stock = List.of(
+                breaker(IEC, 3, 10, 6000, 5),
+                breaker(IEC, 3, 10, 15000, 40),
+                breaker(IEC, 3, 13, 10000, 8),
+                breaker(IEC, 3, 16, 50000, 90),
+                breaker(IEC, 3, 16, 25000, 30));
+        double rating = 0;
+        double interrupting = 0;
+        for (double fault : new double[] {1000, 6000, 6001, 12000, 15001, 25001, 50000}) {
+            var result = size(request(
+                    IEC,
+                    mains(SupplySystem.THREE_PHASE_THREE_WIRE, 400, fault),
+                    List.of(load("d", LoadUse.DRIVE, Feed.THREE_PHASE, 400, 7, 7, 16, 1, 1e5, 0, null)),
+                    stock));
+            String id = result.circuits().getFirst().device();
+            var device =
+                    stock.stream().filter(d -> d.id().equals(id)).findFirst().orElseThrow();
+            assertThat(device.rating().si()).as("%s A", fault).isGreaterThanOrEqualTo(rating);
+            assertThat(device.interruptingRating().si())
+                    .as("%s A", fault)
+                    .isGreaterThanOrEqualTo(Math.max(fault, interrupting));
+            rating = device.rating().si();
+            interrupting = device.interruptingRating().si();
+        }
+        assertThat(rating).isEqualTo(16);
+    }
+
     @Test
     void takesTheCheapestOfTheNextRating() {
         var dear = breaker(IEC, 3, 10, 15000, 40);
