@@ -53,6 +53,13 @@ final class Circuits {
                 new Current(6000),
                 new Time(0.01),
                 null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
                 null);
     }
 }

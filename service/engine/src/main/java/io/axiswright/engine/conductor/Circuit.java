@@ -27,7 +27,8 @@ import org.jspecify.annotations.Nullable;
  * @param length one way, from the protective device to the load
  * @param powerFactor power factor of the load, lagging; 1 for direct current
  * @param method how the conductors are laid
- * @param insulation their insulation: PVC_70 or XLPE_90 under IEC 60204-1, NEC_60, NEC_75 or NEC_90 under NFPA 79
+ * @param insulation their insulation; in the other code's terms it is looked up as the class that is no hotter, and a finding
+ *     says so
  * @param material what they are made of
  * @param ambient highest air temperature along the route
  * @param groupedCircuits loaded circuits running together, this one included; the others taken as like this one
@@ -39,6 +40,15 @@ import org.jspecify.annotations.Nullable;
  * @param clearingTime how long the device lets it flow; required with the fault current
  * @param raceway what the raceway is made of (NFPA 79); steel, the worst for reactance, if absent
  * @param conductorClass construction of the conductor (IEC); flexible if absent
+ * @param largestLoad rated current of the largest of several motors or drives on the circuit, part of the design current; one
+ *     motor or drive takes all of it if absent
+ * @param resistorPulse how a braking resistor is used; without pause if absent
+ * @param leakageCurrent current in the protective conductor in normal operation; none if absent
+ * @param thirdHarmonic third harmonic in the line current, as a share of it, on three phases with a neutral as thick as the
+ *     lines; no neutral if absent
+ * @param parallelLimit most conductors in parallel on a line, where no single one serves; 1 if absent. They lie together
+ * @param terminals sizes the terminals take; any if absent
+ * @param moving whether the conductors are flexed in service, as in a drag chain; not if absent
  */
 public record Circuit(
         String id,
@@ -61,4 +71,50 @@ public record Circuit(
         @Bounds(above = 0, max = 200000) @Nullable Current prospectiveFaultCurrent,
         @Bounds(above = 0, max = 5) @Nullable Time clearingTime,
         @Nullable Raceway raceway,
-        @Nullable ConductorClass conductorClass) {}
+        @Nullable ConductorClass conductorClass,
+        @Bounds(above = 0, max = 5000) @Nullable Current largestLoad,
+        @Nullable ResistorPulse resistorPulse,
+        @Bounds(min = 0, max = 100) @Nullable Current leakageCurrent,
+        @Bounds(min = 0, max = 1) @Nullable Double thirdHarmonic,
+        @Bounds(min = 1, max = 8) @Nullable Integer parallelLimit,
+        @Nullable TerminalRange terminals,
+        @Nullable Boolean moving) {
+
+    /** The same circuit with other insulation. */
+    Circuit insulated(Insulation other) {
+        return new Circuit(
+                id,
+                kind,
+                use,
+                loadKind,
+                designCurrent,
+                voltage,
+                length,
+                powerFactor,
+                method,
+                other,
+                material,
+                ambient,
+                groupedCircuits,
+                terminationRating,
+                voltageDropLimit,
+                device,
+                deviceRating,
+                prospectiveFaultCurrent,
+                clearingTime,
+                raceway,
+                conductorClass,
+                largestLoad,
+                resistorPulse,
+                leakageCurrent,
+                thirdHarmonic,
+                parallelLimit,
+                terminals,
+                moving);
+    }
+
+    /** Circuits lying together where each line of this one has so many conductors in parallel. */
+    int together(int parallel) {
+        return groupedCircuits - 1 + parallel;
+    }
+}

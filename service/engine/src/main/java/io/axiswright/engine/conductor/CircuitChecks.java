@@ -4,6 +4,7 @@ import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.standard.InsulationUnder;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -40,12 +41,8 @@ final class CircuitChecks {
     }
 
     private static void contradictions(Circuit circuit, int i, CodeBasis basis, List<Fault> faults) {
-        if (!Columns.belongs(circuit.insulation(), basis)) {
-            faults.add(new Fault(
-                    "/circuits/" + i + "/insulation",
-                    FaultCode.INCONSISTENT,
-                    circuit.insulation() + " has no ampacity table under " + basis,
-                    basis == CodeBasis.NFPA_79 ? "NEC_60, NEC_75 or NEC_90" : "PVC_70 or XLPE_90"));
+        if (InsulationUnder.of(basis, circuit.insulation()).isEmpty()) {
+            faults.add(InsulationUnder.fault("/circuits/" + i + "/insulation"));
         }
         if (circuit.kind() == CircuitKind.DC && circuit.powerFactor() != 1) {
             faults.add(new Fault(
@@ -60,6 +57,7 @@ final class CircuitChecks {
         if (circuit.prospectiveFaultCurrent() == null && circuit.clearingTime() != null) {
             faults.add(missing(i, "prospectiveFaultCurrent", "the clearing time is given without the fault current"));
         }
+        LoadChecks.check(circuit, i, faults);
     }
 
     private static Fault missing(int i, String member, String detail) {

@@ -11,9 +11,12 @@ import org.jspecify.annotations.Nullable;
  *
  * @param id the circuit
  * @param conductor the smallest size that meets every limit
+ * @param conductorsPerLine conductors in parallel on each line
+ * @param neutralCurrent current in the neutral, which is as thick as the lines; absent on a circuit without one
  * @param deviceRating rated current of the protective device, given or chosen
- * @param protectiveConductor smallest protective conductor
- * @param correctedAmpacity ampacity of the conductor after ambient and grouping
+ * @param protectiveConductor smallest protective conductor, one beside each set of parallel conductors; where it must be
+ *     reinforced for its leakage current, a second one of the size the other rules ask for serves as well
+ * @param correctedAmpacity ampacity of a line after ambient, grouping and third harmonic, all its conductors together
  * @param voltageDrop voltage drop at the design current, conductor hot
  * @param voltageDropShare the same as a fraction of the nominal voltage
  * @param decidingLimit the limit that the next smaller size fails, or that the largest size fails where none serves
@@ -23,6 +26,8 @@ import org.jspecify.annotations.Nullable;
 public record CircuitConductors(
         String id,
         @Nullable ConductorSize conductor,
+        int conductorsPerLine,
+        @Nullable Current neutralCurrent,
         @Nullable Current deviceRating,
         @Nullable ConductorSize protectiveConductor,
         @Nullable Current correctedAmpacity,

@@ -2,6 +2,7 @@ package io.axiswright.engine.conductor;
 
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.quantity.ConductorSize;
+import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.ProtectiveConductors;
 import io.axiswright.engine.standard.Source;
@@ -19,13 +20,17 @@ final class CircuitSizing {
     private CircuitSizing() {}
 
     static Sized size(Circuit circuit, CodeBasis basis) {
-        Outlook outlook = switch (basis) {
-            case NFPA_79 -> NecJudge.of(circuit);
-            case IEC_60204_1 -> IecJudge.of(circuit);
-        };
+        Outlook outlook = outlook(circuit, basis, 1);
         return switch (outlook) {
             case Gap gap -> beyondTables(circuit, gap);
-            case Judge judge -> tryAll(circuit, judge);
+            case Judge judge -> tryAll(circuit, basis, judge);
+        };
+    }
+
+    private static Outlook outlook(Circuit circuit, CodeBasis basis, int parallel) {
+        return switch (basis) {
+            case NFPA_79 -> NecJudge.of(circuit, parallel);
+            case IEC_60204_1 -> IecJudge.of(circuit, parallel);
         };
     }
 
@@ -33,6 +38,8 @@ final class CircuitSizing {
         var conductors = new CircuitConductors(
                 circuit.id(),
                 null,
+                1,
+                NeutralLoading.current(circuit),
                 circuit.deviceRating(),
                 null,
                 null,
@@ -44,33 +51,42 @@ final class CircuitSizing {
         return new Sized(circuit, conductors, null, null, gap, List.of(), List.of());
     }
 
-    private static Sized tryAll(Circuit circuit, Judge judge) {
+    /** Single conductors first, then ever more in parallel while the caller allows and the tables reach. */
+    private static Sized tryAll(Circuit circuit, CodeBasis basis, Judge single) {
         var tried = new ArrayList<Trial>();
+        Integer limit = circuit.parallelLimit();
+        Needed needed = null;
         Breach last = null;
-        int needed = -1;
-        for (int k = 0; k < judge.count(); k++) {
-            Breach breach = judge.breach(k);
-            if (needed < 0 && (breach == null || breach.limit().beyondAmpacity())) {
-                needed = k;
+        Judge judge = single;
+        for (int parallel = 2; ; parallel++) {
+            for (int k = 0; k < judge.count(); k++) {
+                Breach breach = judge.breach(k);
+                if (needed == null && (breach == null || breach.limit().beyondAmpacity())) {
+                    needed = new Needed(judge.parallel(), k);
+                }
+                tried.add(Trial.of(judge, k, breach));
+                if (breach == null && needed != null) {
+                    return chosen(circuit, judge, k, needed, last, tried);
+                }
+                last = breach;
             }
-            if (breach == null) {
-                tried.add(new Trial(judge.size(k), null, null, null));
-                return chosen(circuit, judge, k, needed, last, tried);
+            if (limit == null || parallel > limit || !(outlook(circuit, basis, parallel) instanceof Judge more)) {
+                return none(circuit, judge, last, tried);
             }
-            tried.add(new Trial(judge.size(k), breach.limit(), breach.value(), breach.bound()));
-            last = breach;
+            judge = more;
         }
-        return none(circuit, judge, last, tried);
     }
 
     private static Sized chosen(
-            Circuit circuit, Judge judge, int k, int needed, @Nullable Breach last, List<Trial> tried) {
+            Circuit circuit, Judge judge, int k, Needed needed, @Nullable Breach last, List<Trial> tried) {
         Ampacity ampacity = judge.ampacity(k);
         double volts = Drops.volts(circuit, judge.impedance(k));
         Optional<Sourced<ConductorSize>> protective = judge.protectiveConductor(k, needed);
         var conductors = new CircuitConductors(
                 circuit.id(),
                 judge.size(k),
+                judge.parallel(),
+                NeutralLoading.current(circuit),
                 judge.device().rating(),
                 protective.map(Sourced::value).orElse(null),
                 ampacity.corrected(),
@@ -104,6 +120,8 @@ final class CircuitSizing {
         var conductors = new CircuitConductors(
                 circuit.id(),
                 null,
+                judge.parallel(),
+                NeutralLoading.current(circuit),
                 judge.device().rating(),
                 null,
                 null,
@@ -130,6 +148,10 @@ final class CircuitSizing {
         addNew(ampacity.base().source(), sources);
         addNew(ampacity.ambient().source(), sources);
         addNew(ampacity.together().source(), sources);
+        Sourced<Ratio> neutral = ampacity.neutral();
+        if (neutral != null) {
+            addNew(neutral.source(), sources);
+        }
         Source device = judge.device().source();
         if (device != null) {
             addNew(device, sources);

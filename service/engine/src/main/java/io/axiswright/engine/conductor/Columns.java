@@ -1,8 +1,8 @@
 package io.axiswright.engine.conductor;
 
-import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.quantity.Temperature;
+import io.axiswright.engine.standard.InsulationUnder;
 import io.axiswright.engine.standard.Limits;
 
 /** Temperature columns of the ampacity tables. */
@@ -14,25 +14,12 @@ final class Columns {
 
     /** Highest conductor temperature of an insulation in °C. */
     static double celsius(Insulation insulation) {
-        return switch (insulation) {
-            case NEC_60 -> 60;
-            case PVC_70 -> 70;
-            case NEC_75 -> 75;
-            case XLPE_90, NEC_90 -> 90;
-        };
+        return InsulationUnder.celsius(insulation);
     }
 
     /** Highest conductor temperature of an insulation in K. */
     static double kelvin(Insulation insulation) {
         return celsius(insulation) + ICE_POINT;
-    }
-
-    /** Whether an insulation is described in the terms of a code. */
-    static boolean belongs(Insulation insulation, CodeBasis basis) {
-        return switch (insulation) {
-            case NEC_60, NEC_75, NEC_90 -> basis == CodeBasis.NFPA_79;
-            case PVC_70, XLPE_90 -> basis == CodeBasis.IEC_60204_1;
-        };
     }
 
     /**

@@ -9,6 +9,7 @@ import io.axiswright.engine.quantity.LineResistance;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
+import io.axiswright.engine.standard.Sourced;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,7 +20,16 @@ final class ConductorDerivations {
 
     static List<Derivation> of(Circuit circuit, Judge judge, int k) {
         var derivations = new ArrayList<Derivation>(3);
+        Current largest = circuit.largestLoad();
+        if (largest != null && judge.severalLoads() != null) {
+            derivations.add(severalLoads(circuit, largest, judge.severalLoads()));
+        }
         derivations.add(ampacity(circuit, judge.ampacity(k)));
+        Current neutral = NeutralLoading.current(circuit);
+        Double share = circuit.thirdHarmonic();
+        if (neutral != null && share != null) {
+            derivations.add(neutral(circuit, share, neutral));
+        }
         derivations.add(drop(circuit, judge.impedance(k)));
         Current fault = circuit.prospectiveFaultCurrent();
         Time clearing = circuit.clearingTime();
@@ -29,21 +39,42 @@ final class ConductorDerivations {
         return derivations;
     }
 
-    private static Derivation ampacity(Circuit circuit, Ampacity ampacity) {
+    private static Derivation severalLoads(Circuit circuit, Current largest, NecLoad load) {
         return new Derivation(
                 circuit.id(),
-                "Iz",
-                "It · Ca · Cg",
-                inputs(
-                        "It",
-                        ampacity.base().value(),
-                        "Ca",
-                        ampacity.ambient().value(),
-                        "Cg",
-                        ampacity.together().value()),
-                ampacity.base().clause() + "; " + ampacity.ambient().clause() + "; "
-                        + ampacity.together().clause(),
-                ampacity.corrected());
+                "Id",
+                "1.25 · Imax + ΣIothers",
+                inputs("Imax", largest, "ΣIothers", new Current(load.actual().si() - largest.si())),
+                load.clause(),
+                NecLoad.raised(circuit));
+    }
+
+    private static Derivation neutral(Circuit circuit, double share, Current neutral) {
+        return new Derivation(
+                circuit.id(),
+                "IN",
+                "3 · h3 · I",
+                inputs("h3", new Ratio(share), "I", circuit.designCurrent()),
+                "IEC 60364-5-52:2009 Annex E",
+                neutral);
+    }
+
+    private static Derivation ampacity(Circuit circuit, Ampacity ampacity) {
+        var factors = new AmpacityFactors();
+        factors.add("It", ampacity.base().value(), ampacity.base().clause());
+        factors.add("Ca", ampacity.ambient().value(), ampacity.ambient().clause());
+        factors.add("Cg", ampacity.together().value(), ampacity.together().clause());
+        Sourced<Ratio> neutral = ampacity.neutral();
+        if (neutral != null) {
+            factors.add("Cn", neutral.value(), neutral.clause());
+        }
+        if (ampacity.parallel() > 1) {
+            factors.add(
+                    "n",
+                    new Ratio(ampacity.parallel()),
+                    "NFPA 70:2023 310.10(G), IEC 60364-5-52:2009 523.7 (from memory)");
+        }
+        return factors.product(circuit.id(), ampacity.corrected());
     }
 
     private static Derivation drop(Circuit circuit, Impedance impedance) {

@@ -22,11 +22,12 @@ final class ConductorFindings {
 
     private ConductorFindings() {}
 
-    static List<Finding> of(List<Sized> sized) {
+    static List<Finding> of(ConductorRequest request, List<Sized> sized) {
         var findings = new ArrayList<Finding>();
         for (int i = 0; i < sized.size(); i++) {
             ofCircuit(sized.get(i), "/circuits/" + i, findings);
         }
+        InsulationFindings.add(request, sized, findings);
         motorRule(sized, findings);
         faultUnchecked(sized, findings);
         fromMemory(sized, findings);
@@ -57,18 +58,23 @@ final class ConductorFindings {
                     pointer + "/deviceRating",
                     "NFPA 70 210.20(A), IEC 60364-4-43 433.1",
                     device.rating(),
-                    device.least()));
+                    device.range().least()));
         }
         if (device != null && device.tooLarge()) {
             findings.add(FindingCode.CONDUCTOR_DEVICE_TOO_LARGE.at(
-                    id, pointer + "/deviceRating", "NFPA 70:2023 430.52(C)(1)", device.rating(), device.most()));
+                    id,
+                    pointer + "/deviceRating",
+                    "NFPA 70:2023 430.52(C)(1)",
+                    device.rating(),
+                    device.range().most()));
         }
+        ConstructionFindings.add(sized, pointer, findings);
     }
 
     private static void motorRule(List<Sized> sized, List<Finding> findings) {
         count(sized, FindingCode.CONDUCTOR_DEVICE_BY_MOTOR_RULE, "NFPA 70:2023 430.52(C)(1), 430.130", findings, s -> {
             Device device = s.device();
-            return device != null && device.chosen() && device.most() != null;
+            return device != null && device.chosen() && device.range().most() != null;
         });
     }
 

@@ -1,7 +1,10 @@
 package io.axiswright.engine.conductor;
 
+import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.standard.InsulationUnder;
 import io.axiswright.engine.standard.Source;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -18,7 +21,7 @@ public final class ConductorSizing {
     public ConductorResult size(ConductorRequest request) {
         CircuitChecks.check(request);
         List<Sized> sized = request.circuits().stream()
-                .map(circuit -> CircuitSizing.size(circuit, request.codeBasis()))
+                .map(circuit -> CircuitSizing.size(inTermsOf(request.codeBasis(), circuit), request.codeBasis()))
                 .toList();
         var derivations = new ArrayList<Derivation>();
         var sources = new LinkedHashSet<Source>();
@@ -29,7 +32,12 @@ public final class ConductorSizing {
         return new ConductorResult(
                 sized.stream().map(Sized::conductors).toList(),
                 List.copyOf(sources),
-                ConductorFindings.of(sized),
+                ConductorFindings.of(request, sized),
                 derivations);
+    }
+
+    private static Circuit inTermsOf(CodeBasis basis, Circuit circuit) {
+        Insulation insulation = InsulationUnder.of(basis, circuit.insulation()).orElseThrow();
+        return insulation == circuit.insulation() ? circuit : circuit.insulated(insulation);
     }
 }

@@ -14,31 +14,26 @@ import org.jspecify.annotations.Nullable;
  *
  * @param rating its rated current
  * @param source where a chosen rating comes from; absent for one given
- * @param least the least its load asks for
- * @param most the most its load allows; absent where the conductor alone limits it
+ * @param range what its load lets it be
  */
-record Device(
-        Current rating,
-        @Nullable Source source,
-        Current least,
-        @Nullable Current most) {
+record Device(Current rating, @Nullable Source source, DeviceRange range) {
 
-    /** The given device, or the standard rating next above {@code wanted}; nothing above the largest one. */
-    static Optional<Device> of(
-            Circuit circuit, CodeBasis basis, Current least, Current wanted, @Nullable Current most) {
+    /** The given device, or the standard rating next above what is wanted; nothing above the largest one. */
+    static Optional<Device> of(Circuit circuit, CodeBasis basis, DeviceRange range) {
         Current given = circuit.deviceRating();
         if (given != null) {
-            return Optional.of(new Device(given, null, least, most));
+            return Optional.of(new Device(given, null, range));
         }
-        Optional<Sourced<Current>> chosen = DeviceRatings.nextUp(basis, circuit.device(), wanted);
-        return chosen.map(rating -> new Device(rating.value(), rating.source(), least, most));
+        Optional<Sourced<Current>> chosen = DeviceRatings.nextUp(basis, circuit.device(), range.wanted());
+        return chosen.map(rating -> new Device(rating.value(), rating.source(), range));
     }
 
     boolean tooSmall() {
-        return !Limits.within(least.si(), rating.si());
+        return !Limits.within(range.least().si(), rating.si());
     }
 
     boolean tooLarge() {
+        Current most = range.most();
         return most != null && !Limits.within(rating.si(), most.si());
     }
 

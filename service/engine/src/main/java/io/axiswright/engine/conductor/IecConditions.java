@@ -23,10 +23,10 @@ record IecConditions(Sourced<Ratio> ambient, Sourced<Ratio> together) {
                 : IecCorrection.ambient(circuit.insulation(), circuit.ambient());
     }
 
-    static Optional<Sourced<Ratio>> together(Circuit circuit) {
+    static Optional<Sourced<Ratio>> together(Circuit circuit, int parallel) {
         return machine(circuit)
-                ? IecCorrection.machineGrouping(circuit.method(), circuit.groupedCircuits())
-                : IecCorrection.grouping(circuit.method(), circuit.groupedCircuits());
+                ? IecCorrection.machineGrouping(circuit.method(), circuit.together(parallel))
+                : IecCorrection.grouping(circuit.method(), circuit.together(parallel));
     }
 
     static Gap ambientGap(Circuit circuit) {

@@ -33,9 +33,12 @@ final class IecJudge implements Judge {
     private final Sourced<ConductorSize> smallest;
     private final double smallestArea;
     private final ConductorClass construction;
+    private final int parallel;
+    private final double neutral;
 
-    private IecJudge(Circuit circuit, IecConditions conditions, Device device, Sourced<Ratio> tripping) {
+    private IecJudge(Circuit circuit, int parallel, IecConditions conditions, Device device, Sourced<Ratio> tripping) {
         this.circuit = circuit;
+        this.parallel = parallel;
         this.conditions = conditions;
         this.device = device;
         this.tripping = tripping;
@@ -43,25 +46,27 @@ final class IecJudge implements Judge {
         construction = Objects.requireNonNullElse(circuit.conductorClass(), ConductorClass.CLASS_5);
         smallest = SmallestSizes.iec(circuit.use(), circuit.method(), construction);
         smallestArea = smallest.value().area().si();
+        neutral = NeutralLoading.iecMultiple(circuit);
     }
 
-    /** How sizes are judged for the circuit, or where the tables end. */
-    static Outlook of(Circuit circuit) {
+    /** How sizes are judged for the circuit with so many conductors in parallel, or where the tables end. */
+    static Outlook of(Circuit circuit, int parallel) {
         var ambient = IecConditions.ambient(circuit);
         if (ambient.isEmpty()) {
             return IecConditions.ambientGap(circuit);
         }
-        var together = IecConditions.together(circuit);
+        var together = IecConditions.together(circuit, parallel);
         if (together.isEmpty()) {
             return IecConditions.togetherGap(circuit);
         }
         Current load = circuit.designCurrent();
-        var device = Device.of(circuit, CodeBasis.IEC_60204_1, load, load, null);
+        var device = Device.of(circuit, CodeBasis.IEC_60204_1, DeviceRange.above(load));
         var tripping = device.flatMap(d -> ConventionalCurrents.multiple(circuit.device(), d.rating()));
         if (device.isEmpty() || tripping.isEmpty()) {
             return IecConditions.deviceGap(circuit);
         }
-        return new IecJudge(circuit, new IecConditions(ambient.get(), together.get()), device.get(), tripping.get());
+        return new IecJudge(
+                circuit, parallel, new IecConditions(ambient.get(), together.get()), device.get(), tripping.get());
     }
 
     @Override
@@ -85,13 +90,29 @@ final class IecJudge implements Judge {
     }
 
     @Override
+    public @Nullable NecLoad severalLoads() {
+        return null;
+    }
+
+    @Override
+    public int parallel() {
+        return parallel;
+    }
+
+    @Override
     public Ampacity ampacity(int k) {
-        return new Ampacity(sizes.get(k).ampacity(), conditions.ambient(), conditions.together());
+        return new Ampacity(
+                sizes.get(k).ampacity(),
+                conditions.ambient(),
+                conditions.together(),
+                NeutralLoading.factor(circuit),
+                parallel);
     }
 
     @Override
     public Impedance impedance(int k) {
-        return Objects.requireNonNull(sizes.get(k).impedance().get(construction));
+        return Objects.requireNonNull(sizes.get(k).impedance().get(construction))
+                .inParallel(parallel);
     }
 
     @Override
@@ -101,28 +122,31 @@ final class IecJudge implements Judge {
             return new Breach(Limit.CODE_MINIMUM, new Area(size.area()), new Area(smallestArea), smallest.clause());
         }
         Current corrected = ampacity(k).corrected();
-        if (!Limits.within(circuit.designCurrent().si(), corrected.si())) {
-            return new Breach(Limit.AMPACITY, circuit.designCurrent(), corrected, COORDINATION);
+        Current load = new Current(neutral * circuit.designCurrent().si());
+        if (!Limits.within(load.si(), corrected.si())) {
+            return new Breach(Limit.AMPACITY, load, corrected, COORDINATION);
         }
-        Breach breach = termination(corrected.si());
+        Breach breach = termination(load.si() / corrected.si());
         if (breach == null) {
             breach = coordination(corrected);
         }
         if (breach == null) {
             breach = Drops.breach(circuit, impedance(k), "IEC 60204-1:2016 12.5");
         }
-        return breach == null ? FaultWithstand.breach(circuit, size.area()) : breach;
+        if (breach == null) {
+            breach = FaultWithstand.breach(circuit, size.area());
+        }
+        return breach == null ? TerminalFit.breach(circuit, size.area()) : breach;
     }
 
     /**
      * A conductor may not run hotter at its load than its terminals stand. Heat goes with I², so it runs at
      * θa + (θmax − θa)·(Ib/Iz)².
      */
-    private @Nullable Breach termination(double corrected) {
+    private @Nullable Breach termination(double share) {
         double marking = circuit.terminationRating().si();
         double ambient = circuit.ambient().si();
         double hottest = Columns.kelvin(circuit.insulation());
-        double share = circuit.designCurrent().si() / corrected;
         double running = ambient + (hottest - ambient) * share * share;
         return Limits.within(running, marking)
                 ? null
@@ -134,11 +158,11 @@ final class IecJudge implements Judge {
     }
 
     private @Nullable Breach coordination(Current corrected) {
-        double rating = device.rating().si();
-        if (!Limits.within(rating, corrected.si())) {
-            return new Breach(Limit.DEVICE_COORDINATION, device.rating(), corrected, COORDINATION);
+        Current rating = new Current(neutral * device.rating().si());
+        if (!Limits.within(rating.si(), corrected.si())) {
+            return new Breach(Limit.DEVICE_COORDINATION, rating, corrected, COORDINATION);
         }
-        Current trip = new Current(tripping.value().si() * rating);
+        Current trip = new Current(tripping.value().si() * rating.si());
         Current most = new Current(TRIPPING_MARGIN * corrected.si());
         return Limits.within(trip.si(), most.si())
                 ? null
@@ -146,8 +170,10 @@ final class IecJudge implements Judge {
     }
 
     @Override
-    public Optional<Sourced<ConductorSize>> protectiveConductor(int chosen, int needed) {
-        return sizes.get(chosen).protective();
+    public Optional<Sourced<ConductorSize>> protectiveConductor(int chosen, Needed needed) {
+        return sizes.get(chosen)
+                .protective()
+                .map(size -> ProtectiveReinforcement.of(circuit, CodeBasis.IEC_60204_1, size));
     }
 
     @Override

@@ -9,4 +9,10 @@ import io.axiswright.engine.standard.Source;
  * @param reactance in ohm/m
  * @param source where it comes from
  */
-record Impedance(double resistance, double reactance, Source source) {}
+record Impedance(double resistance, double reactance, Source source) {
+
+    /** That of so many conductors in parallel. */
+    Impedance inParallel(int conductors) {
+        return conductors == 1 ? this : new Impedance(resistance / conductors, reactance / conductors, source);
+    }
+}

@@ -32,13 +32,20 @@ sealed interface Judge extends Outlook permits NecJudge, IecJudge {
     /** The protective device. */
     Device device();
 
+    /** What several loads on the circuit ask for, where the code has a rule for that. */
+    @Nullable
+    NecLoad severalLoads();
+
+    /** Conductors in parallel on each line; size and area are those of one, ampacity and impedance those of all. */
+    int parallel();
+
     /**
      * The protective conductor beside the chosen size; nothing beyond the table.
      *
      * @param chosen the chosen size
-     * @param needed the smallest size that its current alone needs
+     * @param needed the thinnest line that its current alone needs
      */
-    Optional<Sourced<ConductorSize>> protectiveConductor(int chosen, int needed);
+    Optional<Sourced<ConductorSize>> protectiveConductor(int chosen, Needed needed);
 
     /** Sources of the rules and tables behind the limits, beside ampacity, impedance and device. */
     List<Source> rules(int k);

@@ -17,7 +17,9 @@ public enum Limit {
     /** Voltage drop. */
     VOLTAGE_DROP,
     /** Heating by a fault until the device clears it. */
-    FAULT_WITHSTAND;
+    FAULT_WITHSTAND,
+    /** Thinnest conductor that the terminals hold. */
+    TERMINAL_RANGE;
 
     /** The limit in words. */
     String words() {
@@ -26,6 +28,6 @@ public enum Limit {
 
     /** Whether a larger conductor for this limit counts as enlarged beyond what its current needs (NFPA 70 250.122(B)). */
     boolean beyondAmpacity() {
-        return this == VOLTAGE_DROP || this == FAULT_WITHSTAND;
+        return this == VOLTAGE_DROP || this == FAULT_WITHSTAND || this == TERMINAL_RANGE;
     }
 }

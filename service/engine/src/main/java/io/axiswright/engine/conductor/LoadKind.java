@@ -6,6 +6,8 @@ public enum LoadKind {
     GENERAL,
     /** Load for three hours or more: 125 % (NFPA 70 210.19, 210.20, 215.2). */
     GENERAL_CONTINUOUS,
-    /** One motor or drive: 125 % of its rated input current (NFPA 70 430.22, 430.122). */
-    MOTOR_OR_DRIVE
+    /** Motors or drives: 125 % of the largest's rated input current and the others once (NFPA 70 430.22, 430.24, 430.122). */
+    MOTOR_OR_DRIVE,
+    /** Resistor that burns off braking energy: the share of its current that its duty asks for (NFPA 70 Table 430.29). */
+    BRAKING_RESISTOR
 }

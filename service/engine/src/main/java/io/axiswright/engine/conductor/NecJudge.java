@@ -34,25 +34,32 @@ final class NecJudge implements Judge {
     private final Sourced<ConductorSize> smallest;
     private final double smallestArea;
     private final Raceway raceway;
+    private final int parallel;
 
-    private NecJudge(Circuit circuit, NecLoad load, Device device, Sourced<Ratio> ambient, Sourced<Ratio> together) {
+    private NecJudge(
+            Circuit circuit,
+            int parallel,
+            NecLoad load,
+            Device device,
+            Sourced<Ratio> ambient,
+            Sourced<Ratio> together) {
         this.circuit = circuit;
+        this.parallel = parallel;
         this.load = load;
         this.device = device;
         this.ambient = ambient;
         this.together = together;
         terminal = Columns.terminal(circuit.terminationRating(), circuit.insulation());
-        smallest = SmallestSizes.northAmerican(circuit.use());
+        smallest = parallel == 1 ? SmallestSizes.northAmerican(circuit.use()) : SmallestSizes.northAmericanInParallel();
         smallestArea = smallest.value().area().si();
         raceway = Objects.requireNonNullElse(circuit.raceway(), Raceway.STEEL);
     }
 
-    /** How sizes are judged for the circuit, or where the tables end. */
-    static Outlook of(Circuit circuit) {
+    /** How sizes are judged for the circuit with so many conductors in parallel, or where the tables end. */
+    static Outlook of(Circuit circuit, int parallel) {
         NecLoad load = NecLoad.of(circuit);
         var ambient = NecCorrection.ambient(circuit.insulation(), circuit.ambient());
-        var together = NecCorrection.together(
-                circuit.groupedCircuits() * circuit.kind().loadedConductors());
+        var together = NecCorrection.together(circuit.together(parallel) * NeutralLoading.necConductors(circuit));
         var device = load.device();
         if (ambient.isEmpty() || together.isEmpty()) {
             return new Gap(
@@ -65,14 +72,14 @@ final class NecJudge implements Judge {
         if (device.isEmpty()) {
             return new Gap(
                     "designCurrent",
-                    load.wanted(),
+                    load.range().wanted(),
                     DeviceRatings.of(CodeBasis.NFPA_79, circuit.device())
                             .getLast()
                             .value(),
                     Limit.DEVICE_COORDINATION,
                     "NFPA 70:2023 240.6(A)");
         }
-        return new NecJudge(circuit, load, device.get(), ambient.get(), together.get());
+        return new NecJudge(circuit, parallel, load, device.get(), ambient.get(), together.get());
     }
 
     @Override
@@ -96,16 +103,27 @@ final class NecJudge implements Judge {
     }
 
     @Override
+    public NecLoad severalLoads() {
+        return load;
+    }
+
+    @Override
+    public int parallel() {
+        return parallel;
+    }
+
+    @Override
     public Ampacity ampacity(int k) {
-        return new Ampacity(column(NecSize.ALL.get(k), circuit.insulation()), ambient, together);
+        return new Ampacity(column(NecSize.ALL.get(k), circuit.insulation()), ambient, together, null, parallel);
     }
 
     @Override
     public Impedance impedance(int k) {
         NecSize size = NecSize.ALL.get(k);
-        return circuit.kind() == CircuitKind.DC
+        Impedance one = circuit.kind() == CircuitKind.DC
                 ? size.direct()
                 : Objects.requireNonNull(size.alternating().get(raceway));
+        return one.inParallel(parallel);
     }
 
     @Override
@@ -114,7 +132,8 @@ final class NecJudge implements Judge {
         if (!Limits.within(smallestArea, size.area())) {
             return new Breach(Limit.CODE_MINIMUM, new Area(size.area()), new Area(smallestArea), smallest.clause());
         }
-        Current atTerminals = column(size, terminal).value();
+        Current atTerminals =
+                new Current(parallel * column(size, terminal).value().si());
         if (!Limits.within(load.terminalDemand().si(), atTerminals.si())) {
             return new Breach(Limit.TERMINATION, load.terminalDemand(), atTerminals, "NFPA 70:2023 110.14(C)");
         }
@@ -127,7 +146,10 @@ final class NecJudge implements Judge {
         if (breach == null) {
             breach = drop(k);
         }
-        return breach == null ? FaultWithstand.breach(circuit, size.area()) : breach;
+        if (breach == null) {
+            breach = FaultWithstand.breach(circuit, size.area());
+        }
+        return breach == null ? TerminalFit.breach(circuit, size.area()) : breach;
     }
 
     private @Nullable Breach drop(int k) {
@@ -136,8 +158,9 @@ final class NecJudge implements Judge {
 
     /** By the device, raised in the ratio of circular mils where the conductor is larger than its current needs. */
     @Override
-    public Optional<Sourced<ConductorSize>> protectiveConductor(int chosen, int needed) {
-        return NecProtective.of(device.rating(), NecSize.ALL.get(chosen), NecSize.ALL.get(needed));
+    public Optional<Sourced<ConductorSize>> protectiveConductor(int chosen, Needed needed) {
+        return NecProtective.of(device.rating(), NecSize.ALL.get(chosen), parallel, needed)
+                .map(size -> ProtectiveReinforcement.of(circuit, CodeBasis.NFPA_79, size));
     }
 
     @Override
@@ -148,7 +171,7 @@ final class NecJudge implements Judge {
         if (maxDevice != null && !load.motor()) {
             rules.add(maxDevice.source());
         }
-        load.deviceRule().ifPresent(rules::add);
+        load.rule().ifPresent(rules::add);
         return rules;
     }
 

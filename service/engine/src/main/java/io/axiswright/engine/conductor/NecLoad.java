@@ -2,8 +2,9 @@ package io.axiswright.engine.conductor;
 
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.quantity.Current;
-import io.axiswright.engine.standard.DeviceRatings;
+import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.standard.MotorDevices;
+import io.axiswright.engine.standard.ResistorDuty;
 import io.axiswright.engine.standard.Source;
 import io.axiswright.engine.standard.Sourced;
 import java.util.Optional;
@@ -13,44 +14,93 @@ import org.jspecify.annotations.Nullable;
  * What a load asks of conductor and device under the NEC.
  *
  * <p>210.19 sets 125 % of a continuous load against the ampacity <em>before</em> correction, and the load itself against the
- * ampacity after it. 430.22 and 430.122 have no such words: 125 % of a motor or drive is held against both.
+ * ampacity after it. 430.22, 430.24, 430.29 and 430.122 have no such words: what they ask for is held against both.
  *
  * @param circuit the circuit
  * @param actual the load current
  * @param terminalDemand what the terminal column must carry
  * @param correctedDemand what the corrected ampacity must carry
- * @param wanted what the device is chosen from
- * @param most the highest device the load allows, if it limits it
+ * @param range what the device may be
+ * @param clause the rule that sets the conductor's ampacity
+ * @param table the table behind the demand or the device, if there is one
  */
 record NecLoad(
         Circuit circuit,
         Current actual,
         Current terminalDemand,
         Current correctedDemand,
-        Current wanted,
-        @Nullable Current most) {
+        DeviceRange range,
+        String clause,
+        @Nullable Source table) {
 
-    /** 210.19(A)(1), 210.20(A), 430.22, 430.122. */
+    /** 210.19(A)(1), 210.20(A), 430.22, 430.24, 430.122. */
     private static final double ADDITION = 1.25;
+
+    private static final String GENERAL = "NFPA 70:2023 210.19(A)";
 
     static NecLoad of(Circuit circuit) {
         Current actual = circuit.designCurrent();
-        Current raised = new Current(ADDITION * actual.si());
         return switch (circuit.loadKind()) {
-            case GENERAL -> new NecLoad(circuit, actual, actual, actual, actual, null);
-            case GENERAL_CONTINUOUS -> new NecLoad(circuit, actual, raised, actual, raised, null);
-            case MOTOR_OR_DRIVE -> motor(circuit, actual, raised);
+            case GENERAL -> of(circuit, actual, actual, DeviceRange.above(actual), GENERAL, null);
+            case GENERAL_CONTINUOUS -> {
+                Current raised = times(ADDITION, actual);
+                yield of(circuit, raised, actual, DeviceRange.above(raised), GENERAL, null);
+            }
+            case MOTOR_OR_DRIVE -> motors(circuit, actual);
+            case BRAKING_RESISTOR -> {
+                Sourced<Ratio> multiple = multiple(circuit.resistorPulse());
+                Current demand = times(multiple.value().si(), actual);
+                yield of(circuit, demand, demand, DeviceRange.above(demand), multiple.clause(), multiple.source());
+            }
         };
     }
 
-    private static NecLoad motor(Circuit circuit, Current actual, Current raised) {
-        double multiple = MotorDevices.multiple(circuit.device()).value().si();
-        Current wanted = new Current(multiple * actual.si());
-        // Exception 1 of 430.52(C)(1): the next standard rating up.
-        Current most = DeviceRatings.nextUp(CodeBasis.NFPA_79, circuit.device(), wanted)
-                .map(Sourced::value)
-                .orElse(wanted);
-        return new NecLoad(circuit, actual, raised, raised, wanted, most);
+    /** 125 % of the largest and the others once; a single one is the largest. */
+    private static NecLoad motors(Circuit circuit, Current actual) {
+        Current raised = raised(circuit);
+        return of(
+                circuit,
+                raised,
+                raised,
+                DeviceRange.ofMotors(circuit.device(), actual, largest(circuit), raised),
+                circuit.largestLoad() == null ? "NFPA 70:2023 430.22, 430.122(A)" : "NFPA 70:2023 430.24",
+                MotorDevices.multiple(circuit.device()).source());
+    }
+
+    private static Sourced<Ratio> multiple(@Nullable ResistorPulse pulse) {
+        return pulse == null ? ResistorDuty.continuous() : ResistorDuty.multiple(pulse.on(), pulse.off());
+    }
+
+    private static NecLoad of(
+            Circuit circuit,
+            Current terminals,
+            Current corrected,
+            DeviceRange range,
+            String clause,
+            @Nullable Source table) {
+        double neutral = NeutralLoading.necMultiple(circuit);
+        return new NecLoad(
+                circuit,
+                circuit.designCurrent(),
+                times(neutral, terminals),
+                times(neutral, corrected),
+                range,
+                clause,
+                table);
+    }
+
+    private static Current times(double factor, Current current) {
+        return new Current(factor * current.si());
+    }
+
+    /** What conductors of motors must carry, the neutral aside. */
+    static Current raised(Circuit circuit) {
+        return new Current(circuit.designCurrent().si() + (ADDITION - 1) * largest(circuit));
+    }
+
+    private static double largest(Circuit circuit) {
+        Current stated = circuit.largestLoad();
+        return (stated == null ? circuit.designCurrent() : stated).si();
     }
 
     boolean motor() {
@@ -61,18 +111,12 @@ record NecLoad(
         return circuit.loadKind() == LoadKind.GENERAL_CONTINUOUS;
     }
 
-    /** The rule that sets the conductor's ampacity. */
-    String clause() {
-        return motor() ? "NFPA 70:2023 430.22, 430.122" : "NFPA 70:2023 210.19(A)";
-    }
-
     Optional<Device> device() {
-        Current least = motor() ? actual : terminalDemand;
-        return Device.of(circuit, CodeBasis.NFPA_79, least, wanted, most);
+        return Device.of(circuit, CodeBasis.NFPA_79, range);
     }
 
-    /** The table behind the highest device of a motor. */
-    Optional<Source> deviceRule() {
-        return motor() ? Optional.of(MotorDevices.multiple(circuit.device()).source()) : Optional.empty();
+    /** The table behind the demand or the device. */
+    Optional<Source> rule() {
+        return Optional.ofNullable(table);
     }
 }

@@ -14,22 +14,26 @@ final class NecProtective {
 
     /**
      * By the device; raised in the unrounded ratio of circular mils where the line conductor is larger than its current
-     * needs (250.122(B)); never larger than the line conductor (250.122(A)).
+     * needs (250.122(B)); never larger than the line conductor (250.122(A)). Beside each set of parallel conductors one of
+     * the full size (250.122(F)), which the conductors of all sets together limit.
      *
      * @param device rating of the device ahead
      * @param chosen the line conductor
-     * @param needed the smallest line conductor for its current
+     * @param parallel conductors in parallel on each line
+     * @param needed the thinnest line for its current
      */
-    static Optional<Sourced<ConductorSize>> of(Current device, NecSize chosen, NecSize needed) {
+    static Optional<Sourced<ConductorSize>> of(Current device, NecSize chosen, int parallel, Needed needed) {
+        long line = parallel * chosen.circularMils();
+        long least = needed.parallel() * NecSize.ALL.get(needed.size()).circularMils();
         return ProtectiveConductors.northAmerican(device).map(table -> {
             long mils = NecConductors.circularMils(table.value()).orElseThrow().value();
             ConductorSize size = NecSize.ALL.stream()
                     .filter(s -> s.circularMils() >= mils)
-                    // s / table ≥ chosen / needed, in whole numbers: a rounded ratio can cost a size
-                    .filter(s -> s.circularMils() * needed.circularMils() >= mils * chosen.circularMils())
-                    .map(NecSize::size)
+                    // s / table ≥ line / least, in whole numbers: a rounded ratio can cost a size
+                    .filter(s -> s.circularMils() * least >= mils * line)
                     .findFirst()
-                    .filter(s -> s.compareTo(chosen.size()) < 0)
+                    .filter(s -> s.circularMils() < line)
+                    .map(NecSize::size)
                     .orElse(chosen.size());
             return new Sourced<>(size, table.source());
         });

@@ -1,10 +1,14 @@
 package io.axiswright.engine.standard;
 
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Smallest protective conductors of copper beside copper line conductors. */
 public final class ProtectiveConductors {
@@ -18,6 +22,20 @@ public final class ProtectiveConductors {
     private static final StepTable<Ratio> AT_LEAST =
             StepTable.of(TABLE_54_2, r -> true, "line_up_to", r -> Optional.of(new Ratio(r.number("at_least"))));
 
+    /**
+     * Where a protective conductor that carries current in normal operation must be reinforced.
+     *
+     * @param above the current above which it must
+     * @param size its smallest size then, copper
+     */
+    public record Reinforcement(Current above, ConductorSize size) {}
+
+    private static final Map<CodeBasis, Sourced<Reinforcement>> REINFORCEMENT =
+            TableFile.rows("protective-leakage").stream()
+                    .collect(Collectors.toMap(
+                            r -> r.word("basis", CodeBasis.class),
+                            r -> r.sourced(new Reinforcement(new Current(r.number("above")), r.size()))));
+
     /** A size of IEC 60228 with its cross-section in mm². */
     private record Step(ConductorSize size, double section) {}
 
@@ -26,6 +44,11 @@ public final class ProtectiveConductors {
             .toList();
 
     private ProtectiveConductors() {}
+
+    /** The rule on protective-conductor currents (IEC 60204-1 8.2.6). */
+    public static Sourced<Reinforcement> reinforcement(CodeBasis basis) {
+        return Objects.requireNonNull(REINFORCEMENT.get(basis));
+    }
 
     /** By the rating of the device ahead: NFPA 79 Table 8.2.2.3, above its end NFPA 70 Table 250.122. */
     public static Optional<Sourced<ConductorSize>> northAmerican(Current deviceRating) {

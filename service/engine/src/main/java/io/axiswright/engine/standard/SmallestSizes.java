@@ -16,7 +16,17 @@ public final class SmallestSizes {
             .map(r -> row(r, r.text("cores")))
             .toList();
 
+    private static final Sourced<ConductorSize> IN_PARALLEL = TableFile.rows("nec-310-10-g").stream()
+            .map(r -> r.sourced(r.size()))
+            .toList()
+            .getFirst();
+
     private SmallestSizes() {}
+
+    /** NFPA 70 310.10(G): smallest conductors in parallel. */
+    public static Sourced<ConductorSize> northAmericanInParallel() {
+        return IN_PARALLEL;
+    }
 
     /** NFPA 79 12.6. */
     public static Sourced<ConductorSize> northAmerican(CircuitUse use) {

@@ -5,18 +5,15 @@ import io.axiswright.engine.conductor.CircuitConductors;
 import io.axiswright.engine.conductor.ConductorRequest;
 import io.axiswright.engine.conductor.ConductorResult;
 import io.axiswright.engine.conductor.ConductorSizing;
-import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
-import io.axiswright.engine.standard.Source;
+import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.supply.Feeder;
 import io.axiswright.engine.supply.SupplyRequest;
 import io.axiswright.engine.supply.SupplyResult;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -33,13 +30,14 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
         if (supply.circuits().isEmpty()) {
             return new CircuitConductoring(new ConductorResult(List.of(), List.of(), List.of(), List.of()), List.of());
         }
+        Needed.insulation(request.codeBasis(), request.design());
         var parts = new CircuitParts(request, stock);
-        ConductorResult feeder = size(request, List.of(parts.feeder(supply.feeder())));
-        double used = dropShare(feeder.circuits().getFirst());
-        List<Circuit> branches =
-                supply.circuits().stream().map(c -> parts.branch(c, used)).toList();
-        ConductorResult branch = size(request, branches);
-        return buy(request, asked, supply, join(feeder, branch, places(asked, supply)));
+        Circuit feeder = parts.feeder(supply.feeder());
+        double used = dropShare(size(request, List.of(feeder)).circuits().getFirst());
+        var circuits = new ArrayList<>(List.of(feeder));
+        supply.circuits().forEach(c -> circuits.add(parts.branch(c, used)));
+        // all in one request, so that what holds for the whole is said once
+        return buy(request, asked, supply, inStudy(size(request, circuits), places(asked, supply)));
     }
 
     private static ConductorResult size(StudyRequest request, List<Circuit> circuits) {
@@ -51,27 +49,22 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
         return share == null ? 0 : share;
     }
 
-    private static ConductorResult join(ConductorResult feeder, ConductorResult branches, List<String> places) {
-        List<CircuitConductors> circuits = new ArrayList<>(feeder.circuits());
-        circuits.addAll(branches.circuits());
-        List<Finding> findings = new ArrayList<>();
-        var ofFeeder = new CircuitPlaces(List.of(Feeder.POINTER));
-        var ofBranches = new CircuitPlaces(places);
-        feeder.findings().forEach(f -> findings.add(ofFeeder.inStudy(f)));
-        branches.findings().forEach(f -> findings.add(ofBranches.inStudy(f)));
-        List<Derivation> derivations = new ArrayList<>(feeder.derivations());
-        derivations.addAll(branches.derivations());
-        Set<Source> sources = new LinkedHashSet<>(feeder.sources());
-        sources.addAll(branches.sources());
-        return new ConductorResult(circuits, List.copyOf(sources), findings, derivations);
+    /** The findings point into the study's request; the danger of the mains was told where the supply was sized. */
+    private static ConductorResult inStudy(ConductorResult sized, List<String> places) {
+        var circuits = new CircuitPlaces(places);
+        List<Finding> findings = sized.findings().stream()
+                .filter(f -> f.code() != FindingCode.CONDUCTOR_HAZARDOUS_VOLTAGE)
+                .map(circuits::inStudy)
+                .toList();
+        return new ConductorResult(sized.circuits(), sized.sources(), findings, sized.derivations());
     }
 
-    /** What each circuit of the supply follows from: its first load. */
+    /** What each circuit follows from: the feeder from the mains, a branch from its first load. */
     private static List<String> places(SupplyRequest asked, SupplyResult supply) {
         Map<String, String> ofLoads = asked.loads().stream().collect(Collectors.toMap(l -> l.id(), l -> l.pointer()));
-        return supply.circuits().stream()
-                .map(c -> ofLoads.getOrDefault(c.loads().getFirst(), Feeder.POINTER))
-                .toList();
+        var places = new ArrayList<>(List.of(Feeder.POINTER));
+        supply.circuits().forEach(c -> places.add(ofLoads.getOrDefault(c.loads().getFirst(), Feeder.POINTER)));
+        return places;
     }
 
     private static CircuitConductoring buy(

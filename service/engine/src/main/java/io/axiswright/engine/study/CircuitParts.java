@@ -43,6 +43,8 @@ final class CircuitParts {
                 feeder.lines().size() == 3 ? CircuitKind.AC_THREE_PHASE : CircuitKind.AC_ONE_PHASE,
                 LoadKind.GENERAL,
                 feeder.designCurrent(),
+                null,
+                feeder.leakageCurrent(),
                 feeder.voltage(),
                 feeder.length(),
                 installation.voltageDropLimit() * FEEDER_SHARE,
@@ -54,8 +56,10 @@ final class CircuitParts {
         return circuit(
                 circuit.id(),
                 circuit.connection() == Connection.THREE_PHASE ? CircuitKind.AC_THREE_PHASE : CircuitKind.AC_ONE_PHASE,
-                circuit.use() == LoadUse.DRIVE ? LoadKind.MOTOR_OR_DRIVE : LoadKind.GENERAL_CONTINUOUS,
+                kind(circuit.use()),
                 circuit.current(),
+                kind(circuit.use()) == LoadKind.MOTOR_OR_DRIVE ? circuit.largestLoad() : null,
+                circuit.leakageCurrent(),
                 circuit.voltage(),
                 circuit.longestRoute(),
                 Math.max(installation.voltageDropLimit() - usedByFeeder, 1e-6),
@@ -63,11 +67,20 @@ final class CircuitParts {
                 circuit.deviceRating());
     }
 
+    private static LoadKind kind(LoadUse use) {
+        return switch (use) {
+            case DRIVE, VENTILATION -> LoadKind.MOTOR_OR_DRIVE;
+            case CONTROL_SUPPLY -> LoadKind.GENERAL_CONTINUOUS;
+        };
+    }
+
     private Circuit circuit(
             String id,
             CircuitKind kind,
             LoadKind loadKind,
             Current current,
+            @Nullable Current largestLoad,
+            Current leakage,
             Voltage voltage,
             Length length,
             double dropLimit,
@@ -84,7 +97,7 @@ final class CircuitParts {
                 length,
                 POWER_FACTOR,
                 installation.method(),
-                InsulationUnder.of(request.codeBasis(), installation.insulation()),
+                installation.insulation(),
                 installation.material(),
                 installation.ambient(),
                 installation.groupedCircuits(),
@@ -94,6 +107,13 @@ final class CircuitParts {
                 deviceRating,
                 clearing == null ? null : faultCurrent(),
                 clearing,
+                null,
+                null,
+                largestLoad,
+                null,
+                leakage,
+                null,
+                null,
                 null,
                 null);
     }

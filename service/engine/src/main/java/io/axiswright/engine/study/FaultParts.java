@@ -8,6 +8,7 @@ import io.axiswright.engine.fault.FaultCircuit;
 import io.axiswright.engine.fault.FaultRequest;
 import io.axiswright.engine.fault.FaultTransformer;
 import io.axiswright.engine.quantity.Temperature;
+import io.axiswright.engine.standard.InsulationUnder;
 import io.axiswright.engine.study.CircuitConductoring.PowerCable;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.supply.Connection;
@@ -46,8 +47,7 @@ final class FaultParts {
     }
 
     FaultRequest request(SupplyResult supply) {
-        var insulation = InsulationUnder.of(
-                request.codeBasis(), Needed.installation(request.design()).insulation());
+        var insulation = Needed.insulation(request.codeBasis(), request.design());
         return new FaultRequest(
                 request.codeBasis(),
                 request.design().mains(),

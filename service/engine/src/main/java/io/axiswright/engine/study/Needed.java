@@ -1,12 +1,15 @@
 package io.axiswright.engine.study;
 
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.ControlPower;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Installation;
+import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.standard.InsulationUnder;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +28,13 @@ final class Needed {
 
     static Installation installation(Design design) {
         return require(design.installation(), "installation", "how circuits are run and protected");
+    }
+
+    /** The insulation to look up under a code basis; the fault if that has none for it. */
+    static Insulation insulation(CodeBasis basis, Design design) {
+        return InsulationUnder.of(basis, installation(design).insulation())
+                .orElseThrow(
+                        () -> new InvalidDesign(List.of(InsulationUnder.fault("/design/installation/insulation"))));
     }
 
     private static <T> T require(@Nullable T part, String member, String accepted) {

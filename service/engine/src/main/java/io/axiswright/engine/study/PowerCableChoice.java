@@ -9,6 +9,7 @@ import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Area;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.standard.InsulationUnder;
 import io.axiswright.engine.study.CircuitConductoring.PowerCable;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -30,8 +31,7 @@ final class PowerCableChoice {
         this.cables = request.catalogue().bulkCables();
         this.pointer = request.catalogueSource().list("bulkCables", cables);
         this.metric = request.codeBasis() == CodeBasis.IEC_60204_1;
-        this.insulation = InsulationUnder.of(
-                request.codeBasis(), Needed.installation(request.design()).insulation());
+        this.insulation = Needed.insulation(request.codeBasis(), request.design());
     }
 
     /** The cable of a circuit; none, and a finding, if the catalogue has none that serves. */

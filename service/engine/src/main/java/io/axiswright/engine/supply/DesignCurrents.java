@@ -12,27 +12,22 @@ record DesignCurrents(CodeBasis basis) {
 
     /** A branch circuit: its largest motor load and every load without pause by their factors, the rest once. */
     double circuit(List<SupplyLoad> loads) {
-        double largestMotor = loads.stream()
-                .filter(l -> !pauseless(l))
-                .mapToDouble(SupplyLoad::rated)
-                .max()
-                .orElse(0);
-        double pauseless = loads.stream()
-                .filter(DesignCurrents::pauseless)
-                .mapToDouble(SupplyLoad::rated)
-                .sum();
+        return together(loads, Rule.LARGEST_LOAD_FACTOR);
+    }
+
+    private double together(List<SupplyLoad> loads, Rule ofLargest) {
         return sum(loads)
-                + (factor(Rule.LARGEST_LOAD_FACTOR) - 1) * largestMotor
-                + (factor(Rule.CONTINUOUS_FACTOR) - 1) * pauseless;
+                + (factor(ofLargest) - 1) * largestMotor(loads)
+                + (factor(Rule.CONTINUOUS_FACTOR) - 1) * pauseless(loads);
     }
 
     /**
-     * The feeder, from the loads on one line. North America: the largest load by its factor and the others once
-     * (diversity needs the authority's leave, 430.26). IEC: what heats over the cycles, never below the largest load.
+     * The feeder, from the loads on one line. North America, 430.24: as a branch circuit, so that the conductors of both follow
+     * one rule (diversity needs the authority's leave, 430.26). IEC: what heats over the cycles, never below the largest load.
      */
     double feeder(List<SupplyLoad> onLine) {
         return switch (basis) {
-            case NFPA_79 -> sum(onLine) + (factor(Rule.FEEDER_LARGEST_FACTOR) - 1) * largest(onLine);
+            case NFPA_79 -> together(onLine, Rule.FEEDER_LARGEST_FACTOR);
             case IEC_60204_1 -> Math.max(factor(Rule.FEEDER_LARGEST_FACTOR) * largest(onLine), thermal(onLine));
         };
     }
@@ -59,6 +54,16 @@ record DesignCurrents(CodeBasis basis) {
 
     static double largest(List<SupplyLoad> loads) {
         return loads.stream().mapToDouble(SupplyLoad::rated).max().orElse(0);
+    }
+
+    /** The largest motor or drive. */
+    static double largestMotor(List<SupplyLoad> loads) {
+        return largest(loads.stream().filter(l -> !pauseless(l)).toList());
+    }
+
+    /** The loads without pause. */
+    static double pauseless(List<SupplyLoad> loads) {
+        return sum(loads.stream().filter(DesignCurrents::pauseless).toList());
     }
 
     private static boolean pauseless(SupplyLoad load) {

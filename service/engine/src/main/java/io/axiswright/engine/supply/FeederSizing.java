@@ -1,15 +1,13 @@
 package io.axiswright.engine.supply;
 
-import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Ratio;
-import io.axiswright.engine.standard.DeviceRatings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Sizes the feeder on the line that asks most of it.
@@ -21,20 +19,20 @@ import org.jspecify.annotations.Nullable;
  */
 record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents currents, DeviceChoice devices) {
 
-    private static final String CEILING = "NFPA 70 430.62(A)";
-
     /** The feeder of these circuits. */
     Feeder of(List<LoadGroup> groups, List<BranchCircuit> circuits, List<Derivation> derivations) {
         int line = heaviestLine(groups, circuits);
         var on = onLine(line, groups, circuits);
         double design = currents.feeder(on);
-        var ceiling = ceiling(line, groups, circuits, derivations);
+        var ceiling = ceiling(line, design, groups, circuits);
+        ceiling.ifPresent(c -> derivations.add(c.derivation()));
+        var most = ceiling.map(FeederCeiling::rating).orElse(null);
         var selectivity = new FeederSelectivity(request, circuits);
         var plain = new DeviceStock.Ask(
                 mains.whole().poles(request.codeBasis()),
                 request.mains().voltage(),
                 Math.max(design, selectivity.largestDevice()),
-                ceiling == null ? Double.POSITIVE_INFINITY : ceiling.si());
+                most == null ? Double.POSITIVE_INFINITY : most.si());
         var selective = plain.atLeast(selectivity.atLeast());
         // better a device that may trip too early than none
         var ask = devices.serves(selective) ? selective : plain;
@@ -51,7 +49,7 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
                 new Current(DesignCurrents.sum(on)),
                 new Current(DesignCurrents.largest(on)),
                 new Current(design),
-                ceiling,
+                most,
                 choice.device(),
                 choice.rating(),
                 ask.poles(),
@@ -77,61 +75,39 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
         return loads;
     }
 
-    /**
-     * North America: the largest device any branch circuit on the line may have, plus the currents of the others, rounded
-     * down. IEC sets no ceiling; the conductors do.
-     */
-    private @Nullable Current ceiling(
-            int line, List<LoadGroup> groups, List<BranchCircuit> circuits, List<Derivation> derivations) {
-        if (request.codeBasis() == CodeBasis.IEC_60204_1) {
-            return null;
-        }
+    private Optional<FeederCeiling> ceiling(
+            int line, double design, List<LoadGroup> groups, List<BranchCircuit> circuits) {
         var on = IntStream.range(0, circuits.size())
                 .filter(k -> circuits.get(k).lines().contains(mains.lines().get(line)))
                 .boxed()
                 .toList();
-        var largest = on.stream()
-                .max(Comparator.<Integer>comparingDouble(k -> permitted(circuits.get(k)))
-                        .thenComparing(Comparator.reverseOrder()));
-        if (largest.isEmpty()) {
-            return null;
-        }
-        double device = permitted(circuits.get(largest.get()));
-        double others = on.stream()
-                .filter(k -> !k.equals(largest.get()))
-                .mapToDouble(k -> DesignCurrents.sum(groups.get(k).loads()))
-                .sum();
-        var rounded = DeviceRatings.nextDown(
-                request.codeBasis(), request.installation().device(), new Current(device + others));
-        rounded.ifPresent(rating -> derivations.add(new Derivation(
-                "feeder",
-                "I_n,max",
-                "largest standard rating <= I_n,branch + sum(I_others)",
-                Derivation.inputs("I_n,branch", new Current(device), "sum(I_others)", new Current(others)),
-                CEILING,
-                rating.value())));
-        return rounded.map(rating -> rating.value()).orElse(null);
-    }
-
-    private static double permitted(BranchCircuit circuit) {
-        var limit = circuit.deviceLimit() != null ? circuit.deviceLimit() : circuit.deviceRating();
-        return limit == null ? 0 : limit.si();
+        return switch (request.codeBasis()) {
+            case NFPA_79 ->
+                FeederCeiling.of(
+                        request.installation().device(),
+                        design,
+                        on.stream().map(groups::get).toList(),
+                        on.stream().map(circuits::get).toList());
+            case IEC_60204_1 -> Optional.empty();
+        };
     }
 
     private Derivation designDerivation(List<SupplyLoad> on, double design) {
         var rule = Rule.FEEDER_LARGEST_FACTOR.under(request.codeBasis());
+        double motor = DesignCurrents.largestMotor(on);
+        double pauseless = DesignCurrents.pauseless(on);
         double thermal = DesignCurrents.thermal(on);
-        var largest = new Current(DesignCurrents.largest(on));
         return switch (request.codeBasis()) {
             case NFPA_79 ->
                 new Derivation(
                         "feeder",
                         "I_d",
-                        "k I_max + sum(I_others)",
+                        "k (I_max + sum(I_continuous)) + sum(I_others)",
                         Derivation.inputs(
                                 "k", new Ratio(rule.value()),
-                                "I_max", largest,
-                                "sum(I_others)", new Current(DesignCurrents.sum(on) - largest.si())),
+                                "I_max", new Current(motor),
+                                "sum(I_continuous)", new Current(pauseless),
+                                "sum(I_others)", new Current(DesignCurrents.sum(on) - motor - pauseless)),
                         rule.clause(),
                         new Current(design));
             case IEC_60204_1 ->
@@ -141,7 +117,7 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
                         "max(k I_max, sum(I_thermal))",
                         Derivation.inputs(
                                 "k", new Ratio(rule.value()),
-                                "I_max", largest,
+                                "I_max", new Current(DesignCurrents.largest(on)),
                                 "sum(I_thermal)", new Current(thermal)),
                         rule.clause(),
                         new Current(design));

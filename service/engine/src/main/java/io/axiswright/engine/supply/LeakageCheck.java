@@ -5,6 +5,7 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.standard.Limits;
+import io.axiswright.engine.standard.ProtectiveConductors;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,10 +36,10 @@ final class LeakageCheck {
 
     private static void conductor(
             CodeBasis basis, String subject, String pointer, Current leakage, List<Finding> findings) {
-        var limit = Rule.PROTECTIVE_CONDUCTOR_CURRENT.under(basis);
-        if (!Limits.within(leakage.si(), limit.value())) {
-            findings.add(FindingCode.SUPPLY_LEAKAGE_HIGH.at(
-                    subject, pointer, limit.clause(), leakage, new Current(limit.value())));
+        var rule = ProtectiveConductors.reinforcement(basis);
+        Current limit = rule.value().above();
+        if (!Limits.within(leakage.si(), limit.si())) {
+            findings.add(FindingCode.SUPPLY_LEAKAGE_HIGH.at(subject, pointer, rule.clause(), leakage, limit));
         }
     }
 }

@@ -35,8 +35,6 @@ enum Rule {
     TRANSFORMER_TAP_STEP,
     /** How far the mains may lie from a load's rated voltage, as a share of it. */
     VOLTAGE_WINDOW,
-    /** Protective-conductor current above which the protective conductor must be reinforced, in A. */
-    PROTECTIVE_CONDUCTOR_CURRENT,
     /** Rating of the residual-current devices that protect people, in A. */
     RESIDUAL_CURRENT_RATING,
     /** Share of a residual-current device's rating the standing leakage may use up. */

@@ -4,6 +4,7 @@ import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.DeviceKind;
 import io.axiswright.engine.design.InstallationMethod;
 import io.axiswright.engine.design.Insulation;
+import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Temperature;
@@ -49,6 +50,27 @@ final class CircuitBuilder {
 
     @Nullable
     ConductorClass construction;
+
+    @Nullable
+    Double largest;
+
+    @Nullable
+    ResistorPulse pulse;
+
+    @Nullable
+    Double leakage;
+
+    @Nullable
+    Double thirdHarmonic;
+
+    @Nullable
+    Integer parallel;
+
+    @Nullable
+    TerminalRange terminals;
+
+    @Nullable
+    Boolean moving;
 
     static CircuitBuilder iec(double amperes) {
         var builder = new CircuitBuilder();
@@ -144,6 +166,43 @@ final class CircuitBuilder {
         return this;
     }
 
+    CircuitBuilder largest(double amperes) {
+        largest = amperes;
+        return this;
+    }
+
+    CircuitBuilder pulse(double on, double off) {
+        pulse = new ResistorPulse(new Time(on), new Time(off));
+        return this;
+    }
+
+    CircuitBuilder leakage(double amperes) {
+        leakage = amperes;
+        return this;
+    }
+
+    CircuitBuilder thirdHarmonic(double share) {
+        thirdHarmonic = share;
+        return this;
+    }
+
+    CircuitBuilder parallel(int most) {
+        parallel = most;
+        return this;
+    }
+
+    CircuitBuilder terminals(@Nullable String smallest, @Nullable String largest) {
+        terminals = new TerminalRange(
+                smallest == null ? null : new ConductorSize(smallest),
+                largest == null ? null : new ConductorSize(largest));
+        return this;
+    }
+
+    CircuitBuilder moving() {
+        moving = true;
+        return this;
+    }
+
     Circuit build() {
         return new Circuit(
                 id,
@@ -166,6 +225,13 @@ final class CircuitBuilder {
                 fault == null ? null : new Current(fault),
                 clearing == null ? null : new Time(clearing),
                 raceway,
-                construction);
+                construction,
+                largest == null ? null : new Current(largest),
+                pulse,
+                leakage == null ? null : new Current(leakage),
+                thirdHarmonic,
+                parallel,
+                terminals,
+                moving);
     }
 }

@@ -31,19 +31,52 @@ final class Circuits {
         circuit.powerFactor = circuit.kind == CircuitKind.DC ? 1 : random.nextDouble(0.3, 1);
         circuit.method = pick(random, InstallationMethod.values());
         circuit.insulation = basis == CodeBasis.NFPA_79
-                ? pick(random, Insulation.NEC_60, Insulation.NEC_75, Insulation.NEC_90)
-                : pick(random, Insulation.PVC_70, Insulation.XLPE_90);
+                ? pick(random, Insulation.NEC_60, Insulation.NEC_75, Insulation.NEC_90, Insulation.PVC_70)
+                : pick(random, Insulation.PVC_70, Insulation.XLPE_90, Insulation.NEC_90);
         circuit.ambient = random.nextInt(-10, 66);
         circuit.grouped = random.nextInt(1, random.nextInt(4) == 0 ? 26 : 5);
         circuit.termination = pick(random, 60.0, 70.0, 75.0, 90.0);
         circuit.dropLimit = random.nextDouble(0.01, 0.1);
         circuit.device = pick(random, DeviceKind.values());
+        if (random.nextInt(4) == 0) {
+            circuit.rating = pick(random, 6.0, 10.0, 16.0, 20.0, 25.0, 40.0, 63.0, 70.0, 100.0, 250.0, 1250.0);
+        }
         if (random.nextInt(3) == 0) {
             circuit.fault(Math.exp(random.nextDouble(Math.log(100), Math.log(20_000))), random.nextDouble(0.01, 0.5));
         }
         circuit.raceway = random.nextInt(3) == 0 ? null : pick(random, Raceway.values());
         circuit.construction = random.nextInt(3) == 0 ? null : pick(random, ConductorClass.values());
+        unusual(circuit, basis, random);
         return circuit;
+    }
+
+    /** What most circuits do not state. */
+    private static void unusual(CircuitBuilder circuit, CodeBasis basis, SplittableRandom random) {
+        if (circuit.loadKind == LoadKind.MOTOR_OR_DRIVE && random.nextBoolean()) {
+            circuit.largest(circuit.amperes * random.nextDouble(0.1, 1));
+        }
+        if (circuit.loadKind == LoadKind.BRAKING_RESISTOR && random.nextInt(3) > 0) {
+            circuit.pulse(random.nextDouble(1, 20), random.nextDouble(5, 100));
+        }
+        if (circuit.kind == CircuitKind.AC_THREE_PHASE && random.nextInt(3) == 0) {
+            circuit.thirdHarmonic(random.nextDouble(0, 0.8));
+        }
+        if (random.nextInt(3) == 0) {
+            circuit.leakage(random.nextDouble(0, 0.03));
+        }
+        if (random.nextInt(3) == 0) {
+            circuit.parallel(random.nextInt(1, 5));
+        }
+        if (random.nextInt(8) == 0) {
+            boolean metric = basis == CodeBasis.IEC_60204_1;
+            circuit.terminals(
+                    metric ? pick(random, "2.5 mm2", "6 mm2") : pick(random, "12 AWG", "8 AWG"),
+                    metric ? pick(random, "16 mm2", "50 mm2") : pick(random, "4 AWG", "2/0 AWG"));
+        }
+        if (random.nextInt(12) == 0) {
+            circuit.amperes(circuit.amperes * 6);
+            circuit.largest = circuit.largest == null ? null : circuit.largest * 6;
+        }
     }
 
     @SafeVarargs

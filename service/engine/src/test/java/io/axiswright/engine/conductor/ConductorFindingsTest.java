@@ -123,7 +123,7 @@ class ConductorFindingsTest {
                         CodeBasis.IEC_60204_1,
                         iec(10).build(),
                         iec(10).build(),
-                        iec(10).id("c2").insulation(Insulation.NEC_75).build(),
+                        iec(10).id("c2").insulation(Insulation.NEC_60).build(),
                         iec(10).id("c3").kind(CircuitKind.DC).powerFactor(0.8).build(),
                         iec(10).id("c4").fault(1000.0, null).build(),
                         iec(10).id("c5").fault(null, 0.1).build()))

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.quantity.ConductorSize;
+import io.axiswright.engine.quantity.Current;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -15,10 +17,16 @@ class ConductorMetamorphicTest {
 
     private static final int COUNT = 1_000;
 
-    /** Area of the answer; beyond every size where none serves. */
+    /**
+     * How thick the answer is: conductors in parallel count before their area in m², which is far below 1; beyond every size
+     * where none serves.
+     */
     private static double area(CodeBasis basis, CircuitBuilder circuit) {
-        ConductorSize size = Sizing.one(basis, circuit.build()).conductor();
-        return size == null ? Double.POSITIVE_INFINITY : size.area().si();
+        CircuitConductors answer = Sizing.one(basis, circuit.build());
+        ConductorSize size = answer.conductor();
+        return size == null
+                ? Double.POSITIVE_INFINITY
+                : answer.conductorsPerLine() + size.area().si();
     }
 
     private static void neverThinner(CodeBasis basis, Consumer<CircuitBuilder> harder) {
@@ -60,10 +68,88 @@ class ConductorMetamorphicTest {
 
     @ParameterizedTest
     @EnumSource(CodeBasis.class)
+    void moreFaultCurrentIsNeverThinner(CodeBasis basis) {
+        neverThinner(
+                basis, c -> c.fault(c.fault == null ? 8000 : c.fault * 1.5, c.clearing == null ? 0.1 : c.clearing));
+    }
+
+    /** More leakage current never makes the protective conductor thinner. */
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void moreLeakageIsNeverThinner(CodeBasis basis) {
+        int thicker = 0;
+        for (long seed = 0; seed < COUNT; seed++) {
+            CircuitBuilder circuit = Circuits.random(basis, seed);
+            ConductorSize before = Sizing.one(basis, circuit.build()).protectiveConductor();
+            circuit.leakage((circuit.leakage == null ? 0 : circuit.leakage) + 0.006);
+            ConductorSize after = Sizing.one(basis, circuit.build()).protectiveConductor();
+            if (before != null && after != null) {
+                assertThat(after).as("seed %d", seed).isGreaterThanOrEqualTo(before);
+                thicker += after.compareTo(before) > 0 ? 1 : 0;
+            }
+        }
+        assertThat(thicker).isGreaterThan(COUNT / 50);
+    }
+
+    /** What is allowed beyond a single conductor changes nothing where a single one serves, and never loses an answer. */
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void allowingParallelConductorsOnlyHelps(CodeBasis basis) {
+        int helped = 0;
+        for (long seed = 0; seed < COUNT; seed++) {
+            CircuitBuilder circuit = Circuits.random(basis, seed);
+            circuit.parallel = null;
+            CircuitConductors single = Sizing.one(basis, circuit.build());
+            CircuitConductors allowed = Sizing.one(basis, circuit.parallel(4).build());
+            if (single.conductor() != null) {
+                assertThat(allowed).as("seed %d", seed).isEqualTo(single);
+            } else if (allowed.conductor() != null) {
+                assertThat(allowed.conductorsPerLine()).as("seed %d", seed).isGreaterThan(1);
+                helped++;
+            }
+        }
+        assertThat(helped).isGreaterThan(COUNT / 50);
+    }
+
+    /** 310.15(E)(3) and 220.61: a higher third harmonic never asks for less. Annex E of IEC 60364-5-52 drops at 45 %. */
+    @Test
+    void moreThirdHarmonicIsNeverThinnerInNorthAmerica() {
+        neverThinner(CodeBasis.NFPA_79, c -> {
+            if (c.kind == CircuitKind.AC_THREE_PHASE) {
+                c.thirdHarmonic((c.thirdHarmonic == null ? 0 : c.thirdHarmonic) + 0.15);
+            }
+        });
+    }
+
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void longerFaultIsNeverThinner(CodeBasis basis) {
+        neverThinner(basis, c -> c.fault(c.fault == null ? 5000 : c.fault, c.clearing == null ? 0.2 : c.clearing * 2));
+    }
+
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void moreCurrentIsNeverALowerRating(CodeBasis basis) {
+        for (long seed = 0; seed < COUNT; seed++) {
+            CircuitBuilder circuit = Circuits.random(basis, seed);
+            Current before = Sizing.one(basis, circuit.build()).deviceRating();
+            Current after = Sizing.one(
+                            basis, circuit.amperes(circuit.amperes * 1.2).build())
+                    .deviceRating();
+            if (before != null && after != null) {
+                assertThat(after.si()).as("seed %d", seed).isGreaterThanOrEqualTo(before.si());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
     void continuousIsNeverThinner(CodeBasis basis) {
         for (long seed = 0; seed < COUNT; seed++) {
             CircuitBuilder circuit = Circuits.random(basis, seed);
             circuit.loadKind = LoadKind.GENERAL;
+            circuit.pulse = null;
+            circuit.largest = null;
             double before = area(basis, circuit);
             circuit.loadKind = LoadKind.GENERAL_CONTINUOUS;
             assertThat(area(basis, circuit)).as("seed %d", seed).isGreaterThanOrEqualTo(before);

@@ -3,6 +3,10 @@ package io.axiswright.engine.conductor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.conductor.checker.Checker;
+import io.axiswright.engine.conductor.checker.IecChecker;
+import io.axiswright.engine.conductor.checker.Line;
+import io.axiswright.engine.conductor.checker.NecChecker;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
@@ -40,7 +44,8 @@ class SecondReadingTest {
                         Limit.TERMINATION,
                         Limit.DEVICE_COORDINATION,
                         Limit.VOLTAGE_DROP,
-                        Limit.FAULT_WITHSTAND);
+                        Limit.FAULT_WITHSTAND,
+                        Limit.TERMINAL_RANGE);
         assertThat(decided.keySet()).isEqualTo(expected);
     }
 
@@ -71,12 +76,10 @@ class SecondReadingTest {
     private static void checkOne(Checker checker, Circuit circuit, CircuitConductors answer, List<Finding> findings) {
         String seed = "seed " + circuit.id() + " " + circuit;
         double device = checker.device(circuit);
-        List<String> sizes = checker.sizes(circuit);
-        List<String> serving = !checker.covered(circuit) || Double.isNaN(device)
-                ? List.of()
-                : sizes.stream()
-                        .filter(s -> checker.broken(circuit, s, device).isEmpty())
-                        .toList();
+        List<Line> lines = Double.isNaN(device) ? List.of() : checker.lines(circuit);
+        List<Line> serving = lines.stream()
+                .filter(line -> checker.broken(circuit, line, device).isEmpty())
+                .toList();
         ConductorSize conductor = answer.conductor();
         if (conductor == null) {
             assertThat(serving).as(seed).isEmpty();
@@ -86,40 +89,67 @@ class SecondReadingTest {
                     .containsAnyOf(FindingCode.CONDUCTOR_NONE_FITS, FindingCode.CONDUCTOR_TABLE_EXCEEDED);
             return;
         }
-        String label = conductor.label();
-        assertThat(serving).as(seed).isNotEmpty().first().isEqualTo(label);
-        int place = sizes.indexOf(label);
+        var line = new Line(answer.conductorsPerLine(), conductor.label());
+        assertThat(serving).as(seed).isNotEmpty().first().isEqualTo(line);
+        int place = lines.indexOf(line);
         if (place > 0) {
-            assertThat(checker.broken(circuit, sizes.get(place - 1), device))
+            assertThat(checker.broken(circuit, lines.get(place - 1), device))
                     .as(seed)
                     .contains(answer.decidingLimit());
         } else {
             assertThat(answer.decidingLimit()).as(seed).isEqualTo(Limit.CODE_MINIMUM);
         }
-        assertThat(answer.tried()).as(seed).extracting(t -> t.size().label()).isEqualTo(sizes.subList(0, place + 1));
+        assertThat(answer.tried())
+                .as(seed)
+                .extracting(t -> new Line(t.conductorsPerLine(), t.size().label()))
+                .isEqualTo(lines.subList(0, place + 1));
         numbers(checker, circuit, answer, device, seed);
+        terminals(circuit, conductor, findings, seed);
+        double[] range = checker.deviceRange(circuit);
+        says(findings, FindingCode.CONDUCTOR_DEVICE_TOO_SMALL, device < range[0] * (1 - 1e-9), seed);
+        says(findings, FindingCode.CONDUCTOR_DEVICE_TOO_LARGE, device > range[1] * (1 + 1e-9), seed);
+    }
+
+    /** A conductor too thick for its terminals is told of; one too thin is not chosen, which the limits show. */
+    private static void terminals(Circuit circuit, ConductorSize conductor, List<Finding> findings, String seed) {
+        TerminalRange range = circuit.terminals();
+        ConductorSize largest = range == null ? null : range.largest();
+        says(
+                findings,
+                FindingCode.CONDUCTOR_TERMINAL_TOO_SMALL,
+                largest != null && conductor.area().si() > largest.area().si(),
+                seed);
+    }
+
+    private static void says(List<Finding> findings, FindingCode code, boolean expected, String seed) {
+        assertThat(findings.stream().anyMatch(f -> f.code() == code))
+                .as("%s %s", code, seed)
+                .isEqualTo(expected);
     }
 
     private static void numbers(
             Checker checker, Circuit circuit, CircuitConductors answer, double device, String seed) {
-        String label = Sizing.conductor(answer);
+        var line = new Line(answer.conductorsPerLine(), Sizing.conductor(answer));
         assertThat(Sizing.device(answer)).as(seed).isEqualTo(device);
         assertThat(Sizing.ampacity(answer))
                 .as(seed)
-                .isCloseTo(checker.ampacity(circuit, label), within(1e-9 * Sizing.ampacity(answer)));
+                .isCloseTo(checker.ampacity(circuit, line), within(1e-9 * Sizing.ampacity(answer)));
         assertThat(Sizing.drop(answer))
                 .as(seed)
-                .isCloseTo(checker.drop(circuit, label), within(1e-4 * Sizing.drop(answer)));
+                .isCloseTo(checker.drop(circuit, line), within(1e-4 * Sizing.drop(answer)));
         assertThat(Objects.requireNonNull(answer.voltageDropShare())
                         * circuit.voltage().si())
                 .as(seed)
                 .isCloseTo(Sizing.drop(answer), within(1e-9));
-        String needed = checker.sizes(circuit).stream()
-                .filter(s -> Set.of(Limit.VOLTAGE_DROP, Limit.FAULT_WITHSTAND)
-                        .containsAll(checker.broken(circuit, s, device)))
+        Line needed = checker.lines(circuit).stream()
+                .filter(l -> Set.of(Limit.VOLTAGE_DROP, Limit.FAULT_WITHSTAND, Limit.TERMINAL_RANGE)
+                        .containsAll(checker.broken(circuit, l, device)))
                 .findFirst()
                 .orElseThrow();
-        assertThat(Sizing.protective(answer)).as(seed).isEqualTo(checker.protective(circuit, label, needed, device));
+        ConductorSize protective = answer.protectiveConductor();
+        assertThat(protective == null ? Checker.NONE : protective.label())
+                .as(seed)
+                .isEqualTo(checker.protective(circuit, line, needed, device));
     }
 
     @Test

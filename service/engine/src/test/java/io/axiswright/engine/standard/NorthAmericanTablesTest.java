@@ -173,6 +173,22 @@ class NorthAmericanTablesTest {
                 .isCloseTo(4.99, within(1e-9));
     }
 
+    /**
+     * Table 8 brought from 75 °C to another temperature by (234.5 + T)/309.5. Texas DOT manual (txdot.gov, calculation example of
+     * voltage drop): loop of 8 AWG 0.001308 ohm/ft, at 25 °C. Army course EN1136 (armyengineer.tpub.com): bare stranded 1 AWG
+     * 0.12617 ohm/kft at 20 °C.
+     */
+    @ParameterizedTest
+    @CsvSource({"8 AWG,25,0.654", "1 AWG,20,0.12617"})
+    void directCurrentResistanceAgainstPublishedWires(String size, double celsius, double published) {
+        double hot = NecConductors.directCurrentResistance(new ConductorSize(size))
+                        .orElseThrow()
+                        .value()
+                        .si()
+                * KFT;
+        assertThat(hot * (234.5 + celsius) / 309.5).isCloseTo(published, within(0.005 * published));
+    }
+
     /** Chapter 9 Table 9 note 2: the printed effective Z is R·cos φ + X·sin φ at 0.85; R and X are themselves rounded. */
     @ParameterizedTest
     @EnumSource(Raceway.class)

@@ -280,8 +280,10 @@ class SystemStudyTest {
                         a.id().equals("axis-0") ? "zone" : null,
                         "bus",
                         a.commandRate(),
-                        new DriveSelection(
-                                null, feed.apply(a.id()), false, a.drive().holdingBrake(), false),
+                        DriveWish.like(a.drive())
+                                .item(null)
+                                .feed(feed.apply(a.id()))
+                                .made(),
                         a.mounting()))
                 .toList();
     }

@@ -141,7 +141,17 @@ class SupplyAuditTest {
         double most = on.stream().mapToDouble(l -> l.ratedCurrent().si()).max().orElseThrow();
         double sum = on.stream().mapToDouble(l -> l.ratedCurrent().si()).sum();
         double thermal = on.stream().mapToDouble(l -> l.thermalCurrent().si()).sum();
-        return basis == CodeBasis.NFPA_79 ? 0.25 * most + sum : Math.max(most, thermal);
+        // 430.24: 125 % of the largest motor, 125 % of what runs without pause, the rest once
+        double motor = on.stream()
+                .filter(l -> l.use() != LoadUse.CONTROL_SUPPLY)
+                .mapToDouble(l -> l.ratedCurrent().si())
+                .max()
+                .orElse(0);
+        double pauseless = on.stream()
+                .filter(l -> l.use() == LoadUse.CONTROL_SUPPLY)
+                .mapToDouble(l -> l.ratedCurrent().si())
+                .sum();
+        return basis == CodeBasis.NFPA_79 ? 0.25 * motor + 0.25 * pauseless + sum : Math.max(most, thermal);
     }
 
     @Test

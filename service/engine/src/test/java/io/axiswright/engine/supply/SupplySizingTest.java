@@ -72,6 +72,40 @@ class SupplySizingTest {
     }
 
     /**
+     * The same feeder of drives whose instructions allow 200 A: 430.62(A) counts what 430.52 permits, so the ceiling stays 80 A.
+     */
+    @Test
+    void feederCeilingDoesNotGrowWithTheDrivesInstructions() {
+        var result = size(request(
+                NA,
+                mains(SupplySystem.THREE_PHASE_THREE_WIRE, 480),
+                List.of(
+                        load("20hp", LoadUse.DRIVE, Feed.THREE_PHASE, 460, 27, 27, 200, 1, 1e5, 0, null),
+                        load("10hp", LoadUse.DRIVE, Feed.THREE_PHASE, 460, 14, 14, 200, 1, 1e5, 0, null)),
+                breakers(NA, 35, 70, 80, 90)));
+
+        assertThat(Objects.requireNonNull(result.feeder().deviceCeiling()).si()).isEqualTo(80);
+    }
+
+    /**
+     * 430.24 item 4 (up.codes/s/several-motors-or-a-motor-s-and-other-load-s): what runs without pause counts 125 % beside the
+     * largest motor: 1.25 x 27 + 1.25 x 10 = 46.25 A; 430.63: 70 + 12.5 = 82.5, down to 80 A.
+     */
+    @Test
+    void feederOfADriveAndALoadWithoutPause() {
+        var result = size(request(
+                NA,
+                mains(SupplySystem.THREE_PHASE_THREE_WIRE, 480),
+                List.of(
+                        drive("20hp", Feed.THREE_PHASE, 460, 27, 70),
+                        load("s", LoadUse.CONTROL_SUPPLY, Feed.THREE_PHASE, 480, 10, 10, 15, 1, 1e5, 0, null)),
+                breakers(NA, 15, 35, 70, 80, 90)));
+
+        assertThat(result.feeder().designCurrent().si()).isCloseTo(46.25, within(EXACT));
+        assertThat(Objects.requireNonNull(result.feeder().deviceCeiling()).si()).isEqualTo(80);
+    }
+
+    /**
      * Branch-circuit design currents, 125 % of a motor or drive (430.22, 430.122(A)): 22 -> 27.5, read at
      * https://forums.mikeholt.com/threads/motor-branch-circuit.15136; 16.7 -> 20.875 at
      * https://forums.mikeholt.com/threads/breaker-and-wire-sizes.7308; 16 -> 20 at
@@ -237,6 +271,36 @@ class SupplySizingTest {
                 breakers(IEC, 6, 20, 25)));
 
         assertThat(result.feeder().designCurrent().si()).isEqualTo(20);
+    }
+
+    /** A higher fault current never gives a device of a lower rating, nor one that interrupts less. */
+    @Test
+    void moreFaultCurrentIsNeverALowerRating() {
+        var stock = List.of(
+                breaker(IEC, 3, 10, 6000, 5),
+                breaker(IEC, 3, 10, 15000, 40),
+                breaker(IEC, 3, 13, 10000, 8),
+                breaker(IEC, 3, 16, 50000, 90),
+                breaker(IEC, 3, 16, 25000, 30));
+        double rating = 0;
+        double interrupting = 0;
+        for (double fault : new double[] {1000, 6000, 6001, 12000, 15001, 25001, 50000}) {
+            var result = size(request(
+                    IEC,
+                    mains(SupplySystem.THREE_PHASE_THREE_WIRE, 400, fault),
+                    List.of(load("d", LoadUse.DRIVE, Feed.THREE_PHASE, 400, 7, 7, 16, 1, 1e5, 0, null)),
+                    stock));
+            String id = result.circuits().getFirst().device();
+            var device =
+                    stock.stream().filter(d -> d.id().equals(id)).findFirst().orElseThrow();
+            assertThat(device.rating().si()).as("%s A", fault).isGreaterThanOrEqualTo(rating);
+            assertThat(device.interruptingRating().si())
+                    .as("%s A", fault)
+                    .isGreaterThanOrEqualTo(Math.max(fault, interrupting));
+            rating = device.rating().si();
+            interrupting = device.interruptingRating().si();
+        }
+        assertThat(rating).isEqualTo(16);
     }
 
     @Test

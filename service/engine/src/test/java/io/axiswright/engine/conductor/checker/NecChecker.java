@@ -1,10 +1,14 @@
-package io.axiswright.engine.conductor;
+package io.axiswright.engine.conductor.checker;
 
-import static io.axiswright.engine.conductor.RawTable.number;
-import static io.axiswright.engine.conductor.RawTable.rows;
-import static io.axiswright.engine.conductor.RawTable.step;
-import static io.axiswright.engine.conductor.RawTable.text;
+import static io.axiswright.engine.conductor.checker.RawTable.number;
+import static io.axiswright.engine.conductor.checker.RawTable.rows;
+import static io.axiswright.engine.conductor.checker.RawTable.step;
+import static io.axiswright.engine.conductor.checker.RawTable.text;
 
+import io.axiswright.engine.conductor.Circuit;
+import io.axiswright.engine.conductor.CircuitKind;
+import io.axiswright.engine.conductor.Limit;
+import io.axiswright.engine.conductor.LoadKind;
 import io.axiswright.engine.standard.CircuitUse;
 import io.axiswright.engine.standard.Raceway;
 import java.util.EnumSet;
@@ -14,7 +18,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** Re-derives, from the raw tables alone, every limit that a size breaks under NFPA 79; nothing here selects. */
-final class NecChecker implements Checker {
+public final class NecChecker implements Checker {
 
     private static final double SLACK = 1 + 1e-9;
     private static final List<Map<String, String>> SMALL = rows("nfpa-79-12-5-1");
@@ -34,29 +38,89 @@ final class NecChecker implements Checker {
     }
 
     @Override
-    public boolean covered(Circuit c) {
+    public boolean covered(Circuit c, int parallel) {
         return !Double.isNaN(ambient(c));
     }
 
     @Override
     public double device(Circuit c) {
+        return c.deviceRating() == null
+                ? nextUp(c, wanted(c))
+                : c.deviceRating().si();
+    }
+
+    @Override
+    public double[] deviceRange(Circuit c) {
+        double load = c.designCurrent().si();
+        return switch (c.loadKind()) {
+            case GENERAL, GENERAL_CONTINUOUS, BRAKING_RESISTOR -> new double[] {demand(c), Double.POSITIVE_INFINITY};
+            case MOTOR_OR_DRIVE -> new double[] {load, nextUp(c, wanted(c))};
+        };
+    }
+
+    /** What the load asks of its conductors, the neutral aside, before anything is corrected. */
+    private static double demand(Circuit c) {
         double amperes = c.designCurrent().si();
-        double wanted = switch (c.loadKind()) {
+        return switch (c.loadKind()) {
             case GENERAL -> amperes;
             case GENERAL_CONTINUOUS -> 1.25 * amperes;
-            case MOTOR_OR_DRIVE -> amperes * (c.device().name().equals("FUSE") ? 1.75 : 2.5);
+            case MOTOR_OR_DRIVE -> 1.25 * largest(c) + (amperes - largest(c));
+            case BRAKING_RESISTOR -> resistorShare(c) * amperes;
         };
-        return nextUp(c, wanted);
+    }
+
+    private static double largest(Circuit c) {
+        return (c.largestLoad() == null ? c.designCurrent() : c.largestLoad()).si();
+    }
+
+    /** Table 430.29, each row serving what is on no longer and off no shorter. */
+    private static double resistorShare(Circuit c) {
+        if (c.resistorPulse() == null) {
+            return 1.1;
+        }
+        double on = c.resistorPulse().on().si();
+        double off = c.resistorPulse().off().si();
+        return on <= 5 && off >= 75
+                ? 0.35
+                : on <= 10 && off >= 70
+                        ? 0.45
+                        : on <= 15 && off >= 75
+                                ? 0.55
+                                : on <= 15 && off >= 45
+                                        ? 0.65
+                                        : on <= 15 && off >= 30 ? 0.75 : on <= 15 && off >= 15 ? 0.85 : 1.1;
+    }
+
+    private static double wanted(Circuit c) {
+        if (c.loadKind() != LoadKind.MOTOR_OR_DRIVE) {
+            return demand(c);
+        }
+        double one = nextUp(c, largest(c) * (c.device().name().equals("FUSE") ? 1.75 : 2.5));
+        double others = c.designCurrent().si() - largest(c);
+        double down = RATINGS.stream()
+                .filter(r -> text(r, "device").equals(c.device().name()))
+                .mapToDouble(r -> number(r, "rating"))
+                .filter(r -> r <= (one + others) * SLACK)
+                .max()
+                .orElse(0);
+        // 430.53(C)(4) with 430.52 for the largest; 240.4(B) for the conductors
+        return Math.max(down, nextUp(c, demand(c)));
     }
 
     @Override
-    public double ampacity(Circuit c, String size) {
-        int together = c.groupedCircuits() * (c.kind() == CircuitKind.AC_THREE_PHASE ? 3 : 2);
-        return base(size, column(c)) * ambient(c) * step(TOGETHER, "conductors_up_to", together, "factor");
+    public double ampacity(Circuit c, Line line) {
+        int neutral = c.thirdHarmonic() != null && c.thirdHarmonic() > 0 ? 1 : 0;
+        int conductors = (c.kind() == CircuitKind.AC_THREE_PHASE ? 3 : 2) + neutral;
+        int together = (c.groupedCircuits() - 1 + line.parallel()) * conductors;
+        return line.parallel()
+                * base(line.size(), column(c))
+                * ambient(c)
+                * step(TOGETHER, "conductors_up_to", together, "factor");
     }
 
     @Override
-    public double drop(Circuit c, String size) {
+    public double drop(Circuit c, Line line) {
+        String size = line.size();
         double r = number(row(TABLE_8, size), "resistance");
         double x = 0;
         Raceway raceway = c.raceway() == null ? Raceway.STEEL : c.raceway();
@@ -71,23 +135,27 @@ final class NecChecker implements Checker {
         double phi = Math.acos(c.powerFactor());
         double along = (r * Math.cos(phi) + x * Math.sin(phi)) / 304.8;
         double ways = c.kind() == CircuitKind.AC_THREE_PHASE ? Math.sqrt(3) : 2;
-        return ways * c.designCurrent().si() * c.length().si() * along;
+        return ways * c.designCurrent().si() * c.length().si() * along / line.parallel();
     }
 
     @Override
-    public Set<Limit> broken(Circuit c, String size, double device) {
+    public Set<Limit> broken(Circuit c, Line line, double device) {
+        String size = line.size();
         var broken = EnumSet.noneOf(Limit.class);
         double load = c.designCurrent().si();
         boolean motor = c.loadKind() == LoadKind.MOTOR_OR_DRIVE;
-        double atTerminals = base(size, Math.min(column(c), terminalColumn(c)));
-        double corrected = ampacity(c, size);
-        if (mils(size) < mils(c.use() == CircuitUse.POWER ? "14 AWG" : "18 AWG")) {
+        double atTerminals = line.parallel() * base(size, Math.min(column(c), terminalColumn(c)));
+        double corrected = ampacity(c, line);
+        double neutral = c.thirdHarmonic() == null ? 1 : Math.max(1, 3 * c.thirdHarmonic());
+        boolean addedAfter = motor || c.loadKind() == LoadKind.BRAKING_RESISTOR;
+        String thinnest = line.parallel() > 1 ? "1/0 AWG" : c.use() == CircuitUse.POWER ? "14 AWG" : "18 AWG";
+        if (mils(size) < mils(thinnest)) {
             broken.add(Limit.CODE_MINIMUM);
         }
-        if ((c.loadKind() == LoadKind.GENERAL ? load : 1.25 * load) > atTerminals * SLACK) {
+        if (neutral * demand(c) > atTerminals * SLACK) {
             broken.add(Limit.TERMINATION);
         }
-        if ((motor ? 1.25 * load : load) > corrected * SLACK) {
+        if (neutral * (addedAfter ? demand(c) : load) > corrected * SLACK) {
             broken.add(Limit.AMPACITY);
         }
         if (!motor) {
@@ -105,7 +173,7 @@ final class NecChecker implements Checker {
                 broken.add(Limit.DEVICE_COORDINATION);
             }
         }
-        if (drop(c, size) > c.voltageDropLimit() * c.voltage().si() * SLACK) {
+        if (drop(c, line) > c.voltageDropLimit() * c.voltage().si() * SLACK) {
             broken.add(Limit.VOLTAGE_DROP);
         }
         if (c.prospectiveFaultCurrent() != null && c.clearingTime() != null) {
@@ -117,11 +185,22 @@ final class NecChecker implements Checker {
                 broken.add(Limit.FAULT_WITHSTAND);
             }
         }
+        if (c.terminals() != null
+                && c.terminals().smallest() != null
+                && mils(size) < mils(c.terminals().smallest().label())) {
+            broken.add(Limit.TERMINAL_RANGE);
+        }
         return broken;
     }
 
     @Override
-    public String protective(Circuit c, String chosen, String needed, double device) {
+    public String protective(Circuit c, Line chosen, Line needed, double device) {
+        String byDevice = byDevice(c, chosen, needed, device);
+        boolean leaks = c.leakageCurrent() != null && c.leakageCurrent().si() > 0.01;
+        return leaks && !byDevice.equals(NONE) && mils(byDevice) < mils("6 AWG") ? "6 AWG" : byDevice;
+    }
+
+    private String byDevice(Circuit c, Line chosen, Line needed, double device) {
         var table = device <= 600 ? EGC_79 : EGC;
         String egc = "";
         for (var row : table) {
@@ -129,17 +208,25 @@ final class NecChecker implements Checker {
                 egc = text(row, "size");
             }
         }
-        double wanted = mils(egc) * (mils(chosen) / mils(needed));
+        if (egc.isEmpty()) {
+            return NONE;
+        }
+        double all = chosen.parallel() * mils(chosen.size());
+        double wanted = mils(egc) * (all / (needed.parallel() * mils(needed.size())));
         for (String size : sizes(c)) {
-            if (mils(size) * SLACK >= wanted && mils(size) < mils(chosen)) {
+            if (mils(size) * SLACK >= wanted && mils(size) < all) {
                 return size;
             }
         }
-        return chosen;
+        return chosen.size();
     }
 
     private static int column(Circuit c) {
-        return Integer.parseInt(c.insulation().name().substring("NEC_".length()));
+        return switch (c.insulation()) {
+            case NEC_60, PVC_70 -> 60;
+            case NEC_75 -> 75;
+            case NEC_90, XLPE_90 -> 90;
+        };
     }
 
     private static int terminalColumn(Circuit c) {

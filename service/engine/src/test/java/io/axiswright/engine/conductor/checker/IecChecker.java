@@ -1,13 +1,17 @@
-package io.axiswright.engine.conductor;
+package io.axiswright.engine.conductor.checker;
 
-import static io.axiswright.engine.conductor.RawTable.number;
-import static io.axiswright.engine.conductor.RawTable.rows;
-import static io.axiswright.engine.conductor.RawTable.step;
-import static io.axiswright.engine.conductor.RawTable.text;
+import static io.axiswright.engine.conductor.checker.RawTable.number;
+import static io.axiswright.engine.conductor.checker.RawTable.rows;
+import static io.axiswright.engine.conductor.checker.RawTable.step;
+import static io.axiswright.engine.conductor.checker.RawTable.text;
 
+import io.axiswright.engine.conductor.Circuit;
+import io.axiswright.engine.conductor.CircuitKind;
+import io.axiswright.engine.conductor.Limit;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.standard.CircuitUse;
 import io.axiswright.engine.standard.ConductorClass;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +19,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** Re-derives, from the raw tables alone, every limit that a size breaks under IEC 60204-1; nothing here selects. */
-final class IecChecker implements Checker {
+public final class IecChecker implements Checker {
 
     private static final double SLACK = 1 + 1e-9;
     private static final List<Map<String, String>> TABLE_6 = rows("iec-60204-1-table-6");
@@ -33,33 +37,53 @@ final class IecChecker implements Checker {
     }
 
     @Override
-    public boolean covered(Circuit c) {
-        return !Double.isNaN(ambient(c) * together(c));
+    public boolean covered(Circuit c, int parallel) {
+        return !Double.isNaN(ambient(c) * together(c, parallel));
     }
 
     @Override
     public double device(Circuit c) {
-        return RATINGS.stream()
+        var ratings = RATINGS.stream()
                 .filter(r -> text(r, "device").equals(c.device().name()))
                 .mapToDouble(r -> number(r, "rating"))
+                .toArray();
+        double given = given(c);
+        if (!Double.isNaN(given)) {
+            return given <= ratings[ratings.length - 1] ? given : Double.NaN;
+        }
+        return Arrays.stream(ratings)
                 .filter(r -> r * SLACK >= c.designCurrent().si())
                 .min()
                 .orElse(Double.NaN);
     }
 
     @Override
-    public double ampacity(Circuit c, String size) {
-        var row = table(c).stream()
-                .filter(r -> text(r, "size").equals(size))
-                .findFirst()
-                .orElseThrow();
-        return number(row, c.method().name().toLowerCase(Locale.ROOT)) * ambient(c) * together(c);
+    public double[] deviceRange(Circuit c) {
+        return new double[] {c.designCurrent().si(), Double.POSITIVE_INFINITY};
+    }
+
+    private static double given(Circuit c) {
+        return c.deviceRating() == null ? Double.NaN : c.deviceRating().si();
     }
 
     @Override
-    public double drop(Circuit c, String size) {
+    public double ampacity(Circuit c, Line line) {
+        var row = table(c).stream()
+                .filter(r -> text(r, "size").equals(line.size()))
+                .findFirst()
+                .orElseThrow();
+        double one = number(row, c.method().name().toLowerCase(Locale.ROOT)) * ambient(c);
+        // Annex E: four loaded conductors carry 86 % where the third harmonic is worth counting and the lines still
+        // matter
+        double h = c.thirdHarmonic() == null ? 0 : c.thirdHarmonic();
+        double fourLoaded = h > 0.15 && h <= 0.45 ? 0.86 : 1;
+        return line.parallel() * one * together(c, line.parallel()) * fourLoaded;
+    }
+
+    @Override
+    public double drop(Circuit c, Line line) {
         var row = RESISTANCE.stream()
-                .filter(r -> text(r, "size").equals(size))
+                .filter(r -> text(r, "size").equals(line.size()))
                 .findFirst()
                 .orElseThrow();
         double cold = number(row, c.conductorClass() == ConductorClass.CLASS_2 ? "class_2" : "class_5");
@@ -68,15 +92,18 @@ final class IecChecker implements Checker {
         double phi = Math.acos(c.powerFactor());
         double along = hot * Math.cos(phi) + (c.kind() == CircuitKind.DC ? 0 : 0.00008 * Math.sin(phi));
         double ways = c.kind() == CircuitKind.AC_THREE_PHASE ? Math.sqrt(3) : 2;
-        return ways * c.designCurrent().si() * c.length().si() * along;
+        return ways * c.designCurrent().si() * c.length().si() * along / line.parallel();
     }
 
     @Override
-    public Set<Limit> broken(Circuit c, String size, double device) {
+    public Set<Limit> broken(Circuit c, Line line, double device) {
         var broken = EnumSet.noneOf(Limit.class);
-        double load = c.designCurrent().si();
-        double mm2 = mm2(size);
-        double iz = ampacity(c, size);
+        // above a third of the line current, the neutral carries more than a line: 3h of it
+        double neutral =
+                c.thirdHarmonic() == null || c.thirdHarmonic() <= 0.33 ? 1 : Math.max(1, 3 * c.thirdHarmonic());
+        double load = neutral * c.designCurrent().si();
+        double mm2 = mm2(line.size());
+        double iz = ampacity(c, line);
         if (mm2 < smallest(c)) {
             broken.add(Limit.CODE_MINIMUM);
         }
@@ -91,10 +118,10 @@ final class IecChecker implements Checker {
         double i2 = c.device().name().equals("BREAKER")
                 ? (device <= 125 ? 1.45 : 1.3) * device
                 : (device <= 4 ? 2.1 : device < 16 ? 1.9 : 1.6) * device;
-        if (device > iz * SLACK || i2 > 1.45 * iz * SLACK) {
+        if (neutral * device > iz * SLACK || neutral * i2 > 1.45 * iz * SLACK) {
             broken.add(Limit.DEVICE_COORDINATION);
         }
-        if (drop(c, size) > c.voltageDropLimit() * c.voltage().si() * SLACK) {
+        if (drop(c, line) > c.voltageDropLimit() * c.voltage().si() * SLACK) {
             broken.add(Limit.VOLTAGE_DROP);
         }
         if (c.prospectiveFaultCurrent() != null && c.clearingTime() != null) {
@@ -104,13 +131,20 @@ final class IecChecker implements Checker {
                 broken.add(Limit.FAULT_WITHSTAND);
             }
         }
+        if (c.terminals() != null
+                && c.terminals().smallest() != null
+                && mm2 < mm2(c.terminals().smallest().label())) {
+            broken.add(Limit.TERMINAL_RANGE);
+        }
         return broken;
     }
 
     @Override
-    public String protective(Circuit c, String chosen, String needed, double device) {
-        double line = mm2(chosen);
-        double wanted = line <= 16 ? line : line <= 35 ? 16 : line / 2;
+    public String protective(Circuit c, Line chosen, Line needed, double device) {
+        double line = mm2(chosen.size());
+        double byLine = line <= 16 ? line : line <= 35 ? 16 : line / 2;
+        boolean leaks = c.leakageCurrent() != null && c.leakageCurrent().si() > 0.01;
+        double wanted = leaks ? Math.max(10, byLine) : byLine;
         return RESISTANCE.stream()
                 .map(r -> text(r, "size"))
                 .filter(s -> mm2(s) >= wanted)
@@ -127,7 +161,7 @@ final class IecChecker implements Checker {
     }
 
     private static boolean pvc(Circuit c) {
-        return c.insulation() == Insulation.PVC_70;
+        return c.insulation() == Insulation.PVC_70 || c.insulation() == Insulation.NEC_75;
     }
 
     private static double mm2(String size) {
@@ -141,12 +175,11 @@ final class IecChecker implements Checker {
                 : step(B_52_14, "ambient_up_to", celsius, "factor_xlpe_90");
     }
 
-    private static double together(Circuit c) {
+    private static double together(Circuit c, int parallel) {
+        int circuits = c.groupedCircuits() - 1 + parallel;
         var d2 = ofMethod(TABLE_D_2, c);
-        double machine = pvc(c) ? step(d2, "circuits_up_to", c.groupedCircuits(), "factor") : Double.NaN;
-        return Double.isNaN(machine)
-                ? step(ofMethod(B_52_17, c), "circuits_up_to", c.groupedCircuits(), "factor")
-                : machine;
+        double machine = pvc(c) ? step(d2, "circuits_up_to", circuits, "factor") : Double.NaN;
+        return Double.isNaN(machine) ? step(ofMethod(B_52_17, c), "circuits_up_to", circuits, "factor") : machine;
     }
 
     private static List<Map<String, String>> ofMethod(List<Map<String, String>> rows, Circuit c) {

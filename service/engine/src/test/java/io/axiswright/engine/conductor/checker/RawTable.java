@@ -1,4 +1,4 @@
-package io.axiswright.engine.conductor;
+package io.axiswright.engine.conductor.checker;
 
 import static java.util.Objects.requireNonNull;
 

@@ -1,0 +1,120 @@
+package io.axiswright.engine.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import io.axiswright.engine.conductor.CircuitConductors;
+import io.axiswright.engine.conductor.ConductorResult;
+import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.Installation;
+import io.axiswright.engine.design.Insulation;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.supply.BranchCircuit;
+import io.axiswright.engine.supply.LoadUse;
+import io.axiswright.engine.topology.LayoutEffort;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What supply and conductors of one study say to each other. */
+class CircuitConductoringTest {
+
+    private static final SystemStudy STUDY = SystemStudy.with(LayoutEffort.HEURISTIC);
+
+    private static StudyRequest request(CodeBasis basis, Insulation insulation) {
+        StudyRequest cell = TestCell.request(6);
+        Design d = cell.design();
+        Installation i = Objects.requireNonNull(d.installation());
+        var installation = new Installation(
+                i.mainsPanel(),
+                i.feederLength(),
+                i.method(),
+                insulation,
+                i.material(),
+                i.ambient(),
+                i.groupedCircuits(),
+                i.terminationRating(),
+                i.voltageDropLimit(),
+                i.device());
+        return new StudyRequest(
+                basis,
+                cell.catalogue(),
+                new Design(
+                        d.name(),
+                        d.site(),
+                        d.mains(),
+                        d.axes(),
+                        d.stopZones(),
+                        d.network(),
+                        d.controlPower(),
+                        installation));
+    }
+
+    /** One cable for both markets: the study says, once and at the installation, what it took it for. */
+    @Test
+    void insulationIsReadInTheOtherCodesTerms() {
+        List<Finding> findings =
+                STUDY.conductors(request(CodeBasis.NFPA_79, Insulation.PVC_70)).findings();
+        assertThat(findings.stream().filter(f -> f.code() == FindingCode.CONDUCTOR_INSULATION_ASSUMED))
+                .singleElement()
+                .satisfies(f -> assertThat(f.pointer()).isEqualTo("/design/installation/insulation"))
+                .satisfies(f -> assertThat(f.text()).contains("PVC_70 is read as NEC_60"));
+        assertThat(STUDY.conductors(request(CodeBasis.IEC_60204_1, Insulation.PVC_70))
+                        .findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.CONDUCTOR_INSULATION_ASSUMED);
+    }
+
+    @Test
+    void sixtyDegreesHaveNoColumnUnderIec() {
+        assertThatThrownBy(() -> STUDY.conductors(request(CodeBasis.IEC_60204_1, Insulation.NEC_60)))
+                .isInstanceOfSatisfying(
+                        InvalidDesign.class,
+                        e -> assertThat(e.faults())
+                                .extracting(Fault::pointer)
+                                .containsExactly("/design/installation/insulation"));
+    }
+
+    /** Feeder and branch circuits are one request, and the supply has told of the mains. */
+    @ParameterizedTest
+    @EnumSource(CodeBasis.class)
+    void nothingIsSaidTwice(CodeBasis basis) {
+        List<Finding> findings =
+                STUDY.system(request(basis, Insulation.PVC_70)).conductors().findings();
+        assertThat(findings)
+                .extracting(Finding::code)
+                .filteredOn(code -> code.name().startsWith("CONDUCTOR_"))
+                .isNotEmpty()
+                .doesNotHaveDuplicates();
+        assertThat(findings).extracting(Finding::code).doesNotContain(FindingCode.CONDUCTOR_HAZARDOUS_VOLTAGE);
+    }
+
+    /** What the supply says conductors must carry by 430.24 is what the conductors carry. */
+    @Test
+    void supplyAndConductorsFollowOneRule() {
+        StudyResult system = STUDY.system(request(CodeBasis.NFPA_79, Insulation.NEC_75));
+        ConductorResult conductors = system.conductors();
+        List<BranchCircuit> shared = system.supply().circuits().stream()
+                .filter(c -> c.use() == LoadUse.DRIVE && c.loads().size() > 1)
+                .toList();
+        assertThat(shared).isNotEmpty();
+        for (BranchCircuit circuit : shared) {
+            assertThat(conductors.derivations())
+                    .filteredOn(
+                            d -> d.subject().equals(circuit.id()) && d.symbol().equals("Id"))
+                    .singleElement()
+                    .satisfies(d -> assertThat(d.result().si())
+                            .isCloseTo(circuit.designCurrent().si(), within(1e-9)));
+        }
+        for (CircuitConductors circuit : conductors.circuits()) {
+            assertThat(circuit.conductor()).as(circuit.id()).isNotNull();
+        }
+    }
+}
