@@ -2,6 +2,8 @@ package io.axiswright.engine.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.engine.quantity.Area;
+import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Torque;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -83,6 +85,9 @@ class FindingCodeTest {
         assertThat(Wording.of(new Torque(12.34567))).isEqualTo("12.35 N.m");
         assertThat(Wording.of(new io.axiswright.engine.quantity.Temperature(313.15)))
                 .isEqualTo("40 Cel");
+        assertThat(Wording.of(new Area(16e-6))).isEqualTo("16 mm2");
+        assertThat(Wording.of(new Current(0.0239))).isEqualTo("23.9 mA");
+        assertThat(Wording.of(new Torque(0.05))).isEqualTo("50 mN.m");
         assertThat(Wording.of(null)).isEqualTo("nothing");
     }
 }
