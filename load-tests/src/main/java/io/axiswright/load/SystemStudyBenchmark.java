@@ -31,8 +31,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 5, time = 1)
-@Measurement(iterations = 5, time = 1)
+@Warmup(iterations = 10, time = 2)
+@Measurement(iterations = 10, time = 1)
 public class SystemStudyBenchmark {
 
     private final SystemStudy study = SystemStudy.with(LayoutEffort.HEURISTIC);
