@@ -9,14 +9,17 @@ import java.util.stream.IntStream;
 /**
  * Puts one-phase circuits on the lines: smallest heaviest line first, then smallest spread. Starts from the largest-first
  * heuristic bettered by moves and exchanges. Many circuits of few ratings are settled by a table of all loads there can be, other
- * many are evened out to the bound itself, which proves them best. Else it searches depth first for anything better. Up to twelve circuits the search always ends and the answer is proven best;
- * beyond, it gives up after a fixed number of steps and the answer carries its bound. Whole microamperes, so that equal sums
- * are equal.
+ * many are evened out to the bound itself, which proves them best. Else it searches depth first for anything better. Up to
+ * twelve circuits the search always ends and the answer is proven best; beyond, it gives up after a fixed number of steps and
+ * the answer carries its bound. Whole microamperes, so that equal sums are equal.
  */
 final class PhaseBalancing {
 
     /** More than the 3 + 9 + … + 3^12 steps of twelve circuits. */
     private static final int STEPS = 1_000_000;
+
+    /** Beyond twelve a search hardly ever ends; what more steps find is not worth their time (a study of 64 axes doubled). */
+    private static final int STEPS_OF_MANY = 50_000;
 
     /** So many circuits the search alone proves. */
     private static final int SEARCHED = 12;
@@ -48,6 +51,7 @@ final class PhaseBalancing {
     private final long bound;
     private final LineLoads loads;
     private final int[] trial;
+    private final int mostSteps;
 
     private int[] best = {};
     private long bestHeaviest;
@@ -70,6 +74,7 @@ final class PhaseBalancing {
         this.bound = Math.max(largest, measure == 0 ? 0 : measure * Math.ceilDiv(total, lines * measure));
         this.loads = new LineLoads(lines);
         this.trial = new int[asks.size()];
+        this.mostSteps = asks.size() > SEARCHED ? STEPS_OF_MANY : STEPS;
     }
 
     /** The best way found to put these circuits on so many lines (1, 2 or 3). */
@@ -147,7 +152,7 @@ final class PhaseBalancing {
         loads.clear();
         steps = 0;
         search(0, total);
-        return steps < STEPS;
+        return steps < mostSteps;
     }
 
     /** Moves circuits between two lines so that the first carries exactly so much; whether it could. */
@@ -167,7 +172,7 @@ final class PhaseBalancing {
     }
 
     private boolean helps(int a, int maskA, int b, int maskB) {
-        if (steps++ >= STEPS) {
+        if (steps++ >= mostSteps) {
             return false;
         }
         long heaviest = loads.heaviest();
@@ -220,7 +225,7 @@ final class PhaseBalancing {
 
     /** Whether the search may stop altogether: nothing better is possible, or the steps are used up. */
     private boolean done() {
-        return steps >= STEPS || isAtBound();
+        return steps >= mostSteps || isAtBound();
     }
 
     private boolean isAtBound() {
