@@ -32,18 +32,6 @@ public record DutyRequest(
         List<VentilationKit> ventilationKits,
         List<GearUnit> gearUnits) {
 
-    /** Without gear units. */
-    public DutyRequest(
-            Site site,
-            Mains mains,
-            List<Axis> axes,
-            List<StopZone> stopZones,
-            List<DriveUnit> driveUnits,
-            List<HoldingBrake> holdingBrakes,
-            List<VentilationKit> ventilationKits) {
-        this(site, mains, axes, stopZones, driveUnits, holdingBrakes, ventilationKits, List.of());
-    }
-
     /** Keeps the lists from being changed. */
     public DutyRequest {
         axes = List.copyOf(axes);

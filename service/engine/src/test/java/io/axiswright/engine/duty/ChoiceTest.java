@@ -45,7 +45,8 @@ class ChoiceTest {
                 brakes.add(Fixtures.brake("c" + frame, "F" + frame, 4 * Math.pow(5, frame), 3e-6, 80));
                 kits.add(Fixtures.kit("k" + frame, "F" + frame, 1.4, 40));
             }
-            DutyRequest request = new DutyRequest(SITE, MAINS, List.of(axis), List.of(ZONE), units, brakes, kits);
+            DutyRequest request =
+                    new DutyRequest(SITE, MAINS, List.of(axis), List.of(ZONE), units, brakes, kits, List.of());
             AxisDuty duty = new DutySizing().size(request).axes().getFirst();
             List<Tried> tried = exhaustive(axis, units, brakes, kits);
             if (tried.stream().anyMatch(t -> Math.abs(t.use - 1) < 5e-3)) {

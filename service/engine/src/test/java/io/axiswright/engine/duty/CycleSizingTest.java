@@ -146,7 +146,8 @@ class CycleSizingTest {
 
     private static AxisDuty at(Axis axis, DriveUnit unit, double celsius, double altitude) {
         var site = new Site(new Temperature(celsius + 273.15), new Temperature(313.15), new Length(altitude));
-        var request = new DutyRequest(site, MAINS, List.of(axis), List.of(), List.of(unit), List.of(), List.of());
+        var request =
+                new DutyRequest(site, MAINS, List.of(axis), List.of(), List.of(unit), List.of(), List.of(), List.of());
         return new DutySizing().size(request).axes().getFirst();
     }
 

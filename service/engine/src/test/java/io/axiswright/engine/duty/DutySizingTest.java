@@ -168,7 +168,8 @@ class DutySizingTest {
                 List.of(),
                 List.of(unit),
                 List.of(),
-                List.of(Fixtures.kit("fan", "F", 1.5, 5), Fixtures.kit("other", "G", 3, 1)));
+                List.of(Fixtures.kit("fan", "F", 1.5, 5), Fixtures.kit("other", "G", 3, 1)),
+                List.of());
         AxisDuty duty = new DutySizing().size(request).axes().getFirst();
         assertThat(duty.candidates()).hasSize(2);
         assertThat(duty.candidates().getFirst().ventilationKit()).isEqualTo("fan");
@@ -210,6 +211,7 @@ class DutySizingTest {
                         Fixtures.brake("dear", "F", 9, 1e-5, 90),
                         Fixtures.brake("cheap", "F", 2, 1e-5, 40),
                         Fixtures.brake("weak", "F", 1.4, 1e-5, 10)),
+                List.of(),
                 List.of());
         return new DutySizing().size(request);
     }
@@ -251,6 +253,7 @@ class DutySizingTest {
                 List.of(axis),
                 List.of(),
                 List.of(unit("u", 5, 1)),
+                List.of(),
                 List.of(),
                 List.of());
         assertThat(codes(high))

@@ -290,7 +290,7 @@ final class Fixtures {
     }
 
     static DutyRequest request(List<Axis> axes, List<DriveUnit> units) {
-        return new DutyRequest(SITE, MAINS, axes, List.of(ZONE), units, List.of(), List.of());
+        return new DutyRequest(SITE, MAINS, axes, List.of(ZONE), units, List.of(), List.of(), List.of());
     }
 
     static AxisDuty size(Axis axis, DriveUnit... units) {

@@ -73,6 +73,7 @@ class ReserveSearchTest {
                         List.of(Fixtures.ZONE),
                         List.of(unit),
                         List.of(brakes),
+                        List.of(),
                         List.of()));
     }
 
