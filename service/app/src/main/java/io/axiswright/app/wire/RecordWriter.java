@@ -12,7 +12,7 @@ import tools.jackson.databind.json.JsonMapper;
  */
 public final class RecordWriter {
 
-    private static final int AT_FIRST = 16 * 1024;
+    private static final int AT_FIRST = 32 * 1024;
 
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)

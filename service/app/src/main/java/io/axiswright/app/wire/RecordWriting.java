@@ -1,6 +1,7 @@
 package io.axiswright.app.wire;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import io.axiswright.engine.quantity.Quantity;
 import java.lang.invoke.MethodHandle;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
@@ -46,7 +47,7 @@ final class RecordWriting implements Writing {
      *
      * @param name its name
      * @param accessor takes it from a record
-     * @param writing how it is written, if its declared type leaves no choice and is not a record, which may nest in itself
+     * @param writing how it is written, if its declared type leaves no choice and cannot nest in itself, as records may
      */
     private record Component(
             SerializedString name,
@@ -55,7 +56,9 @@ final class RecordWriting implements Writing {
 
         static Component of(RecordComponent component) {
             Class<?> type = component.getType();
-            boolean leaf = Modifier.isFinal(type.getModifiers()) && !type.isPrimitive() && !type.isRecord();
+            boolean leaf = Modifier.isFinal(type.getModifiers())
+                    && !type.isPrimitive()
+                    && (!type.isRecord() || Quantity.class.isAssignableFrom(type));
             return new Component(
                     new SerializedString(component.getName()), accessor(component), leaf ? Writings.of(type) : null);
         }
