@@ -7,8 +7,8 @@ import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.Confidence;
 import io.axiswright.engine.standard.Source;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** Remarks on the conductors of a request: what fails circuit by circuit, and once for all what to look at. */
@@ -22,7 +22,7 @@ final class ConductorFindings {
 
     private ConductorFindings() {}
 
-    static List<Finding> of(ConductorRequest request, List<Sized> sized) {
+    static List<Finding> of(ConductorRequest request, List<Sized> sized, Set<Source> sources) {
         var findings = new ArrayList<Finding>();
         for (int i = 0; i < sized.size(); i++) {
             ofCircuit(sized.get(i), "/circuits/" + i, findings);
@@ -30,7 +30,7 @@ final class ConductorFindings {
         InsulationFindings.add(request, sized, findings);
         motorRule(sized, findings);
         faultUnchecked(sized, findings);
-        fromMemory(sized, findings);
+        fromMemory(sources, findings);
         hazardousVoltage(sized, findings);
         return List.copyOf(findings);
     }
@@ -108,16 +108,14 @@ final class ConductorFindings {
         }
     }
 
-    private static void fromMemory(List<Sized> sized, List<Finding> findings) {
-        var all = new LinkedHashSet<Source>();
-        sized.forEach(s -> all.addAll(s.sources()));
-        List<String> unsure = all.stream()
+    private static void fromMemory(Set<Source> sources, List<Finding> findings) {
+        List<String> unsure = sources.stream()
                 .filter(s -> s.confidence() == Confidence.FROM_MEMORY)
                 .map(Source::clause)
                 .distinct()
                 .toList();
         if (!unsure.isEmpty()) {
-            long tables = all.stream().map(Source::clause).distinct().count();
+            long tables = sources.stream().map(Source::clause).distinct().count();
             findings.add(FindingCode.CONDUCTOR_TABLE_FROM_MEMORY.at(
                     String.join("; ", unsure),
                     "/codeBasis",

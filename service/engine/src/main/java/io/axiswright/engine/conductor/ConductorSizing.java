@@ -32,7 +32,7 @@ public final class ConductorSizing {
         return new ConductorResult(
                 sized.stream().map(Sized::conductors).toList(),
                 List.copyOf(sources),
-                ConductorFindings.of(request, sized),
+                ConductorFindings.of(request, sized, sources),
                 derivations);
     }
 
