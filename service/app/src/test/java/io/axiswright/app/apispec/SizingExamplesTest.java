@@ -55,6 +55,15 @@ class SizingExamplesTest extends ApiSpecTest {
     }
 
     @Test
+    void aLayoutThatIsThereStaysWhereItIs() {
+        String name = "layout-that-is-there";
+        var answer =
+                expect(send("sizeTopology", withExample("sizeTopology.request." + name)), "sizeTopology", 200, name);
+        assertThat(answer.jsonPath().getList("changes.kind", String.class))
+                .containsExactlyInAnyOrder("AXIS_ADDED", "AXIS_REMOVED");
+    }
+
+    @Test
     void aDutyNoDriveUnitHoldsIsAnsweredWithAViolation() {
         String name = "move-too-fast";
         var answer = expect(send("sizeDuty", withExample("sizeDuty.request." + name)), "sizeDuty", 200, name);
