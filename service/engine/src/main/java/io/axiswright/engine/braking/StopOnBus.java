@@ -41,15 +41,10 @@ final class StopOnBus {
     /** The highest energy of the bus. */
     WorstInstant.Objective voltage() {
         double taken = chopper.present() ? chopper.decay() * chopper.onEnergy() : 0;
-        return new WorstInstant.Objective() {
+        return new Measure() {
             @Override
             public double value(double instant, double beside) {
                 return run(instant, beside).peakEnergy();
-            }
-
-            @Override
-            public boolean jumps(double instant) {
-                return scene.jumps(instant);
             }
 
             @Override
@@ -67,15 +62,10 @@ final class StopOnBus {
 
     /** The most energy returned, net, in any part of the stop. */
     WorstInstant.Objective energy() {
-        return new WorstInstant.Objective() {
+        return new Measure() {
             @Override
             public double value(double instant, double beside) {
                 return scene.power(instant, beside).largestPart();
-            }
-
-            @Override
-            public boolean jumps(double instant) {
-                return scene.jumps(instant);
             }
 
             @Override
@@ -92,6 +82,15 @@ final class StopOnBus {
     private BusState start(double instant, double beside) {
         double energy = starts.at(instant, beside);
         return new BusState(energy, energy > chopper.onEnergy(), rise);
+    }
+
+    /** Something of the stop that jumps where the stop does. */
+    private abstract class Measure implements WorstInstant.Objective {
+
+        @Override
+        public boolean jumps(double instant) {
+            return scene.jumps(instant);
+        }
     }
 
     /** The stop begun at a worst instant; the bound is that of the energy of the bus, NaN if it was not sought. */

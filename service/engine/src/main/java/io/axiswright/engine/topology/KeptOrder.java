@@ -42,10 +42,11 @@ final class KeptOrder {
     private static Layout onPorts(LayoutModel model, Layout layout, Layout kept) {
         List<Trunk> used =
                 layout.trunks.stream().filter(t -> !t.chain.isEmpty()).toList();
+        long[] kinds = model.portKinds();
         var pairings = new ArrayList<Pairing<Trunk>>();
         for (Trunk trunk : used) {
             for (Trunk old : kept.trunks) {
-                if (model.portsAlike(trunk.port, old.port)) {
+                if (kinds[trunk.port] == kinds[old.port]) {
                     pairings.add(new Pairing<>(trunk, old, common(axes(trunk), axes(old))));
                 }
             }

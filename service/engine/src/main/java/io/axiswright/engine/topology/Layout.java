@@ -91,9 +91,10 @@ final class Layout {
                 .thenComparingInt(trunk -> trunk.chain.getFirst().type)
                 .thenComparingInt(trunk -> lowestAxis(trunk))
                 .thenComparingInt(trunk -> trunk.port));
+        long[] kinds = model.portKinds();
         for (Trunk slot : ordered.trunks) {
             for (Trunk trunk : waiting) {
-                if (model.portsAlike(trunk.port, slot.port)) {
+                if (kinds[trunk.port] == kinds[slot.port]) {
                     slot.chain.addAll(trunk.chain);
                     waiting.remove(trunk);
                     break;

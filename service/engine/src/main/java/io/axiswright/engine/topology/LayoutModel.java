@@ -107,9 +107,9 @@ record LayoutModel(
         return zones() > 1 && types.stream().anyMatch(type -> type.scope() != StopScope.NONE);
     }
 
-    /** Whether two host ports may be exchanged: their rates are equal, or no rate can bind. */
-    boolean portsAlike(int one, int other) {
-        return portRate[one] == portRate[other] || !ratesMatter();
+    /** A number for every host port; ports of one number may be exchanged: their rates are equal, or no rate can bind. */
+    long[] portKinds() {
+        return ratesMatter() ? portRate : new long[portRate.length];
     }
 
     /** Whether the command rate can bind at all: else every port is as good as any other. */
