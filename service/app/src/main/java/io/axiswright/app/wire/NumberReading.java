@@ -4,6 +4,7 @@ import io.axiswright.app.wire.Json.JsonNumber;
 import io.axiswright.engine.finding.FaultCode;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.core.io.NumberInput;
 
 /** Reads plain numbers. */
 record NumberReading(Faults faults) {
@@ -47,7 +48,7 @@ record NumberReading(Faults faults) {
             faults.add(path, FaultCode.WRONG_TYPE, "There is " + json.inWords() + ".", "a number");
             return Double.NaN;
         }
-        double value = Double.parseDouble(literal);
+        double value = NumberInput.parseDouble(literal, true);
         if (Double.isInfinite(value)) {
             outOfRange(literal, "a number below 1.8e308", path);
             return Double.NaN;

@@ -29,7 +29,7 @@ final class QuantityWriting implements Writing {
     public void write(Object value, JsonGenerator json) {
         json.writeStartObject();
         json.writeName(VALUE);
-        json.writeNumber(Readings.of(((Quantity) value).si(), unit));
+        NumberWriting.write(Readings.of(((Quantity) value).si(), unit), json);
         json.writeName(UNIT);
         json.writeString(symbol);
         json.writeEndObject();

@@ -1,5 +1,6 @@
 package io.axiswright.app.wire;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -40,18 +41,23 @@ final class RecordBodyConverter implements HttpMessageConverter<Object> {
 
     @Override
     public Object read(Class<?> type, HttpInputMessage message) throws IOException {
-        return RecordReader.read(message.getBody().readAllBytes(), type);
+        long length = message.getHeaders().getContentLength();
+        // a body of known length needs no room beyond it
+        byte[] body = length < 0 || length > Integer.MAX_VALUE
+                ? message.getBody().readAllBytes()
+                : message.getBody().readNBytes((int) length);
+        return RecordReader.read(body, type);
     }
 
     @Override
     public void write(Object value, @Nullable MediaType mediaType, HttpOutputMessage message) throws IOException {
-        byte[] bytes = RecordWriter.write(value);
+        ByteArrayOutputStream bytes = RecordWriter.buffer(value);
         HttpHeaders headers = message.getHeaders();
         if (headers.getContentType() == null) {
             headers.setContentType(
                     mediaType == null || !mediaType.isConcrete() ? MediaType.APPLICATION_JSON : mediaType);
         }
-        headers.setContentLength(bytes.length);
-        message.getBody().write(bytes);
+        headers.setContentLength(bytes.size());
+        bytes.writeTo(message.getBody());
     }
 }

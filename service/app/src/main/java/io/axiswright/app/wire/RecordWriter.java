@@ -23,10 +23,15 @@ public final class RecordWriter {
 
     /** The bytes of a record, in UTF-8. */
     public static byte[] write(Object value) {
+        return buffer(value).toByteArray();
+    }
+
+    /** The same bytes where they were written, for those who only pass them on. */
+    static ByteArrayOutputStream buffer(Object value) {
         var bytes = new ByteArrayOutputStream(AT_FIRST);
         try (JsonGenerator json = MAPPER.createGenerator(bytes)) {
             Writings.write(value, json);
         }
-        return bytes.toByteArray();
+        return bytes;
     }
 }

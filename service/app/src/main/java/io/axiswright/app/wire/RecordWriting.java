@@ -1,14 +1,10 @@
 package io.axiswright.app.wire;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
-import io.axiswright.engine.quantity.Quantity;
-import java.lang.invoke.MethodHandle;
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.MethodType;
-import java.lang.reflect.Modifier;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.io.SerializedString;
@@ -23,7 +19,7 @@ final class RecordWriting implements Writing {
         kind = Shapes.kindMember(type);
         components = Arrays.stream(type.getRecordComponents())
                 .filter(component -> !component.getAccessor().isAnnotationPresent(JsonIgnore.class))
-                .map(Component::of)
+                .map(Component::new)
                 .toArray(Component[]::new);
     }
 
@@ -32,55 +28,32 @@ final class RecordWriting implements Writing {
         json.writeStartObject();
         kind.forEach(json::writeStringProperty);
         for (Component component : components) {
-            Object part = component.of(value);
-            if (part != null) {
-                json.writeName(component.name());
-                Writing known = component.writing();
-                (known == null ? Writings.of(part.getClass()) : known).write(part, json);
-            }
+            component.write(value, json);
         }
         json.writeEndObject();
     }
 
-    /**
-     * A component.
-     *
-     * @param name its name
-     * @param accessor takes it from a record
-     * @param writing how it is written, if its declared type leaves no choice and cannot nest in itself, as records may
-     */
-    private record Component(
-            SerializedString name,
-            MethodHandle accessor,
-            @Nullable Writing writing) {
+    /** A component. How it was written last is kept without a lock: whichever thread's was last, it is whole. */
+    private static final class Component {
 
-        static Component of(RecordComponent component) {
-            Class<?> type = component.getType();
-            boolean leaf = Modifier.isFinal(type.getModifiers())
-                    && !type.isPrimitive()
-                    && (!type.isRecord() || Quantity.class.isAssignableFrom(type));
-            return new Component(
-                    new SerializedString(component.getName()), accessor(component), leaf ? Writings.of(type) : null);
+        private final SerializedString name;
+        private final Function<Object, @Nullable Object> accessor;
+        private LastWriting last = LastWriting.NONE;
+
+        Component(RecordComponent component) {
+            name = new SerializedString(component.getName());
+            accessor = Accessors.of(component);
         }
 
-        private static MethodHandle accessor(RecordComponent component) {
-            try {
-                return MethodHandles.privateLookupIn(component.getDeclaringRecord(), MethodHandles.lookup())
-                        .unreflect(component.getAccessor())
-                        .asType(MethodType.methodType(Object.class, Object.class));
-            } catch (IllegalAccessException e) {
-                throw new IllegalStateException(e);
-            }
-        }
-
-        @Nullable
-        Object of(Object owner) {
-            try {
-                return (Object) accessor.invokeExact(owner);
-            } catch (RuntimeException | Error e) {
-                throw e;
-            } catch (Throwable e) {
-                throw new IllegalStateException(e);
+        void write(Object owner, JsonGenerator json) {
+            Object part = accessor.apply(owner);
+            if (part != null) {
+                json.writeName(name);
+                LastWriting known = last.orOf(part);
+                if (known != last) {
+                    last = known;
+                }
+                known.writing().write(part, json);
             }
         }
     }

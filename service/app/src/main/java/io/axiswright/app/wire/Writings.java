@@ -55,7 +55,7 @@ final class Writings extends ClassValue<Writing> {
 
     private static Writing leaf(Class<?> type) {
         if (type == Double.class) {
-            return (value, json) -> json.writeNumber((Double) value);
+            return (value, json) -> NumberWriting.write((Double) value, json);
         }
         if (type == Integer.class) {
             return (value, json) -> json.writeNumber((Integer) value);
@@ -81,18 +81,22 @@ final class Writings extends ClassValue<Writing> {
 
     private static void list(Collection<?> list, JsonGenerator json) {
         json.writeStartArray();
+        LastWriting last = LastWriting.NONE;
         for (Object element : list) {
-            write(element, json);
+            last = last.orOf(element);
+            last.writing().write(element, json);
         }
         json.writeEndArray();
     }
 
     private static void table(Map<?, ?> table, JsonGenerator json) {
         json.writeStartObject();
-        table.forEach((name, value) -> {
-            json.writeName(name.toString());
-            write(value, json);
-        });
+        LastWriting last = LastWriting.NONE;
+        for (Map.Entry<?, ?> entry : table.entrySet()) {
+            json.writeName(entry.getKey().toString());
+            last = last.orOf(entry.getValue());
+            last.writing().write(entry.getValue(), json);
+        }
         json.writeEndObject();
     }
 
