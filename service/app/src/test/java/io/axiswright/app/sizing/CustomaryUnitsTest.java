@@ -47,6 +47,7 @@ class CustomaryUnitsTest {
             Map.entry(Dimension.FORCE, "lbf"),
             Map.entry(Dimension.TORQUE, "lbf.in"),
             Map.entry(Dimension.LINEAR_DAMPING, "lbf.s/in"),
+            Map.entry(Dimension.ROTARY_DAMPING, "lbf.in.s/rad"),
             Map.entry(Dimension.STIFFNESS, "lbf.in/rad"),
             Map.entry(Dimension.PRESSURE, "psi"),
             Map.entry(Dimension.AREA, "in2"),

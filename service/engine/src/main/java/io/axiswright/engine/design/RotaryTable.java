@@ -3,6 +3,7 @@ package io.axiswright.engine.design;
 import com.fasterxml.jackson.annotation.JsonTypeName;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.RotaryDamping;
 import io.axiswright.engine.quantity.Torque;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param efficiency efficiency of its drive when the motor drives
  * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency if absent; 0 or below: self-locking
  * @param unbalance centre of mass beside a tilted axis; none if absent
+ * @param viscousFriction friction torque of its bearing and seals per speed of the table; none if absent
  */
 @JsonTypeName("ROTARY_TABLE")
 public record RotaryTable(
@@ -21,12 +23,13 @@ public record RotaryTable(
         @Bounds(min = 0) Torque bearingFriction,
         @Bounds(above = 0, max = 1) double efficiency,
         @Bounds(min = 0, max = 1) @Nullable Double backDrivingEfficiency,
-        @Nullable Unbalance unbalance)
+        @Nullable Unbalance unbalance,
+        @Bounds(min = 0) @Nullable RotaryDamping viscousFriction)
         implements Mechanism {
 
-    /** A balanced table. */
+    /** A balanced table without viscous friction. */
     public RotaryTable(
             Inertia inertia, Torque bearingFriction, double efficiency, @Nullable Double backDrivingEfficiency) {
-        this(inertia, bearingFriction, efficiency, backDrivingEfficiency, null);
+        this(inertia, bearingFriction, efficiency, backDrivingEfficiency, null, null);
     }
 }

@@ -21,16 +21,22 @@ final class RotaryMechanics {
         return turning(
                 table.inertia().si(),
                 table.bearingFriction().si(),
+                si(table.viscousFriction()),
                 table.unbalance(),
                 Efficiency.of(table.efficiency(), table.backDrivingEfficiency()));
     }
 
     static Mechanics of(DirectDrive drive) {
-        return turning(drive.inertia().si(), si(drive.bearingFriction()), drive.unbalance(), Efficiency.LOSSLESS);
+        return turning(
+                drive.inertia().si(),
+                si(drive.bearingFriction()),
+                si(drive.viscousFriction()),
+                drive.unbalance(),
+                Efficiency.LOSSLESS);
     }
 
     private static Mechanics turning(
-            double inertia, double friction, @Nullable Unbalance unbalance, Efficiency efficiency) {
+            double inertia, double friction, double viscous, @Nullable Unbalance unbalance, Efficiency efficiency) {
         if (unbalance == null) {
             return new Mechanics(
                     true,
@@ -38,7 +44,7 @@ final class RotaryMechanics {
                     0,
                     0,
                     efficiency,
-                    (payload, process) -> new EvenEffort(1, inertia + payload, 0, 0, friction, 0, process));
+                    (payload, process) -> new EvenEffort(1, inertia + payload, 0, 0, friction, viscous, process));
         }
         double moment = unbalance.mass().si()
                 * Mechanics.FREE_FALL
@@ -50,7 +56,7 @@ final class RotaryMechanics {
                 0,
                 0,
                 efficiency,
-                (payload, process) -> new SwingEffort(inertia + payload, moment, friction, process));
+                (payload, process) -> new SwingEffort(inertia + payload, moment, friction, viscous, process));
     }
 
     static Mechanics of(Crank crank) {

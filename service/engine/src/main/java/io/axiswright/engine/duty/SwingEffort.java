@@ -9,15 +9,17 @@ import java.util.List;
  * @param inertia moved inertia, kg·m²
  * @param moment torque of its weight at angle 0, N·m; it goes with the cosine of the angle
  * @param coulomb friction, always against the motion, N·m
+ * @param viscous friction per speed, N·m·s
  * @param process torque of the process against the positive direction, N·m
  */
-record SwingEffort(double inertia, double moment, double coulomb, double process) implements LoadEffort {
+record SwingEffort(double inertia, double moment, double coulomb, double viscous, double process)
+        implements LoadEffort {
 
     @Override
     public List<ShaftPiece> moving(LoadMotion motion) {
         double resisting = process + motion.direction() * coulomb;
         return Instants.ofShaft(
-                Turns.first(motion), (angle, w, a) -> inertia * a + moment * Math.cos(angle) + resisting);
+                Turns.first(motion), (angle, w, a) -> inertia * a + viscous * w + moment * Math.cos(angle) + resisting);
     }
 
     @Override

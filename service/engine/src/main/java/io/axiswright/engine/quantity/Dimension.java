@@ -23,6 +23,7 @@ public enum Dimension {
     FORCE(Force.class, Force::new, 1e-6, 1e8),
     TORQUE(Torque.class, Torque::new, 1e-6, 1e6),
     LINEAR_DAMPING(LinearDamping.class, LinearDamping::new, 1e-6, 1e6),
+    ROTARY_DAMPING(RotaryDamping.class, RotaryDamping::new, 1e-9, 1e6),
     STIFFNESS(Stiffness.class, Stiffness::new, 1e-6, 1e9),
     PRESSURE(Pressure.class, Pressure::new, 1, 1e11),
     AREA(Area.class, Area::new, 1e-12, 1e2),

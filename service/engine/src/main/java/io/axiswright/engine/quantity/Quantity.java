@@ -10,6 +10,7 @@ public sealed interface Quantity
                 Effort,
                 Time,
                 LinearDamping,
+                RotaryDamping,
                 Stiffness,
                 Pressure,
                 Area,

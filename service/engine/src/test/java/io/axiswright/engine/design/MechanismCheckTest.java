@@ -217,14 +217,14 @@ class MechanismCheckTest {
     @Test
     void unbalancedTables() {
         var unbalance = new Unbalance(new Mass(1), new Length(0.1), new Angle(1), new Angle(0));
-        assertThat(faults(new DirectDrive(new Inertia(1), null, null), new Angle(2000)))
+        assertThat(faults(new DirectDrive(new Inertia(1), null, null, null), new Angle(2000)))
                 .isEmpty();
         refused(
-                faults(new DirectDrive(new Inertia(1), null, unbalance), new Angle(2000)),
+                faults(new DirectDrive(new Inertia(1), null, unbalance, null), new Angle(2000)),
                 "/cycle",
                 FaultCode.OUT_OF_RANGE);
         refused(
-                faults(new RotaryTable(new Inertia(1), new Torque(0), 1, null, unbalance), new Angle(2000)),
+                faults(new RotaryTable(new Inertia(1), new Torque(0), 1, null, unbalance, null), new Angle(2000)),
                 "/cycle",
                 FaultCode.OUT_OF_RANGE);
     }

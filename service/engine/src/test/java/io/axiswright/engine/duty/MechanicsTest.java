@@ -7,16 +7,20 @@ import static io.axiswright.engine.duty.Fixtures.gear;
 import static io.axiswright.engine.duty.Fixtures.hoist;
 import static io.axiswright.engine.duty.Fixtures.table;
 import static io.axiswright.engine.duty.Fixtures.travel;
+import static io.axiswright.engine.duty.Fixtures.turn;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import io.axiswright.engine.design.Belt;
+import io.axiswright.engine.design.DirectDrive;
 import io.axiswright.engine.design.Friction;
 import io.axiswright.engine.design.Hoist;
 import io.axiswright.engine.design.Mechanism;
+import io.axiswright.engine.design.RotaryTable;
 import io.axiswright.engine.design.Screw;
 import io.axiswright.engine.design.Trapezoidal;
+import io.axiswright.engine.design.Unbalance;
 import io.axiswright.engine.numeric.Polynomial;
 import io.axiswright.engine.quantity.Angle;
 import io.axiswright.engine.quantity.Force;
@@ -24,6 +28,8 @@ import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.LinearDamping;
 import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.RotaryDamping;
+import io.axiswright.engine.quantity.Torque;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -272,6 +278,35 @@ class MechanicsTest {
         double back = 2 - 1 / 0.9;
         assertThat(at(course, 1.5)).isCloseTo((weight - 100 - 45) * turn * back - spin, within(0.003));
         assertThat(at(course, 2)).isCloseTo((weight - 100 - 60) * turn * back, within(1e-9));
+    }
+
+    /**
+     * Worked by hand: 1.2 kg·m², 0.5 N·m and 0.04 N·m·s/rad behind eta 0.9; half a turn in 1 s by thirds: 1.5·pi rad/s,
+     * 4.5·pi rad/s². The friction that goes with speed is added at half and at full speed, and taken off while slowing down,
+     * where the table drives (2 − 1/0.9).
+     */
+    @Test
+    void viscousFrictionOfATableGoesWithItsSpeed() {
+        var table = new RotaryTable(new Inertia(1.2), new Torque(0.5), 0.9, null, null, new RotaryDamping(0.04));
+        Course course = AxisLoad.of(axis("t", table, null, ANY, turn(Math.PI, 1, new Trapezoidal(1 / 3.0, 1 / 3.0))))
+                .course(0);
+        double full = 1.5 * Math.PI;
+        double inertial = 1.2 * 4.5 * Math.PI;
+        assertThat(at(course, 1 / 6.0)).isCloseTo((inertial + 0.5 + 0.04 * full / 2) / 0.9, within(1e-9));
+        assertThat(at(course, 0.5)).isCloseTo((0.5 + 0.04 * full) / 0.9, within(1e-9));
+        assertThat(at(course, 5 / 6.0)).isCloseTo((-inertial + 0.5 + 0.04 * full / 2) * (2 - 1 / 0.9), within(1e-9));
+    }
+
+    /** The same friction on an unbalanced load; m·g·e·sin(tilt)·cos(angle) by hand, half way at constant speed. */
+    @Test
+    void viscousFrictionAddsToAnUnbalance() {
+        var unbalance = new Unbalance(new Mass(2), new Length(0.1), new Angle(Math.PI / 2), new Angle(0));
+        var drive = new DirectDrive(new Inertia(0.3), null, unbalance, new RotaryDamping(0.1));
+        Course course = AxisLoad.of(
+                        axis("d", drive, null, ANY, turn(Math.PI / 3, 1, new Trapezoidal(1 / 3.0, 1 / 3.0))))
+                .course(0);
+        double expected = 2 * 9.80665 * 0.1 * Math.cos(Math.PI / 6) + 0.1 * Math.PI / 2;
+        assertThat(at(course, 0.5)).isCloseTo(expected, within(1e-9));
     }
 
     private static double at(Course course, double instant) {

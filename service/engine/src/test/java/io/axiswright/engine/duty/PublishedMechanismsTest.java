@@ -326,7 +326,7 @@ class PublishedMechanismsTest {
     void gearsInSeries() {
         Gear first = new Gear(4, 0.9, null, new Inertia(0.001), new Torque(0.2));
         Gear second = new Gear(5, 0.8, null, new Inertia(0.02));
-        DirectDrive load = new DirectDrive(new Inertia(3), new Torque(10), null);
+        DirectDrive load = new DirectDrive(new Inertia(3), new Torque(10), null, null);
         Drivetrain drivetrain = Drivetrain.of(Fixtures.geared("a", load, List.of(first, second), ANY, dwell(1)));
         double between = (3 * 2 + 10.0) / 5 / 0.8 + 0.02 * 5 * 2;
         assertThat(at(drivetrain, 0, 0, 1, 2)).isCloseTo(between / 4 / 0.9 + 0.2, within(1e-9));

@@ -45,6 +45,7 @@ import io.axiswright.engine.quantity.LinearAcceleration;
 import io.axiswright.engine.quantity.LinearDamping;
 import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Payload;
+import io.axiswright.engine.quantity.RotaryDamping;
 import io.axiswright.engine.quantity.Speed;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Torque;
@@ -165,7 +166,14 @@ final class RandomAxes {
                         between(0.85, 1),
                         orNull(0.8),
                         friction);
-            case 3 -> new RotaryTable(new Inertia(between(0.01, 2)), new Torque(between(0, 3)), between(0.7, 1), null);
+            case 3 ->
+                new RotaryTable(
+                        new Inertia(between(0.01, 2)),
+                        new Torque(between(0, 3)),
+                        between(0.7, 1),
+                        null,
+                        null,
+                        new RotaryDamping(between(0, 0.5)));
             default ->
                 new Hoist(
                         new Length(between(0.05, 0.3)),

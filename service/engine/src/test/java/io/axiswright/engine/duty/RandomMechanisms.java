@@ -21,6 +21,7 @@ import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.LinearDamping;
 import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.RotaryDamping;
 import io.axiswright.engine.quantity.Torque;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,13 +49,19 @@ final class RandomMechanisms {
                         new Torque(between(0, 3)),
                         between(0.7, 1),
                         random.orNull(0.6),
-                        unbalance());
+                        unbalance(),
+                        damping());
             default ->
                 new DirectDrive(
                         new Inertia(between(0.05, 2)),
                         random.upTo(2) == 0 ? null : new Torque(between(0, 1)),
-                        random.upTo(2) == 0 ? null : unbalance());
+                        random.upTo(2) == 0 ? null : unbalance(),
+                        damping());
         };
+    }
+
+    private @Nullable RotaryDamping damping() {
+        return random.upTo(2) == 0 ? null : new RotaryDamping(between(0, 0.5));
     }
 
     private Crank crank() {

@@ -53,7 +53,7 @@ class ReserveSearchTest {
     }
 
     private static Axis spinning(double inertia, Segment... segments) {
-        return Fixtures.axis("a", new DirectDrive(new Inertia(inertia), null, null), null, ASKING, segments);
+        return Fixtures.axis("a", new DirectDrive(new Inertia(inertia), null, null, null), null, ASKING, segments);
     }
 
     private static Reserves reserves(Axis axis, DriveUnit unit, HoldingBrake... brakes) {
@@ -89,7 +89,7 @@ class ReserveSearchTest {
     void unlessAskedForThereAreNone() {
         Axis axis = Fixtures.axis(
                 "a",
-                new DirectDrive(new Inertia(0.01), null, null),
+                new DirectDrive(new Inertia(0.01), null, null, null),
                 null,
                 Fixtures.ANY,
                 Fixtures.turn(1, 0.5, new Triangular()));

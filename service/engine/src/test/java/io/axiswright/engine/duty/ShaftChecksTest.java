@@ -221,7 +221,7 @@ class ShaftChecksTest {
         Axis geared = axis(belt(400), Fixtures.gear(3, 0.95), null, stroke(0.5), stroke(-0.5));
         assertThat(findings(geared, null)).isEmpty();
         assertThat(size(geared, SHAFT).axes().getFirst().shaft()).isNull();
-        Mechanism direct = new DirectDrive(new Inertia(0.01), null, null);
+        Mechanism direct = new DirectDrive(new Inertia(0.01), null, null, null);
         Segment turn = Fixtures.turn(1, 0.5, new Triangular());
         assertThat(findings(axis(direct, null, null, turn), null)).isEmpty();
         assertThat(findings(axis(direct, null, load(null, 2.0, null, null), turn), null))

@@ -75,6 +75,7 @@ final class ShaftOracle {
                 turning(
                         table.inertia().si(),
                         si(table.bearingFriction()),
+                        si(table.viscousFriction()),
                         table.unbalance(),
                         q,
                         v,
@@ -86,6 +87,7 @@ final class ShaftOracle {
                 turning(
                         drive.inertia().si(),
                         si(drive.bearingFriction()),
+                        si(drive.viscousFriction()),
                         drive.unbalance(),
                         q,
                         v,
@@ -263,6 +265,7 @@ final class ShaftOracle {
     private static Shaft turning(
             double inertia,
             double friction,
+            double viscous,
             @Nullable Unbalance unbalance,
             double q,
             double w,
@@ -279,12 +282,12 @@ final class ShaftOracle {
             lifting = unbalance.mass().si() * G * height.getFirstDerivative();
         }
         return new Shaft(
-                (inertia + payload) * a + lifting + way * friction + process,
+                (inertia + payload) * a + lifting + way * friction + viscous * w + process,
                 w,
                 a,
                 0,
                 0,
-                friction * Math.abs(w),
+                friction * Math.abs(w) + viscous * w * w,
                 process * w,
                 lifting * w);
     }

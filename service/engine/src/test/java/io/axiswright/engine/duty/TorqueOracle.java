@@ -458,7 +458,9 @@ final class TorqueOracle {
                 : friction == null
                         ? 0
                         : friction.coefficient() * G * Math.cos(slope()) * (mass() + payload) + si(friction.drag());
-        double viscous = friction == null ? 0 : si(friction.viscous());
+        double viscous = axis.mechanism() instanceof RotaryTable table
+                ? si(table.viscousFriction())
+                : friction == null ? 0 : si(friction.viscous());
         double moved = mass() + payload + (axis.mechanism() instanceof Hoist hoist ? si(hoist.counterweight()) : 0);
         double resisting = direction * coulomb + viscous * v;
         double drag =

@@ -33,6 +33,7 @@ class UnitsTest {
             Map.entry("lbf", "[lbf_av]"),
             Map.entry("ozf", "[oz_av].[g]"),
             Map.entry("rev", "circ"),
+            Map.entry("krpm", "(1000.circ/min)"),
             Map.entry("psi", "[psi]"),
             Map.entry("cmil", "[cml_i]"),
             Map.entry("hp", "(550.[ft_i].[lbf_av]/s)"),
