@@ -20,6 +20,7 @@ final class Benchmarks {
             case "braking" -> BrakingRatio.holds();
             case "choosing" -> ChoosingRatio.holds();
             case "http" -> HttpRatio.holds();
+            case "causes" -> CausesRatio.holds();
             case "all" -> all();
             default -> throw new IllegalArgumentException(args[0]);
         };

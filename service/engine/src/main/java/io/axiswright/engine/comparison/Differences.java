@@ -1,7 +1,6 @@
 package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.quantity.Quantity;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +15,7 @@ final class Differences {
     private static final double ROUNDING = 1e-12;
 
     private final Set<String> skipped;
+    private final List<Step> path = new ArrayList<>();
     private final List<Difference> found = new ArrayList<>();
 
     private Differences(Set<String> skipped) {
@@ -25,46 +25,55 @@ final class Differences {
     /** All differences, in the order of the records' components; components of the given names are not looked into. */
     static List<Difference> between(Object before, Object after, Set<String> skipped) {
         var differences = new Differences(skipped);
-        differences.compare(List.of(), before, after);
+        differences.compare(before, after);
         return differences.found;
     }
 
-    private void compare(List<Step> path, @Nullable Object before, @Nullable Object after) {
-        if (same(before, after)) {
+    private void compare(@Nullable Object before, @Nullable Object after) {
+        if (before == after) {
             return;
         }
         if (before == null || after == null) {
-            found.add(new Difference(path, before == null ? ChangeKind.ADDED : ChangeKind.REMOVED, before, after));
+            note(before == null ? ChangeKind.ADDED : ChangeKind.REMOVED, before, after);
         } else if (Records.isTree(before) && before.getClass() == after.getClass()) {
-            for (RecordComponent component : Records.components(before)) {
-                if (!skipped.contains(component.getName())) {
-                    compare(
-                            extend(path, new Step.Member(component.getName())),
-                            Records.get(before, component),
-                            Records.get(after, component));
-                }
-            }
+            compareRecords(before, after);
         } else if (before instanceof List<?> first && after instanceof List<?> second) {
-            compareLists(path, first, second);
-        } else {
-            found.add(new Difference(path, ChangeKind.CHANGED, before, after));
+            compareLists(first, second);
+        } else if (!same(before, after)) {
+            note(ChangeKind.CHANGED, before, after);
         }
     }
 
-    private void compareLists(List<Step> path, List<?> before, List<?> after) {
+    private void compare(Step step, @Nullable Object before, @Nullable Object after) {
+        path.add(step);
+        compare(before, after);
+        path.removeLast();
+    }
+
+    private void note(ChangeKind kind, @Nullable Object before, @Nullable Object after) {
+        found.add(new Difference(List.copyOf(path), kind, before, after));
+    }
+
+    private void compareRecords(Object before, Object after) {
+        Components components = Components.of(before);
+        for (int k = 0; k < components.count(); k++) {
+            if (components.onTheWire(k) && !skipped.contains(components.name(k))) {
+                compare(new Step.Member(components.name(k)), components.get(before, k), components.get(after, k));
+            }
+        }
+    }
+
+    private void compareLists(List<?> before, List<?> after) {
         Map<String, Object> first = Records.keyed(before);
         Map<String, Object> second = Records.keyed(after);
         int place = 0;
         for (var entry : first.entrySet()) {
-            compare(
-                    extend(path, new Step.Element(entry.getKey(), place++)),
-                    entry.getValue(),
-                    second.get(entry.getKey()));
+            compare(new Step.Element(entry.getKey(), place++), entry.getValue(), second.get(entry.getKey()));
         }
         place = 0;
         for (var entry : second.entrySet()) {
             if (!first.containsKey(entry.getKey())) {
-                compare(extend(path, new Step.Element(entry.getKey(), place)), null, entry.getValue());
+                compare(new Step.Element(entry.getKey(), place), null, entry.getValue());
             }
             place++;
         }
@@ -82,11 +91,5 @@ final class Differences {
 
     private static boolean close(double a, double b) {
         return a == b || Math.abs(a - b) <= ROUNDING * Math.max(Math.abs(a), Math.abs(b));
-    }
-
-    private static List<Step> extend(List<Step> path, Step step) {
-        List<Step> longer = new ArrayList<>(path);
-        longer.add(step);
-        return List.copyOf(longer);
     }
 }

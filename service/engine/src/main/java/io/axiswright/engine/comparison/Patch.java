@@ -37,15 +37,15 @@ final class Patch {
         return switch (step) {
             case Step.Element(String key, int place)
             when owner instanceof List<?> list -> Records.keyed(list).get(key);
-            case Step.Member(String name)
-            when Records.isTree(owner) ->
-                Records.components(owner).stream()
-                        .filter(c -> c.getName().equals(name))
-                        .findFirst()
-                        .map(c -> Records.get(owner, c))
-                        .orElse(null);
+            case Step.Member(String name) when Records.isTree(owner) -> member(owner, name);
             default -> null;
         };
+    }
+
+    private static @Nullable Object member(Object owner, String name) {
+        Components components = Components.of(owner);
+        int place = components.place(name);
+        return place < 0 ? null : components.get(owner, place);
     }
 
     private static @Nullable Object put(@Nullable Object owner, List<Step> path, int depth, @Nullable Object value) {
@@ -56,7 +56,8 @@ final class Patch {
             case Step.Member(String name)
             when owner != null -> {
                 Object old = child(owner, path.get(depth));
-                yield Records.with(owner, name, put(old, path, depth + 1, value));
+                Components components = Components.of(owner);
+                yield components.with(owner, components.place(name), put(old, path, depth + 1, value));
             }
             case Step.Element element
             when owner instanceof List<?> list -> putElement(list, element, path, depth, value);

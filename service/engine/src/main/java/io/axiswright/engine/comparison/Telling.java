@@ -68,9 +68,7 @@ final class Telling {
 
     /** A whole part is told by its name; its numbers are in the data beside the sentence. */
     private static String named(Record part) {
-        return Records.keyed(List.of(part)).keySet().stream()
-                .filter(key -> !key.equals("0"))
-                .findFirst()
-                .orElseGet(() -> part.getClass().getSimpleName());
+        String key = Records.key(part);
+        return key == null ? part.getClass().getSimpleName() : key;
     }
 }

@@ -1,0 +1,113 @@
+package io.axiswright.engine.comparison;
+
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The components of one record class. Looking them up is slow, and a comparison reads millions: they are looked up once for
+ * each class.
+ */
+final class Components {
+
+    /** Components that name an element among its siblings, best first. */
+    private static final List<String> KEYS = List.of("id", "axis", "circuit", "node", "item", "name", "symbol");
+
+    private static final ClassValue<Components> KNOWN = new ClassValue<>() {
+        @Override
+        protected Components computeValue(Class<?> type) {
+            return new Components(type);
+        }
+    };
+
+    private final List<String> names;
+    private final List<Boolean> onTheWire;
+    private final List<Method> accessors;
+    private final Constructor<?> constructor;
+    private final int[] keys;
+
+    private Components(Class<?> type) {
+        RecordComponent[] components = type.getRecordComponents();
+        names = Arrays.stream(components).map(RecordComponent::getName).toList();
+        onTheWire = Arrays.stream(components)
+                .map(c -> !c.getAccessor().isAnnotationPresent(JsonIgnore.class))
+                .toList();
+        accessors = Arrays.stream(components).map(RecordComponent::getAccessor).toList();
+        accessors.forEach(accessor -> accessor.setAccessible(true));
+        keys = KEYS.stream()
+                .mapToInt(names::indexOf)
+                .filter(place -> place >= 0 && components[place].getType() == String.class)
+                .toArray();
+        try {
+            constructor = type.getDeclaredConstructor(
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
+        } catch (NoSuchMethodException e) {
+            throw new IllegalStateException("no constructor of " + type, e);
+        }
+        constructor.setAccessible(true);
+    }
+
+    /** Those of a record's class. */
+    static Components of(Object owner) {
+        return KNOWN.get(owner.getClass());
+    }
+
+    /** How many there are. */
+    int count() {
+        return names.size();
+    }
+
+    /** The name of one. */
+    String name(int place) {
+        return names.get(place);
+    }
+
+    /** The place of the one of a name; -1 if there is none. */
+    int place(String name) {
+        return names.indexOf(name);
+    }
+
+    /** Whether one is part of the wire form. */
+    boolean onTheWire(int place) {
+        return onTheWire.get(place);
+    }
+
+    /** The value of one. */
+    @Nullable
+    Object get(Object owner, int place) {
+        try {
+            return accessors.get(place).invoke(owner);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot read " + accessors.get(place), e);
+        }
+    }
+
+    /** A copy of the record in which one component has another value. */
+    Object with(Object owner, int place, @Nullable Object value) {
+        List<@Nullable Object> values = new ArrayList<>();
+        for (int k = 0; k < names.size(); k++) {
+            values.add(k == place ? value : get(owner, k));
+        }
+        try {
+            return constructor.newInstance(values.toArray());
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot rebuild " + owner.getClass(), e);
+        }
+    }
+
+    /** What names the record among its siblings; null if nothing does. */
+    @Nullable
+    String key(Object owner) {
+        for (int place : keys) {
+            if (get(owner, place) instanceof String text) {
+                return text;
+            }
+        }
+        return null;
+    }
+}
