@@ -28,7 +28,10 @@ public final class Comparison {
     }
 
     /** Makes the comparison; the same two requests always give the same answer. */
-    public ComparisonResult compare(ComparisonRequest request) {
+    public ComparisonResult compare(ComparisonRequest asked) {
+        List<Rename> renames =
+                Renames.between(asked.before().design(), asked.after().design());
+        ComparisonRequest request = asked.renamed(renames);
         // trials share what their change does not touch, above all the layout
         SystemStudy study = SystemStudy.remembering(gate);
         StudyResult before = study.system(request.before());
@@ -40,7 +43,7 @@ public final class Comparison {
                 .map(difference -> explain(difference, changes, trials))
                 .toList();
         return new ComparisonResult(
-                named(changes), counts(explained), explained, trials.notExamined(), trials.studies());
+                renames, named(changes), counts(explained), explained, trials.notExamined(), trials.studies());
     }
 
     private static List<Difference> consequences(StudyResult before, StudyResult after) {

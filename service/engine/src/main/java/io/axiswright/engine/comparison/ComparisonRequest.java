@@ -1,6 +1,7 @@
 package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.study.StudyRequest;
+import java.util.List;
 
 /**
  * What is to be compared.
@@ -9,4 +10,16 @@ import io.axiswright.engine.study.StudyRequest;
  * @param after the second study
  * @param budget most studies to spend on finding causes; two are needed per input change
  */
-public record ComparisonRequest(StudyRequest before, StudyRequest after, int budget) {}
+public record ComparisonRequest(StudyRequest before, StudyRequest after, int budget) {
+
+    /** The same with the parts of the first design under the ids they have in the second. */
+    ComparisonRequest renamed(List<Rename> renames) {
+        var first = new StudyRequest(
+                before.codeBasis(),
+                before.catalogue(),
+                Renames.applied(renames, before.design()),
+                before.catalogueSource(),
+                before.timeCourses());
+        return new ComparisonRequest(first, after, budget);
+    }
+}

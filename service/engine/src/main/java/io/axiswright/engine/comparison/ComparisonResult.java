@@ -6,6 +6,8 @@ import java.util.SequencedMap;
 /**
  * Two studies side by side; every difference is second minus first.
  *
+ * @param renames parts that only stand under another id; the first study is made anew with the ids of the second, and everything
+ *     else here speaks in those
  * @param changes what the caller changed
  * @param counts how many consequences each discipline has
  * @param consequences what followed, by discipline
@@ -14,6 +16,7 @@ import java.util.SequencedMap;
  * @param studies how many studies were made to find the causes
  */
 public record ComparisonResult(
+        List<Rename> renames,
         List<InputChange> changes,
         SequencedMap<String, Integer> counts,
         List<Consequence> consequences,

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Temperature;
@@ -216,6 +217,50 @@ class ComparisonTest {
             value = Patch.at(value, List.of(way));
         }
         return value;
+    }
+
+    @Test
+    void aPartUnderAnotherIdIsTheSamePart() {
+        StudyRequest axisRenamed = change(BASE, "cross-slide", "design", "axes", "#axis-2", "id");
+        StudyRequest renamed = change(axisRenamed, "cell", "design", "stopZones", "#zone", "id");
+        for (Axis axis : renamed.design().axes()) {
+            renamed = change(renamed, "cell", "design", "axes", "#" + axis.id(), "stopZone");
+        }
+        ComparisonResult result = compare(BASE, renamed);
+        assertThat(result.renames())
+                .containsExactly(
+                        new Rename(NamedPart.AXIS, "axis-2", "cross-slide"),
+                        new Rename(NamedPart.STOP_ZONE, "zone", "cell"));
+        assertThat(result.changes()).isEmpty();
+        assertThat(result.consequences()).isEmpty();
+    }
+
+    @Test
+    void whatElseChangedOnARenamedPartIsAChangeOfThatPart() {
+        StudyRequest renamed = change(heavier(BASE, "axis-2", 170), "cross-slide", "design", "axes", "#axis-2", "id");
+        ComparisonResult result = compare(BASE, renamed);
+        assertThat(result.renames()).containsExactly(new Rename(NamedPart.AXIS, "axis-2", "cross-slide"));
+        assertThat(result.changes())
+                .extracting(InputChange::path)
+                .containsExactly("/design/axes/cross-slide/mechanism/load");
+        assertThat(result.consequences()).anySatisfy(c -> {
+            assertThat(c.path()).isEqualTo("/duty/axes/cross-slide/driveUnit");
+            assertThat(c.causes()).containsExactly(new Cause("change-1", Role.NECESSARY_AND_SUFFICIENT));
+        });
+    }
+
+    /** Another axis in its place: other load, cycle, position, drive. */
+    @Test
+    void anotherPartIsNoRename() {
+        Axis last = BASE.design().axes().getLast();
+        StudyRequest other = heavier(BASE, last.id(), 3);
+        other = change(other, "other", "design", "axes", "#" + last.id(), "id");
+        other = change(other, new Length(9), "design", "axes", "#other", "position", "x");
+        other = change(other, new Length(9), "design", "axes", "#other", "position", "y");
+        other = change(other, "another thing", "design", "axes", "#other", "description");
+        ComparisonResult result = compare(BASE, other);
+        assertThat(result.renames()).isEmpty();
+        assertThat(result.changes()).extracting(InputChange::kind).contains(ChangeKind.ADDED, ChangeKind.REMOVED);
     }
 
     @Test
