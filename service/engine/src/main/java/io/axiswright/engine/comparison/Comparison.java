@@ -39,8 +39,9 @@ public final class Comparison {
         List<Difference> changes = Differences.between(request.before(), request.after(), Set.of());
         List<Difference> consequences = consequences(before, after);
         var trials = new Trials(request, study, before, after, consequences.isEmpty() ? List.of() : changes);
+        var joint = new JointTrials(request.before(), changes, trials);
         List<Consequence> explained = consequences.stream()
-                .map(difference -> explain(difference, changes, trials))
+                .map(difference -> explain(difference, changes, trials, joint))
                 .toList();
         return new ComparisonResult(
                 renames, named(changes), counts(explained), explained, trials.notExamined(), trials.studies());
@@ -52,11 +53,13 @@ public final class Comparison {
         return all;
     }
 
-    private static Consequence explain(Difference difference, List<Difference> changes, Trials trials) {
+    private static Consequence explain(
+            Difference difference, List<Difference> changes, Trials trials, JointTrials joint) {
         String place = difference.place();
         List<Cause> causes = trials.causes(place);
         boolean alone =
                 causes.stream().anyMatch(c -> c.role() == Role.SUFFICIENT || c.role() == Role.NECESSARY_AND_SUFFICIENT);
+        List<Integer> together = alone ? List.of() : joint.together(place, causes);
         return new Consequence(
                 difference.path().getFirst().text(),
                 place,
@@ -66,7 +69,8 @@ public final class Comparison {
                 delta(difference.before(), difference.after()),
                 causes,
                 !alone && changes.size() > 1,
-                Telling.of(difference, causes, changes));
+                together.stream().map(Trials::id).toList(),
+                Telling.of(difference, causes, together, changes));
     }
 
     private static @Nullable Quantity delta(@Nullable Object before, @Nullable Object after) {

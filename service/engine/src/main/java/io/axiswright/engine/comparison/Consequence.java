@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param difference after minus before, for quantities of one dimension
  * @param causes the input changes that matter for it, found by studies with single changes taken back and put in
  * @param onlyTogether whether no single change brings or undoes it, only several together
+ * @param together ids of changes that bring it together, none of which can be left out; empty where one does alone, or none were
+ *     found within the budget of studies
  * @param text the same in a sentence
  */
 public record Consequence(
@@ -27,4 +29,5 @@ public record Consequence(
         @Nullable Quantity difference,
         List<Cause> causes,
         boolean onlyTogether,
+        List<String> together,
         String text) {}

@@ -15,17 +15,22 @@ final class Telling {
 
     private Telling() {}
 
-    static String of(Difference consequence, List<Cause> causes, List<Difference> changes) {
+    static String of(Difference consequence, List<Cause> causes, List<Integer> together, List<Difference> changes) {
         String what = switch (consequence.kind()) {
             case ADDED -> consequence.place() + " came: " + words(consequence.after());
             case REMOVED -> consequence.place() + " went: " + words(consequence.before());
             case CHANGED ->
                 consequence.place() + " went from " + words(consequence.before()) + " to " + words(consequence.after());
         };
-        return what + because(causes, changes) + ".";
+        return what + because(causes, together, changes) + ".";
     }
 
-    private static String because(List<Cause> causes, List<Difference> changes) {
+    private static String because(List<Cause> causes, List<Integer> together, List<Difference> changes) {
+        if (!together.isEmpty()) {
+            return ", because "
+                    + together.stream().map(k -> what(changes.get(k))).collect(Collectors.joining(" and "))
+                    + " (only together)";
+        }
         if (causes.isEmpty()) {
             return changes.size() > 1 ? ", which no single change brings or undoes" : "";
         }
@@ -34,19 +39,21 @@ final class Telling {
     }
 
     private static String reason(Cause cause, List<Difference> changes) {
-        Difference change = changes.get(Integer.parseInt(cause.change().substring("change-".length())) - 1);
-        String what = switch (change.kind()) {
-            case ADDED -> change.place() + " was added";
-            case REMOVED -> change.place() + " was removed";
-            case CHANGED -> change.place() + " changed from " + words(change.before()) + " to " + words(change.after());
-        };
-        return what
+        return what(changes.get(Trials.place(cause.change())))
                 + switch (cause.role()) {
                     case NECESSARY_AND_SUFFICIENT -> " (this alone does it)";
                     case NECESSARY -> " (needed, but not enough by itself)";
                     case SUFFICIENT -> " (enough by itself, but not the only reason)";
                     case CONTRIBUTING -> " (it has a part in it)";
                 };
+    }
+
+    private static String what(Difference change) {
+        return switch (change.kind()) {
+            case ADDED -> change.place() + " was added";
+            case REMOVED -> change.place() + " was removed";
+            case CHANGED -> change.place() + " changed from " + words(change.before()) + " to " + words(change.after());
+        };
     }
 
     private static String words(@Nullable Object value) {

@@ -18,6 +18,7 @@ final class Trials {
     private final List<Trial> trials = new ArrayList<>();
     private final List<String> notExamined = new ArrayList<>();
     private final int changes;
+    private final int budget;
     private int studies;
 
     /** What one change does: where taking it back leaves the first or the second result, where putting it in brings the second. */
@@ -47,17 +48,34 @@ final class Trials {
         this.before = before;
         this.after = after;
         this.changes = differences.size();
+        this.budget = request.budget();
         for (int k = 0; k < differences.size(); k++) {
             examine(id(k), differences.get(k), request);
         }
     }
 
-    static String id(int index) {
-        return "change-" + (index + 1);
+    /** What a change is called, by its place among them. */
+    static String id(int place) {
+        return "change-" + (place + 1);
+    }
+
+    /** The place of a change among them, by what it is called. */
+    static int place(String id) {
+        return Integer.parseInt(id.substring("change-".length())) - 1;
+    }
+
+    /** Whether the budget has room for so many more studies. */
+    boolean affordable(int more) {
+        return studies + more <= budget;
+    }
+
+    /** Where the result of a design of the caller's changes differs from the second. */
+    Unlike unlikeSecond(StudyRequest request) {
+        return unlike(after, study(request));
     }
 
     private void examine(String id, Difference change, ComparisonRequest request) {
-        if (changes > 1 && studies + 2 > request.budget()) {
+        if (changes > 1 && !affordable(2)) {
             notExamined.add(id);
             return;
         }

@@ -95,6 +95,28 @@ class ComparisonTest {
                     .containsExactly(
                             new Cause("change-1", Role.CONTRIBUTING), new Cause("change-2", Role.CONTRIBUTING));
             assertThat(c.onlyTogether()).isTrue();
+            assertThat(c.together()).containsExactly("change-1", "change-2");
+        });
+    }
+
+    /** The independent route: a study of our own with the two changes and without the third. */
+    @Test
+    void whatTwoOfThreeChangesBringTogetherIsSaid() {
+        StudyRequest two = heavier(heavier(BASE, "axis-1", 170), "axis-2", 170);
+        StudyRequest three = change(two, "renamed machine", "design", "name");
+        String total = "/billOfMaterials/required/total";
+        SystemStudy study = SystemStudy.proving();
+        assertThat(value(study.system(two), total)).isEqualTo(value(study.system(three), total));
+        ComparisonResult result = compare(BASE, three);
+        assertThat(result.changes()).hasSize(3);
+        assertThat(result.consequences()).anySatisfy(c -> {
+            assertThat(c.path()).isEqualTo(total);
+            assertThat(c.together())
+                    .containsExactlyElementsOf(result.changes().stream()
+                            .filter(change -> change.path().endsWith("/load"))
+                            .map(InputChange::id)
+                            .toList());
+            assertThat(c.text()).endsWith("(only together).");
         });
     }
 
