@@ -28,7 +28,8 @@ final class Assembly {
                 run.conductors(),
                 run.faults(),
                 run.mounting(),
-                run.billOfMaterials());
+                run.billOfMaterials(),
+                null);
     }
 
     private static List<Finding> findings(StudyRun run) {

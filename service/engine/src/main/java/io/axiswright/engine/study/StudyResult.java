@@ -13,6 +13,7 @@ import io.axiswright.engine.stopping.StoppingResult;
 import io.axiswright.engine.supply.SupplyResult;
 import io.axiswright.engine.topology.TopologyResult;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The whole system.
@@ -31,6 +32,8 @@ import java.util.List;
  * @param faults short-circuit currents, and what devices, conductors and loads make of them
  * @param mounting fastening and fit of the drive units
  * @param billOfMaterials everything to be bought
+ * @param otherMarket the same machine in the other market the request names, and what is different there; absent if it names
+ *     none
  */
 public record StudyResult(
         String engineVersion,
@@ -46,7 +49,8 @@ public record StudyResult(
         ConductorResult conductors,
         FaultResult faults,
         MountingResult mounting,
-        BillResult billOfMaterials) {
+        BillResult billOfMaterials,
+        @Nullable MarketComparison otherMarket) {
 
     /** Keeps the findings from being changed. */
     public StudyResult {
