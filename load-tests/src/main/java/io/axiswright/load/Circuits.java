@@ -60,6 +60,7 @@ final class Circuits {
                 null,
                 null,
                 null,
+                null,
                 null);
     }
 }

@@ -47,6 +47,7 @@ public final class DesignCheck {
         checkNetwork(design.network());
         checkAxes();
         checkControlPower(design.controlPower());
+        checkRoutes(design.installation());
         return List.copyOf(faults);
     }
 
@@ -154,6 +155,36 @@ public final class DesignCheck {
                 dangling(pointer + "/stopZone", "stop zone", axis.stopZone(), "stopZones");
             }
             faults.addAll(AxisCheck.faults(axis, prefix + pointer));
+        }
+    }
+
+    private void checkRoutes(@Nullable Installation installation) {
+        List<CableRoute> routes = installation == null ? List.of() : installation.routes();
+        requireUnique(
+                "/installation/cableRoutes", routes.stream().map(CableRoute::id).toList());
+        Set<String> axes = design.axes().stream().map(Axis::id).collect(Collectors.toSet());
+        for (int k = 0; k < routes.size(); k++) {
+            String pointer = "/installation/cableRoutes/" + k;
+            List<String> along = routes.get(k).axes();
+            for (int j = 0; j < along.size(); j++) {
+                if (!axes.contains(along.get(j))) {
+                    dangling(pointer + "/axes/" + j, "axis", along.get(j), "axes");
+                } else if (along.indexOf(along.get(j)) < j) {
+                    fault(
+                            pointer + "/axes/" + j,
+                            FaultCode.INCONSISTENT,
+                            "Axis \"" + along.get(j) + "\" is on this route already.",
+                            "each axis once");
+                }
+            }
+            ClampingRange gland = routes.get(k).gland();
+            if (gland != null && gland.minimum().si() > gland.maximum().si()) {
+                fault(
+                        pointer + "/gland/minimum",
+                        FaultCode.INCONSISTENT,
+                        "The smallest diameter of the gland is above the largest.",
+                        "at most maximum");
+            }
         }
     }
 

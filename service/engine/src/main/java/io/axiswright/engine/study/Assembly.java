@@ -26,6 +26,7 @@ final class Assembly {
                 run.stopping(),
                 run.supply(),
                 run.conductors(),
+                run.containment(),
                 run.faults(),
                 run.mounting(),
                 run.billOfMaterials(),
@@ -41,6 +42,7 @@ final class Assembly {
         all.addAll(run.stopping().findings());
         all.addAll(run.supply().findings());
         all.addAll(run.conductors().findings());
+        all.addAll(run.containment().findings());
         all.addAll(run.faults().findings());
         all.addAll(run.mounting().findings());
         all.addAll(run.billOfMaterials().findings());

@@ -3,6 +3,7 @@ package io.axiswright.engine.study;
 import io.axiswright.engine.bill.BillResult;
 import io.axiswright.engine.braking.BrakingResult;
 import io.axiswright.engine.conductor.ConductorResult;
+import io.axiswright.engine.containment.ContainmentResult;
 import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.duty.DutyResult;
@@ -29,6 +30,7 @@ import org.jspecify.annotations.Nullable;
  * @param stopping how every stop zone comes to rest, and how far safeguards must be
  * @param supply branch circuits, protective devices and feeder
  * @param conductors the conductors of every circuit
+ * @param containment the stated routes of the power cables: fill, bends and glands
  * @param faults short-circuit currents, and what devices, conductors and loads make of them
  * @param mounting fastening and fit of the drive units
  * @param billOfMaterials everything to be bought
@@ -47,6 +49,7 @@ public record StudyResult(
         StoppingResult stopping,
         SupplyResult supply,
         ConductorResult conductors,
+        ContainmentResult containment,
         FaultResult faults,
         MountingResult mounting,
         BillResult billOfMaterials,
