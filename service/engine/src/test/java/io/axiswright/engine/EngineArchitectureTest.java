@@ -37,6 +37,7 @@ class EngineArchitectureTest {
             "supply",
             "conductor",
             "containment",
+            "enclosure",
             "fault",
             "mounting",
             "bill",
@@ -53,6 +54,7 @@ class EngineArchitectureTest {
             Map.entry("supply", "SupplySizing"),
             Map.entry("conductor", "ConductorSizing"),
             Map.entry("containment", "ContainmentCheck"),
+            Map.entry("enclosure", "HeatBalance"),
             Map.entry("fault", "FaultStudy"),
             Map.entry("mounting", "MountingCheck"),
             Map.entry("bill", "BillMaking"));

@@ -48,6 +48,7 @@ public final class DesignCheck {
         checkAxes();
         checkControlPower(design.controlPower());
         checkRoutes(design.installation());
+        checkEnclosures(design.installation());
         return List.copyOf(faults);
     }
 
@@ -155,6 +156,34 @@ public final class DesignCheck {
                 dangling(pointer + "/stopZone", "stop zone", axis.stopZone(), "stopZones");
             }
             faults.addAll(AxisCheck.faults(axis, prefix + pointer));
+        }
+    }
+
+    private void checkEnclosures(@Nullable Installation installation) {
+        List<Enclosure> enclosures = installation == null ? List.of() : installation.panels();
+        Network network = design.network();
+        Set<String> places = network == null
+                ? Set.of()
+                : network.places().stream().map(Place::id).collect(Collectors.toSet());
+        Set<String> axes = design.axes().stream().map(Axis::id).collect(Collectors.toSet());
+        Set<String> taken = new HashSet<>();
+        for (int k = 0; k < enclosures.size(); k++) {
+            Enclosure enclosure = enclosures.get(k);
+            String pointer = "/installation/enclosures/" + k;
+            if (!places.contains(enclosure.place())) {
+                dangling(pointer + "/place", "place of the network", enclosure.place(), "network.places");
+            } else if (!taken.add(enclosure.place())) {
+                fault(
+                        pointer + "/place",
+                        FaultCode.INCONSISTENT,
+                        "Another enclosure stands at place \"" + enclosure.place() + "\".",
+                        "each place once");
+            }
+            for (int j = 0; j < enclosure.axes().size(); j++) {
+                if (!axes.contains(enclosure.axes().get(j))) {
+                    dangling(pointer + "/axes/" + j, "axis", enclosure.axes().get(j), "axes");
+                }
+            }
         }
     }
 

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  *     rated voltage; faults behind them are not studied if absent
  * @param cableRoutes the routes of the power cables; where a circuit's cables are on one, what runs together is counted from the
  *     routes and {@code groupedCircuits} holds for the other circuits only. None if absent
+ * @param enclosures enclosures whose heat is to be balanced; none if absent
  */
 public record Installation(
         Position mainsPanel,
@@ -37,10 +38,12 @@ public record Installation(
         @Bounds(above = 0, max = 0.2) double voltageDropLimit,
         DeviceKind device,
         @Bounds(above = 0, max = 0.5) @Nullable Double transformerImpedance,
-        @Count(max = 1024) @Nullable List<CableRoute> cableRoutes) {
+        @Count(max = 1024) @Nullable List<CableRoute> cableRoutes,
+        @Count(max = 256) @Nullable List<Enclosure> enclosures) {
 
-    /** Keeps the routes from being changed. */
+    /** Keeps the lists from being changed. */
     public Installation {
+        enclosures = enclosures == null ? null : List.copyOf(enclosures);
         cableRoutes = cableRoutes == null ? null : List.copyOf(cableRoutes);
     }
 
@@ -49,7 +52,12 @@ public record Installation(
         return cableRoutes == null ? List.of() : cableRoutes;
     }
 
-    /** An installation without data of transformers and routes. */
+    /** The enclosures whose heat is to be balanced; empty if none are stated. */
+    public List<Enclosure> panels() {
+        return enclosures == null ? List.of() : enclosures;
+    }
+
+    /** An installation without data of transformers, routes and enclosures. */
     public Installation(
             Position mainsPanel,
             Length feederLength,
@@ -72,6 +80,7 @@ public record Installation(
                 terminationRating,
                 voltageDropLimit,
                 device,
+                null,
                 null,
                 null);
     }

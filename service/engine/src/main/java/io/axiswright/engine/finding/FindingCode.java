@@ -153,6 +153,9 @@ public enum FindingCode {
     CONTAINMENT_GLAND_MISFIT,
     CONTAINMENT_CABLES_UNKNOWN,
 
+    // enclosure
+    ENCLOSURE_TOO_HOT,
+
     // fault
     FAULT_INTERRUPTING_RATING_LOW,
     FAULT_LOAD_RATING_LOW,

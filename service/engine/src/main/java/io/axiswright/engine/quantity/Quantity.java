@@ -26,6 +26,7 @@ public sealed interface Quantity
                 Temperature,
                 TemperatureRise,
                 ThermalResistance,
+                VolumeFlow,
                 HeatCapacity,
                 MotorConstant,
                 Ratio {

@@ -27,6 +27,7 @@ final class Assembly {
                 run.supply(),
                 run.conductors(),
                 run.containment(),
+                run.enclosures(),
                 run.faults(),
                 run.mounting(),
                 run.billOfMaterials(),
@@ -43,6 +44,7 @@ final class Assembly {
         all.addAll(run.supply().findings());
         all.addAll(run.conductors().findings());
         all.addAll(run.containment().findings());
+        all.addAll(run.enclosures().findings());
         all.addAll(run.faults().findings());
         all.addAll(run.mounting().findings());
         all.addAll(run.billOfMaterials().findings());

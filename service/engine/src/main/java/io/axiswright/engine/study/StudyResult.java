@@ -7,6 +7,7 @@ import io.axiswright.engine.containment.ContainmentResult;
 import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.enclosure.EnclosureResult;
 import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.mounting.MountingResult;
@@ -31,6 +32,7 @@ import org.jspecify.annotations.Nullable;
  * @param supply branch circuits, protective devices and feeder
  * @param conductors the conductors of every circuit
  * @param containment the stated routes of the power cables: fill, bends and glands
+ * @param enclosures the stated enclosures: losses, and the temperature they give
  * @param faults short-circuit currents, and what devices, conductors and loads make of them
  * @param mounting fastening and fit of the drive units
  * @param billOfMaterials everything to be bought
@@ -50,6 +52,7 @@ public record StudyResult(
         SupplyResult supply,
         ConductorResult conductors,
         ContainmentResult containment,
+        EnclosureResult enclosures,
         FaultResult faults,
         MountingResult mounting,
         BillResult billOfMaterials,

@@ -16,6 +16,8 @@ import io.axiswright.engine.design.DesignCheck;
 import io.axiswright.engine.duty.DutyRequest;
 import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.duty.DutySizing;
+import io.axiswright.engine.enclosure.EnclosureResult;
+import io.axiswright.engine.enclosure.HeatBalance;
 import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.fault.FaultStudy;
 import io.axiswright.engine.finding.Fault;
@@ -50,6 +52,7 @@ final class StudyRun {
     private final Once<SupplyResult> supply = new Once<>(this::sizeSupply);
     private final Once<CircuitConductoring> conductoring = new Once<>(this::sizeConductors);
     private final Once<ContainmentResult> containment = new Once<>(this::checkContainment);
+    private final Once<EnclosureResult> enclosures = new Once<>(this::balanceHeat);
     private final Once<FaultResult> faults = new Once<>(this::studyFaults);
     private final Once<MountingResult> mounting = new Once<>(this::checkMounting);
     private final Once<BillResult> bill = new Once<>(this::makeBill);
@@ -134,6 +137,11 @@ final class StudyRun {
         return new ContainmentCheck().check(routing.request(conductoring().cables(), stock));
     }
 
+    private EnclosureResult balanceHeat() {
+        return new HeatBalance()
+                .balance(EnclosureParts.request(request, stock, duty(), this::topology, this::controlPower));
+    }
+
     private FaultResult studyFaults() {
         return new FaultStudy()
                 .study(new FaultParts(request, stock, supplyRequest.get(), conductoring()).request(supply()));
@@ -194,6 +202,10 @@ final class StudyRun {
 
     ContainmentResult containment() {
         return containment.get();
+    }
+
+    EnclosureResult enclosures() {
+        return enclosures.get();
     }
 
     FaultResult faults() {

@@ -59,7 +59,8 @@ class CableRoutingTest {
                 i.voltageDropLimit(),
                 i.device(),
                 null,
-                List.of(routes));
+                List.of(routes),
+                null);
         return new StudyRequest(
                 basis,
                 cell.catalogue(),
