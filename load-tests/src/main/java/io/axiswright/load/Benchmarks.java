@@ -8,7 +8,7 @@ import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** Runs what it is told to, {@code study}, {@code scaling}, {@code braking}, {@code choosing}, {@code http} or {@code all}; fails if a ratio is missed. */
+/** Runs what it is told to, {@code study}, {@code scaling}, {@code braking}, {@code choosing}, {@code conductors}, {@code http} or {@code all}; fails if a ratio is missed. */
 final class Benchmarks {
 
     private Benchmarks() {}
@@ -19,6 +19,7 @@ final class Benchmarks {
             case "scaling" -> ScalingCheck.holds();
             case "braking" -> BrakingRatio.holds();
             case "choosing" -> ChoosingRatio.holds();
+            case "conductors" -> ConductorScaling.holds();
             case "http" -> HttpRatio.holds();
             case "causes" -> CausesRatio.holds();
             case "all" -> all();
@@ -29,7 +30,12 @@ final class Benchmarks {
 
     /** Every one is run, whatever the others say. */
     private static boolean all() throws RunnerException, IOException, InterruptedException, ExecutionException {
-        return study() & BrakingRatio.holds() & ChoosingRatio.holds() & HttpRatio.holds() & ScalingCheck.holds();
+        return study()
+                & BrakingRatio.holds()
+                & ChoosingRatio.holds()
+                & ConductorScaling.holds()
+                & HttpRatio.holds()
+                & ScalingCheck.holds();
     }
 
     /** Times only, nothing to be held. */

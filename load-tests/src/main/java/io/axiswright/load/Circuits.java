@@ -25,15 +25,20 @@ final class Circuits {
     private Circuits() {}
 
     static ConductorRequest request() {
-        return new ConductorRequest(
-                CodeBasis.IEC_60204_1,
-                IntStream.range(0, COUNT).mapToObj(Circuits::circuit).toList());
+        return request(CodeBasis.IEC_60204_1, COUNT);
     }
 
-    private static Circuit circuit(int k) {
+    /** So many circuits: those of one panel over and over. */
+    static ConductorRequest request(CodeBasis basis, int circuits) {
+        return new ConductorRequest(
+                basis, IntStream.range(0, circuits).mapToObj(Circuits::circuit).toList());
+    }
+
+    private static Circuit circuit(int number) {
+        int k = number % COUNT;
         boolean drive = k % 2 == 0;
         return new Circuit(
-                "circuit-" + (k + 1),
+                "circuit-" + (number + 1),
                 drive ? CircuitKind.AC_THREE_PHASE : CircuitKind.AC_ONE_PHASE,
                 CircuitUse.POWER,
                 drive ? LoadKind.MOTOR_OR_DRIVE : LoadKind.GENERAL_CONTINUOUS,
@@ -52,6 +57,7 @@ final class Circuits {
                 null,
                 new Current(6000),
                 new Time(0.01),
+                null,
                 null,
                 null,
                 null,

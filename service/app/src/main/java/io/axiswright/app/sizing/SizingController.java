@@ -10,6 +10,7 @@ import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.mounting.MountingResult;
 import io.axiswright.engine.stopping.StoppingResult;
+import io.axiswright.engine.study.OtherMarket;
 import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.supply.SupplyResult;
@@ -86,6 +87,7 @@ class SizingController {
 
     @PostMapping("/system")
     StudyResult sizeSystem(@RequestBody SizingRequest request) {
-        return study.system(requests.of(request));
+        OtherMarket other = request.otherMarket();
+        return other == null ? study.system(requests.of(request)) : study.system(requests.of(request), other);
     }
 }

@@ -5,6 +5,7 @@ import io.axiswright.engine.braking.TimeCourses;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
+import io.axiswright.engine.study.OtherMarket;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,10 +16,13 @@ import org.jspecify.annotations.Nullable;
  * @param inlineCatalogue a catalogue sent along to buy from
  * @param design the machine
  * @param timeCourses asks for the course of every DC bus over time, to be drawn; none is drawn if absent
+ * @param otherMarket another market the same machine is to be sold in: {@code /v1/sizing/system} answers for it as well and
+ *     lists what is different there. One market if absent; the other sizing endpoints do not look at it
  */
 record SizingRequest(
         CodeBasis codeBasis,
         @Nullable CatalogueReference catalogue,
         @Nullable Catalogue inlineCatalogue,
         Design design,
-        @Nullable TimeCourses timeCourses) {}
+        @Nullable TimeCourses timeCourses,
+        @Nullable OtherMarket otherMarket) {}

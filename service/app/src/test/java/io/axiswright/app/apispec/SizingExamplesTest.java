@@ -71,6 +71,14 @@ class SizingExamplesTest extends ApiSpecTest {
     }
 
     @Test
+    void aMachineForTwoMarketsIsAnsweredForBoth() {
+        String name = "two-markets";
+        var answer = expect(send("sizeSystem", withExample("sizeSystem.request." + name)), "sizeSystem", 200, name);
+        assertThat(answer.jsonPath().getString("otherMarket.study.codeBasis")).isEqualTo("NFPA_79");
+        assertThat(answer.jsonPath().getList("otherMarket.circuits.differing")).isNotEmpty();
+    }
+
+    @Test
     void conductorsNeedNoDesign() {
         String name = "one-branch";
         expect(send("sizeConductors", withExample("sizeConductors.request." + name)), "sizeConductors", 200, name);

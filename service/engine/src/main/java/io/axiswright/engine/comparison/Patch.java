@@ -1,5 +1,7 @@
 package io.axiswright.engine.comparison;
 
+import io.axiswright.engine.study.Components;
+import io.axiswright.engine.study.Records;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -56,8 +58,7 @@ final class Patch {
             case Step.Member(String name)
             when owner != null -> {
                 Object old = child(owner, path.get(depth));
-                Components components = Components.of(owner);
-                yield components.with(owner, components.place(name), put(old, path, depth + 1, value));
+                yield Records.with(owner, name, put(old, path, depth + 1, value));
             }
             case Step.Element element
             when owner instanceof List<?> list -> putElement(list, element, path, depth, value);

@@ -48,6 +48,8 @@ import org.jspecify.annotations.Nullable;
  *     lines; no neutral if absent
  * @param parallelLimit most conductors in parallel on a line, where no single one serves; 1 if absent. They lie together
  * @param terminals sizes the terminals take; any if absent
+ * @param conductorsTogether conductors running together that carry current, those of this circuit included (NFPA 79); if absent,
+ *     those of {@code groupedCircuits} circuits like this one
  * @param moving whether the conductors are flexed in service, as in a drag chain; not if absent
  */
 public record Circuit(
@@ -78,6 +80,7 @@ public record Circuit(
         @Bounds(min = 0, max = 1) @Nullable Double thirdHarmonic,
         @Bounds(min = 1, max = 8) @Nullable Integer parallelLimit,
         @Nullable TerminalRange terminals,
+        @Bounds(min = 1, max = 1000) @Nullable Integer conductorsTogether,
         @Nullable Boolean moving) {
 
     /** The same circuit with other insulation. */
@@ -110,6 +113,7 @@ public record Circuit(
                 thirdHarmonic,
                 parallelLimit,
                 terminals,
+                conductorsTogether,
                 moving);
     }
 

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param voltageDrop voltage drop at the design current, conductor hot
  * @param voltageDropShare the same as a fraction of the nominal voltage
  * @param decidingLimit the limit that the next smaller size fails, or that the largest size fails where none serves
+ * @param decidingClause the rule behind that limit; the ampacity table where the thinnest size it knows serves
  * @param ampacityTable the table the ampacity was taken from
  * @param tried every size tried, thinnest first
  */
@@ -34,5 +35,6 @@ public record CircuitConductors(
         @Nullable Voltage voltageDrop,
         @Nullable Double voltageDropShare,
         Limit decidingLimit,
+        String decidingClause,
         String ampacityTable,
         List<Trial> tried) {}

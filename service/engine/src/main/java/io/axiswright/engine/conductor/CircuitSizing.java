@@ -47,6 +47,7 @@ final class CircuitSizing {
                 null,
                 gap.limit(),
                 gap.clause(),
+                gap.clause(),
                 List.of());
         return new Sized(circuit, conductors, null, null, gap, List.of(), List.of());
     }
@@ -93,6 +94,7 @@ final class CircuitSizing {
                 new Voltage(volts),
                 volts / circuit.voltage().si(),
                 last == null ? Limit.CODE_MINIMUM : last.limit(),
+                last == null ? ampacity.base().clause() : last.clause(),
                 ampacity.base().clause(),
                 tried);
         Gap gap = protective.isPresent()
@@ -128,6 +130,7 @@ final class CircuitSizing {
                 null,
                 null,
                 last.limit(),
+                last.clause(),
                 judge.ampacity(judge.count() - 1).base().clause(),
                 tried);
         return new Sized(

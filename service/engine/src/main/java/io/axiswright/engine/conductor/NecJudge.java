@@ -59,7 +59,7 @@ final class NecJudge implements Judge {
     static Outlook of(Circuit circuit, int parallel) {
         NecLoad load = NecLoad.of(circuit);
         var ambient = NecCorrection.ambient(circuit.insulation(), circuit.ambient());
-        var together = NecCorrection.together(circuit.together(parallel) * NeutralLoading.necConductors(circuit));
+        var together = NecCorrection.together(NeutralLoading.necTogether(circuit, parallel));
         var device = load.device();
         if (ambient.isEmpty() || together.isEmpty()) {
             return new Gap(

@@ -45,6 +45,13 @@ final class NeutralLoading {
         return share == null ? 1 : Math.max(1, ThirdHarmonic.neutral(share));
     }
 
+    /** NFPA 70: the conductors together that carry current, where each line has so many in parallel. */
+    static int necTogether(Circuit circuit, int parallel) {
+        Integer stated = circuit.conductorsTogether();
+        int own = necConductors(circuit);
+        return stated == null ? circuit.together(parallel) * own : stated + (parallel - 1) * own;
+    }
+
     /** NFPA 70: the conductors of the circuit that carry current. */
     static int necConductors(Circuit circuit) {
         Double share = circuit.thirdHarmonic();

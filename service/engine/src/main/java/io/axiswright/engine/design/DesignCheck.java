@@ -47,6 +47,8 @@ public final class DesignCheck {
         checkNetwork(design.network());
         checkAxes();
         checkControlPower(design.controlPower());
+        checkRoutes(design.installation());
+        checkEnclosures(design.installation());
         return List.copyOf(faults);
     }
 
@@ -154,6 +156,64 @@ public final class DesignCheck {
                 dangling(pointer + "/stopZone", "stop zone", axis.stopZone(), "stopZones");
             }
             faults.addAll(AxisCheck.faults(axis, prefix + pointer));
+        }
+    }
+
+    private void checkEnclosures(@Nullable Installation installation) {
+        List<Enclosure> enclosures = installation == null ? List.of() : installation.panels();
+        Network network = design.network();
+        Set<String> places = network == null
+                ? Set.of()
+                : network.places().stream().map(Place::id).collect(Collectors.toSet());
+        Set<String> axes = design.axes().stream().map(Axis::id).collect(Collectors.toSet());
+        Set<String> taken = new HashSet<>();
+        for (int k = 0; k < enclosures.size(); k++) {
+            Enclosure enclosure = enclosures.get(k);
+            String pointer = "/installation/enclosures/" + k;
+            if (!places.contains(enclosure.place())) {
+                dangling(pointer + "/place", "place of the network", enclosure.place(), "network.places");
+            } else if (!taken.add(enclosure.place())) {
+                fault(
+                        pointer + "/place",
+                        FaultCode.INCONSISTENT,
+                        "Another enclosure stands at place \"" + enclosure.place() + "\".",
+                        "each place once");
+            }
+            for (int j = 0; j < enclosure.axes().size(); j++) {
+                if (!axes.contains(enclosure.axes().get(j))) {
+                    dangling(pointer + "/axes/" + j, "axis", enclosure.axes().get(j), "axes");
+                }
+            }
+        }
+    }
+
+    private void checkRoutes(@Nullable Installation installation) {
+        List<CableRoute> routes = installation == null ? List.of() : installation.routes();
+        requireUnique(
+                "/installation/cableRoutes", routes.stream().map(CableRoute::id).toList());
+        Set<String> axes = design.axes().stream().map(Axis::id).collect(Collectors.toSet());
+        for (int k = 0; k < routes.size(); k++) {
+            String pointer = "/installation/cableRoutes/" + k;
+            List<String> along = routes.get(k).axes();
+            for (int j = 0; j < along.size(); j++) {
+                if (!axes.contains(along.get(j))) {
+                    dangling(pointer + "/axes/" + j, "axis", along.get(j), "axes");
+                } else if (along.indexOf(along.get(j)) < j) {
+                    fault(
+                            pointer + "/axes/" + j,
+                            FaultCode.INCONSISTENT,
+                            "Axis \"" + along.get(j) + "\" is on this route already.",
+                            "each axis once");
+                }
+            }
+            ClampingRange gland = routes.get(k).gland();
+            if (gland != null && gland.minimum().si() > gland.maximum().si()) {
+                fault(
+                        pointer + "/gland/minimum",
+                        FaultCode.INCONSISTENT,
+                        "The smallest diameter of the gland is above the largest.",
+                        "at most maximum");
+            }
         }
     }
 

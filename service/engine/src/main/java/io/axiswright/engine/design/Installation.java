@@ -1,8 +1,10 @@
 package io.axiswright.engine.design;
 
 import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Temperature;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +22,9 @@ import org.jspecify.annotations.Nullable;
  * @param device preferred protective device
  * @param transformerImpedance impedance (short-circuit voltage) of the transformers the loads need, as a fraction of their
  *     rated voltage; faults behind them are not studied if absent
+ * @param cableRoutes the routes of the power cables; where a circuit's cables are on one, what runs together is counted from the
+ *     routes and {@code groupedCircuits} holds for the other circuits only. None if absent
+ * @param enclosures enclosures whose heat is to be balanced; none if absent
  */
 public record Installation(
         Position mainsPanel,
@@ -32,9 +37,27 @@ public record Installation(
         @Bounds(min = 333.15, max = 363.15) Temperature terminationRating,
         @Bounds(above = 0, max = 0.2) double voltageDropLimit,
         DeviceKind device,
-        @Bounds(above = 0, max = 0.5) @Nullable Double transformerImpedance) {
+        @Bounds(above = 0, max = 0.5) @Nullable Double transformerImpedance,
+        @Count(max = 1024) @Nullable List<CableRoute> cableRoutes,
+        @Count(max = 256) @Nullable List<Enclosure> enclosures) {
 
-    /** An installation without data of transformers. */
+    /** Keeps the lists from being changed. */
+    public Installation {
+        enclosures = enclosures == null ? null : List.copyOf(enclosures);
+        cableRoutes = cableRoutes == null ? null : List.copyOf(cableRoutes);
+    }
+
+    /** The routes of the power cables; empty if none are stated. */
+    public List<CableRoute> routes() {
+        return cableRoutes == null ? List.of() : cableRoutes;
+    }
+
+    /** The enclosures whose heat is to be balanced; empty if none are stated. */
+    public List<Enclosure> panels() {
+        return enclosures == null ? List.of() : enclosures;
+    }
+
+    /** An installation without data of transformers, routes and enclosures. */
     public Installation(
             Position mainsPanel,
             Length feederLength,
@@ -57,6 +80,8 @@ public record Installation(
                 terminationRating,
                 voltageDropLimit,
                 device,
+                null,
+                null,
                 null);
     }
 }

@@ -9,4 +9,10 @@ package io.axiswright.engine.finding;
  * @param detail the offending value and what is wrong with it
  * @param accepted what would be accepted there
  */
-public record Fault(String pointer, FaultCode code, String detail, String accepted) {}
+public record Fault(String pointer, FaultCode code, String detail, String accepted) {
+
+    /** The same fault at another place. */
+    public Fault at(String place) {
+        return new Fault(place, code, detail, accepted);
+    }
+}

@@ -30,4 +30,10 @@ public record Finding(
         String clause,
         @Nullable Quantity value,
         @Nullable Quantity limit,
-        String remedy) {}
+        String remedy) {
+
+    /** The same remark, leading to another place in the request. */
+    public Finding at(String place) {
+        return new Finding(code, severity, subject, text, place, clause, value, limit, remedy);
+    }
+}

@@ -40,6 +40,7 @@ public enum Dimension {
     TEMPERATURE(Temperature.class, Temperature::new, 1, 1e4),
     TEMPERATURE_RISE(TemperatureRise.class, TemperatureRise::new, 1e-3, 1e4),
     THERMAL_RESISTANCE(ThermalResistance.class, ThermalResistance::new, 1e-6, 1e6),
+    VOLUME_FLOW(VolumeFlow.class, VolumeFlow::new, 1e-6, 1e4),
     HEAT_CAPACITY(HeatCapacity.class, HeatCapacity::new, 1e-6, 1e9),
     MOTOR_CONSTANT(MotorConstant.class, MotorConstant::new, 1e-6, 1e4),
     RATIO(Ratio.class, Ratio::new, 1e-6, 1e9);

@@ -27,6 +27,7 @@ public sealed interface Quantity
                 Temperature,
                 TemperatureRise,
                 ThermalResistance,
+                VolumeFlow,
                 HeatCapacity,
                 MotorConstant,
                 Ratio {

@@ -1,5 +1,6 @@
 package io.axiswright.engine.standard;
 
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.InstallationMethod;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.EnumMap;
@@ -31,6 +32,26 @@ final class Factors {
                             r -> r.word("method", InstallationMethod.class) == method,
                             "circuits_up_to",
                             r -> Optional.of(new Ratio(r.number("factor")))));
+        }
+        return tables;
+    }
+
+    /** One column of factors over a bound, for each code and each kind. */
+    static <K extends Enum<K>> Map<CodeBasis, Map<K, StepTable<Ratio>>> byKind(
+            List<TableRow> rows, Class<K> kinds, String bound, String column) {
+        var tables = new EnumMap<CodeBasis, Map<K, StepTable<Ratio>>>(CodeBasis.class);
+        for (CodeBasis basis : CodeBasis.values()) {
+            var ofKinds = new EnumMap<K, StepTable<Ratio>>(kinds);
+            for (K kind : kinds.getEnumConstants()) {
+                ofKinds.put(
+                        kind,
+                        StepTable.of(
+                                rows,
+                                r -> r.word("basis", CodeBasis.class) == basis && r.word("kind", kinds) == kind,
+                                bound,
+                                r -> Optional.of(new Ratio(r.number(column)))));
+            }
+            tables.put(basis, ofKinds);
         }
         return tables;
     }

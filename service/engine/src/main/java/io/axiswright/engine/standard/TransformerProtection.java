@@ -59,7 +59,7 @@ public final class TransformerProtection {
     /** Where the rule stands, marked where it is from memory. */
     public String clause(Current ratedSecondary) {
         var source = row(ratedSecondary).source();
-        return source.confidence() == Confidence.FROM_MEMORY ? source.clause() + " (from memory)" : source.clause();
+        return source.told();
     }
 
     private Row row(Current ratedSecondary) {

@@ -26,9 +26,12 @@ final class Assembly {
                 run.stopping(),
                 run.supply(),
                 run.conductors(),
+                run.containment(),
+                run.enclosures(),
                 run.faults(),
                 run.mounting(),
-                run.billOfMaterials());
+                run.billOfMaterials(),
+                null);
     }
 
     private static List<Finding> findings(StudyRun run) {
@@ -40,6 +43,8 @@ final class Assembly {
         all.addAll(run.stopping().findings());
         all.addAll(run.supply().findings());
         all.addAll(run.conductors().findings());
+        all.addAll(run.containment().findings());
+        all.addAll(run.enclosures().findings());
         all.addAll(run.faults().findings());
         all.addAll(run.mounting().findings());
         all.addAll(run.billOfMaterials().findings());

@@ -31,7 +31,7 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
             return new CircuitConductoring(new ConductorResult(List.of(), List.of(), List.of(), List.of()), List.of());
         }
         Needed.insulation(request.codeBasis(), request.design());
-        var parts = new CircuitParts(request, stock);
+        var parts = new CircuitParts(request, stock, new CableRouting(request, asked, supply));
         Circuit feeder = parts.feeder(supply.feeder());
         double used = dropShare(size(request, List.of(feeder)).circuits().getFirst());
         var circuits = new ArrayList<>(List.of(feeder));

@@ -29,11 +29,13 @@ final class CircuitParts {
     private final StudyRequest request;
     private final Stock stock;
     private final Installation installation;
+    private final CableRouting routing;
 
-    CircuitParts(StudyRequest request, Stock stock) {
+    CircuitParts(StudyRequest request, Stock stock, CableRouting routing) {
         this.request = request;
         this.stock = stock;
         this.installation = Needed.installation(request.design());
+        this.routing = routing;
     }
 
     Circuit feeder(Feeder feeder) {
@@ -100,7 +102,7 @@ final class CircuitParts {
                 installation.insulation(),
                 installation.material(),
                 installation.ambient(),
-                installation.groupedCircuits(),
+                routing.groupedCircuits(id, installation.groupedCircuits()),
                 installation.terminationRating(),
                 dropLimit,
                 installation.device(),
@@ -115,6 +117,7 @@ final class CircuitParts {
                 null,
                 null,
                 null,
+                routing.conductorsTogether(id),
                 null);
     }
 

@@ -19,16 +19,7 @@ record CircuitPlaces(List<String> places) {
 
     /** The finding about one of the circuits, pointing into the request of the study. */
     Finding inStudy(Finding f) {
-        return new Finding(
-                f.code(),
-                f.severity(),
-                f.subject(),
-                f.text(),
-                place(f.pointer()),
-                f.clause(),
-                f.value(),
-                f.limit(),
-                f.remedy());
+        return f.at(place(f.pointer()));
     }
 
     private String place(String pointer) {

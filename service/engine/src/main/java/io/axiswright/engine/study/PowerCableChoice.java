@@ -10,6 +10,7 @@ import io.axiswright.engine.quantity.Area;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.standard.InsulationUnder;
+import io.axiswright.engine.standard.ProtectiveConductors;
 import io.axiswright.engine.study.CircuitConductoring.PowerCable;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ final class PowerCableChoice {
 
     private final List<BulkCable> cables;
     private final String pointer;
+    private final CodeBasis basis;
     private final boolean metric;
     private final Insulation insulation;
     private final List<Finding> findings = new ArrayList<>();
@@ -30,7 +32,8 @@ final class PowerCableChoice {
     PowerCableChoice(StudyRequest request) {
         this.cables = request.catalogue().bulkCables();
         this.pointer = request.catalogueSource().list("bulkCables", cables);
-        this.metric = request.codeBasis() == CodeBasis.IEC_60204_1;
+        this.basis = request.codeBasis();
+        this.metric = basis == CodeBasis.IEC_60204_1;
         this.insulation = Needed.insulation(request.codeBasis(), request.design());
     }
 
@@ -51,6 +54,16 @@ final class PowerCableChoice {
             findings.add(FindingCode.STUDY_NO_POWER_CABLE.at(
                     conductors.id(), pointer, "completeness", size.area(), new Area(largest)));
             return null;
+        }
+        ConductorSize protective = conductors.protectiveConductor();
+        if (protective != null && cable.size().compareTo(protective) < 0) {
+            // only for leakage does a protective conductor exceed the lines, and then a second one serves as well
+            findings.add(FindingCode.STUDY_PROTECTIVE_CORE_THIN.at(
+                    conductors.id(),
+                    pointer,
+                    ProtectiveConductors.reinforcement(basis).source().told(),
+                    cable.size().area(),
+                    protective.area()));
         }
         return new PowerCable(conductors.id(), cable.id(), length);
     }

@@ -3,9 +3,11 @@ package io.axiswright.engine.study;
 import io.axiswright.engine.bill.BillResult;
 import io.axiswright.engine.braking.BrakingResult;
 import io.axiswright.engine.conductor.ConductorResult;
+import io.axiswright.engine.containment.ContainmentResult;
 import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.enclosure.EnclosureResult;
 import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.mounting.MountingResult;
@@ -13,6 +15,7 @@ import io.axiswright.engine.stopping.StoppingResult;
 import io.axiswright.engine.supply.SupplyResult;
 import io.axiswright.engine.topology.TopologyResult;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The whole system.
@@ -28,9 +31,13 @@ import java.util.List;
  * @param stopping how every stop zone comes to rest, and how far safeguards must be
  * @param supply branch circuits, protective devices and feeder
  * @param conductors the conductors of every circuit
+ * @param containment the stated routes of the power cables: fill, bends and glands
+ * @param enclosures the stated enclosures: losses, and the temperature they give
  * @param faults short-circuit currents, and what devices, conductors and loads make of them
  * @param mounting fastening and fit of the drive units
  * @param billOfMaterials everything to be bought
+ * @param otherMarket the same machine in the other market the request names, and what is different there; absent if it names
+ *     none
  */
 public record StudyResult(
         String engineVersion,
@@ -44,9 +51,12 @@ public record StudyResult(
         StoppingResult stopping,
         SupplyResult supply,
         ConductorResult conductors,
+        ContainmentResult containment,
+        EnclosureResult enclosures,
         FaultResult faults,
         MountingResult mounting,
-        BillResult billOfMaterials) {
+        BillResult billOfMaterials,
+        @Nullable MarketComparison otherMarket) {
 
     /** Keeps the findings from being changed. */
     public StudyResult {

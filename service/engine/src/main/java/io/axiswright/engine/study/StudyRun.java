@@ -7,6 +7,8 @@ import io.axiswright.engine.braking.BrakingResult;
 import io.axiswright.engine.braking.BrakingStudy;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.conductor.ConductorResult;
+import io.axiswright.engine.containment.ContainmentCheck;
+import io.axiswright.engine.containment.ContainmentResult;
 import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.controlpower.ControlPowerSizing;
 import io.axiswright.engine.design.Design;
@@ -14,6 +16,8 @@ import io.axiswright.engine.design.DesignCheck;
 import io.axiswright.engine.duty.DutyRequest;
 import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.duty.DutySizing;
+import io.axiswright.engine.enclosure.EnclosureResult;
+import io.axiswright.engine.enclosure.HeatBalance;
 import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.fault.FaultStudy;
 import io.axiswright.engine.finding.Fault;
@@ -47,6 +51,8 @@ final class StudyRun {
     private final Once<SupplyRequest> supplyRequest = new Once<>(this::supplyRequest);
     private final Once<SupplyResult> supply = new Once<>(this::sizeSupply);
     private final Once<CircuitConductoring> conductoring = new Once<>(this::sizeConductors);
+    private final Once<ContainmentResult> containment = new Once<>(this::checkContainment);
+    private final Once<EnclosureResult> enclosures = new Once<>(this::balanceHeat);
     private final Once<FaultResult> faults = new Once<>(this::studyFaults);
     private final Once<MountingResult> mounting = new Once<>(this::checkMounting);
     private final Once<BillResult> bill = new Once<>(this::makeBill);
@@ -126,6 +132,16 @@ final class StudyRun {
         return CircuitConductoring.of(request, stock, supplyRequest.get(), supply());
     }
 
+    private ContainmentResult checkContainment() {
+        var routing = new CableRouting(request, supplyRequest.get(), supply());
+        return new ContainmentCheck().check(routing.request(conductoring().cables(), stock));
+    }
+
+    private EnclosureResult balanceHeat() {
+        return new HeatBalance()
+                .balance(EnclosureParts.request(request, stock, duty(), this::topology, this::controlPower));
+    }
+
     private FaultResult studyFaults() {
         return new FaultStudy()
                 .study(new FaultParts(request, stock, supplyRequest.get(), conductoring()).request(supply()));
@@ -182,6 +198,14 @@ final class StudyRun {
 
     CircuitConductoring conductoring() {
         return conductoring.get();
+    }
+
+    ContainmentResult containment() {
+        return containment.get();
+    }
+
+    EnclosureResult enclosures() {
+        return enclosures.get();
     }
 
     FaultResult faults() {

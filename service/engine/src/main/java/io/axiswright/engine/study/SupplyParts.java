@@ -84,7 +84,7 @@ final class SupplyParts {
         if (kit != null) {
             Current current = lineCurrent(kit.inputPower().si(), kit.ratedVoltage(), kit.feed());
             loads.add(new SupplyLoad(
-                    axis.id() + "/fan",
+                    fan(axis.id()),
                     LoadUse.VENTILATION,
                     kit.feed(),
                     kit.ratedVoltage(),
@@ -99,6 +99,11 @@ final class SupplyParts {
                     axis.stopZone(),
                     null));
         }
+    }
+
+    /** The id of the load that is the fan of an axis. */
+    static String fan(String axis) {
+        return axis + "/fan";
     }
 
     private void addControlSupply(PlacedControlSupply placed) {

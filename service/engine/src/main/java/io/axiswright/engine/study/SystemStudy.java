@@ -60,9 +60,12 @@ public final class SystemStudy {
 
     /** A proving study that plans each layout once; for the many studies of one comparison, by one thread. */
     public static SystemStudy remembering(SearchGate gate) {
+        return proving(gate).remembering();
+    }
+
+    private SystemStudy remembering() {
         Map<TopologyRequest, TopologyResult> known = new HashMap<>();
-        Planner planner = new LayoutPlanning(gate)::plan;
-        return new SystemStudy(LayoutEffort.PROVEN, request -> known.computeIfAbsent(request, planner::plan));
+        return new SystemStudy(effort, request -> known.computeIfAbsent(request, planner::plan));
     }
 
     /** Magnitudes so absurd that the numbers leave what a computer can hold have no meaning for an engineer either. */
@@ -131,5 +134,18 @@ public final class SystemStudy {
     /** The whole system. */
     public StudyResult system(StudyRequest request) {
         return meaningful(request, StudyRun::system);
+    }
+
+    /** The whole system, beside the same machine in another market; a layout both have in common is planned once. */
+    public StudyResult system(StudyRequest request, OtherMarket other) {
+        SystemStudy both = remembering();
+        StudyResult here = both.system(request);
+        try {
+            return Markets.beside(here, MovedFindings.of(both.system(other.request(request)), other::pointer));
+        } catch (InvalidDesign e) {
+            throw new InvalidDesign(e.faults().stream()
+                    .map(fault -> fault.at(other.pointer(fault.pointer())))
+                    .toList());
+        }
     }
 }

@@ -1,11 +1,14 @@
 package io.axiswright.engine.supply;
 
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.Mains;
+import io.axiswright.engine.design.SystemEarthing;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Resistance;
 import io.axiswright.engine.standard.Limits;
 import io.axiswright.engine.standard.ResidualCurrentRatings;
 import java.util.Comparator;
@@ -18,14 +21,18 @@ final class ResidualProtectionSizing {
 
     private static final String TYPE_CLAUSE = "IEC 60364-5-53 531.3.3, IEC 61800-5-1";
 
+    private final Mains mains;
     private final Rule.Entry share;
     private final Rule.Entry people;
     private final Rule.Entry fire;
+    private final Rule.Entry touch;
 
-    ResidualProtectionSizing(CodeBasis basis) {
+    ResidualProtectionSizing(CodeBasis basis, Mains mains) {
+        this.mains = mains;
         this.share = Rule.RESIDUAL_CURRENT_SHARE.under(basis);
         this.people = Rule.RESIDUAL_CURRENT_RATING.under(basis);
         this.fire = Rule.RESIDUAL_CURRENT_FIRE.under(basis);
+        this.touch = Rule.RESIDUAL_TOUCH_VOLTAGE.under(basis);
     }
 
     /** The device, not smaller than one for the protection of people. */
@@ -35,14 +42,39 @@ final class ResidualProtectionSizing {
         Current rating =
                 ResidualCurrentRatings.nextUp(least).map(r -> r.value()).orElse(null);
         return new ResidualProtection(
+                role(),
                 feeder.leakageCurrent(),
                 circuits.stream()
                         .map(c -> ResidualDeviceType.of(c.use(), c.connection()))
                         .max(Comparator.naturalOrder())
                         .orElse(ResidualDeviceType.A),
                 rating,
+                highestRating(),
                 rating != null && Limits.within(rating.si(), people.value()),
                 rating != null && Limits.within(rating.si(), fire.value()));
+    }
+
+    private ResidualDeviceRole role() {
+        SystemEarthing earthing = mains.earthing();
+        return ResidualDeviceRole.in(earthing == null ? SystemEarthing.TN : earthing);
+    }
+
+    /** By the loop with both electrodes, which is more than the frames' own resistance: never too high. */
+    private @Nullable Current highestRating() {
+        Resistance loop = mains.earthFaultLoopImpedance();
+        return role() == ResidualDeviceRole.FAULT_PROTECTION && loop != null && loop.si() > 0
+                ? new Current(touch.value() / loop.si())
+                : null;
+    }
+
+    /** In TT the leakage may ask for a device that would leave an earth fault standing. */
+    Optional<Finding> ratingFinding(ResidualProtection protection) {
+        Current least = protection.rating();
+        Current most = protection.highestRating();
+        return least == null || most == null || Limits.within(least.si(), most.si())
+                ? Optional.empty()
+                : Optional.of(FindingCode.SUPPLY_RESIDUAL_RATING_HIGH.at(
+                        "the machine", Feeder.POINTER + "/earthFaultLoopImpedance", touch.clause(), least, most));
     }
 
     /** A device of a lesser type can miss faults, or be blinded by their direct current. */

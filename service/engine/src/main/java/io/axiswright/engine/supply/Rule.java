@@ -15,6 +15,8 @@ enum Rule {
     FEEDER_LARGEST_FACTOR,
     /** AC voltage up to which protection by low voltage is possible at all, in V. */
     TOUCH_VOLTAGE,
+    /** Voltage to earth that the frames may keep while a residual-current device does not trip (TT), in V. */
+    RESIDUAL_TOUCH_VOLTAGE,
     /** Power factor of a three-phase rectifier without choke, at which a DC bus draws from the mains. */
     RECTIFIER_POWER_FACTOR_THREE_PHASE,
     /** The same of a one-phase rectifier. */

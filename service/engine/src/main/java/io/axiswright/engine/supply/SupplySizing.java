@@ -46,7 +46,7 @@ public final class SupplySizing {
         }
         var feeder = new FeederSizing(request, mains, currents, devices).of(groups, circuits, derivations);
         var disconnect = Disconnect.of(request, feeder);
-        var residual = new ResidualProtectionSizing(request.codeBasis());
+        var residual = new ResidualProtectionSizing(request.codeBasis(), request.mains());
         var residualProtection = residual.of(circuits, feeder);
         var transformers = new TransformerNeeds(request, currents);
         var needs = transformers.of(feeds.misfits());
@@ -67,6 +67,7 @@ public final class SupplySizing {
         if (!circuits.isEmpty()) {
             new FeederSelectivity(request, circuits).finding(feeder).ifPresent(findings::add);
             findings.add(disconnect.finding(request.codeBasis()));
+            residual.ratingFinding(residualProtection).ifPresent(findings::add);
             residual.finding(residualProtection).ifPresent(findings::add);
         }
         return new SupplyResult(

@@ -70,6 +70,9 @@ final class CircuitBuilder {
     TerminalRange terminals;
 
     @Nullable
+    Integer together;
+
+    @Nullable
     Boolean moving;
 
     static CircuitBuilder iec(double amperes) {
@@ -198,6 +201,11 @@ final class CircuitBuilder {
         return this;
     }
 
+    CircuitBuilder together(int conductors) {
+        together = conductors;
+        return this;
+    }
+
     CircuitBuilder moving() {
         moving = true;
         return this;
@@ -232,6 +240,7 @@ final class CircuitBuilder {
                 thirdHarmonic,
                 parallel,
                 terminals,
+                together,
                 moving);
     }
 }

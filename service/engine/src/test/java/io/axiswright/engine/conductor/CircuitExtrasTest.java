@@ -102,6 +102,20 @@ class CircuitExtrasTest {
                 .isEmpty();
     }
 
+    /**
+     * NFPA 70 Table 310.15(C)(1): to 3 conductors 1, to 6 0.8, to 9 0.7, to 20 0.5. A three-phase circuit of 3 beside a one-phase
+     * one of 2 makes 5, beside two three-phase ones 9, beside three 12.
+     */
+    @ParameterizedTest
+    @CsvSource({"3, 1", "5, 0.8", "9, 0.7", "12, 0.5"})
+    void conductorsTogetherMayBeCountedOneByOne(int together, double factor) {
+        var alone = nec(LoadKind.GENERAL, 10).kind(CircuitKind.AC_THREE_PHASE);
+        double free = Sizing.ampacity(Sizing.nec(alone.together(3)));
+        var answer = Sizing.nec(alone.together(together));
+        assertThat(conductor(answer)).isEqualTo(conductor(Sizing.nec(alone.together(3))));
+        assertThat(Sizing.ampacity(answer)).isEqualTo(free * factor);
+    }
+
     @Test
     void flexingNeedsFineStrands() {
         var fixed = iec(10).moving().construction(ConductorClass.CLASS_2);

@@ -28,6 +28,7 @@ class UnitsTest {
             Map.entry("in2", "[in_i]2"),
             Map.entry("ft", "[ft_i]"),
             Map.entry("ft2", "[ft_i]2"),
+            Map.entry("ft3", "[ft_i]3"),
             Map.entry("lb", "[lb_av]"),
             Map.entry("oz", "[oz_av]"),
             Map.entry("lbf", "[lbf_av]"),

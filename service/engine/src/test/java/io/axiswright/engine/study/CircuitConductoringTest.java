@@ -96,6 +96,24 @@ class CircuitConductoringTest {
         assertThat(findings).extracting(Finding::code).doesNotContain(FindingCode.CONDUCTOR_HAZARDOUS_VOLTAGE);
     }
 
+    /**
+     * Six drive units on one circuit leak 6 · 2 = 12 mA, more than 10 mA: IEC 60204-1 8.2.6 asks for 10 mm² or a second
+     * protective conductor, and the cable that is bought for the current has thinner cores.
+     */
+    @Test
+    void aProtectiveCoreTooThinForTheLeakageIsTold() {
+        StudyResult leaking = STUDY.system(request(CodeBasis.IEC_60204_1, Insulation.PVC_70));
+        assertThat(leaking.supply().circuits().getFirst().leakageCurrent().si()).isEqualTo(0.012);
+        assertThat(leaking.conductors().findings())
+                .filteredOn(f -> f.code() == FindingCode.STUDY_PROTECTIVE_CORE_THIN)
+                .extracting(Finding::subject)
+                .containsExactly("feeder", "C1");
+        StudyResult quiet = STUDY.system(TestCell.request(5));
+        assertThat(quiet.conductors().findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.STUDY_PROTECTIVE_CORE_THIN);
+    }
+
     /** What the supply says conductors must carry by 430.24 is what the conductors carry. */
     @Test
     void supplyAndConductorsFollowOneRule() {

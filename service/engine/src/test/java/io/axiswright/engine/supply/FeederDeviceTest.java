@@ -5,18 +5,26 @@ import static io.axiswright.engine.supply.Plant.load;
 import static io.axiswright.engine.supply.Plant.mains;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.DeviceKind;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Installation;
+import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.SupplySystem;
+import io.axiswright.engine.design.SystemEarthing;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Frequency;
+import io.axiswright.engine.quantity.Resistance;
+import io.axiswright.engine.quantity.Voltage;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -197,6 +205,54 @@ class FeederDeviceTest {
                 .extracting(Finding::text)
                 .allMatch(text -> text.contains("type " + type))
                 .hasSize(1);
+    }
+
+    private static SupplyResult leaking(double leakage, @Nullable SystemEarthing earthing, @Nullable Double loop) {
+        var mains = new Mains(
+                SupplySystem.THREE_PHASE_FOUR_WIRE,
+                new Voltage(400),
+                0.1,
+                0.1,
+                new Frequency(50),
+                new Current(5000),
+                null,
+                null,
+                earthing,
+                loop == null ? null : new Resistance(loop));
+        var drive = drive("A", Feed.THREE_PHASE, 400, leakage);
+        return new SupplySizing().size(Plant.request(IEC, mains, List.of(drive), breakers(IEC, 16)));
+    }
+
+    /** R_A · I_Δn ≤ 50 V (IEC 60364-4-41 411.5.3); printed pairs of azmanual.top/manuals/369627, page 30. */
+    @ParameterizedTest
+    @CsvSource({"1667, 0.03", "500, 0.1", "167, 0.3", "100, 0.5", "50, 1"})
+    void inTtTheEarthElectrodeLimitsTheRating(double electrode, double rating) {
+        var device = leaking(0.001, SystemEarthing.TT, electrode).residualProtection();
+        assertThat(device.role()).isEqualTo(ResidualDeviceRole.FAULT_PROTECTION);
+        assertThat(Objects.requireNonNull(device.highestRating()).si()).isCloseTo(rating, withinPercentage(0.5));
+    }
+
+    /** 100 mA of leakage ask for 0.1 / 0.3 = 333 mA, the next rating 500 mA: the frames stay at 50 V behind 100 Ω, not 101 Ω. */
+    @Test
+    void leakageAndEarthElectrodeMayLeaveNoRating() {
+        assertThat(leaking(0.1, SystemEarthing.TT, 100.0).findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.SUPPLY_RESIDUAL_RATING_HIGH);
+        assertThat(leaking(0.1, SystemEarthing.TT, 101.0).findings())
+                .filteredOn(f -> f.code() == FindingCode.SUPPLY_RESIDUAL_RATING_HIGH)
+                .singleElement()
+                .satisfies(f -> assertThat(f.pointer()).isEqualTo("/design/mains/earthFaultLoopImpedance"));
+    }
+
+    @Test
+    void otherEarthingSetsNoHighestRating() {
+        assertThat(leaking(0.1, null, 101.0).residualProtection().role()).isEqualTo(ResidualDeviceRole.ADDITIONAL);
+        assertThat(leaking(0.1, SystemEarthing.TN, 101.0).residualProtection().highestRating())
+                .isNull();
+        assertThat(leaking(0.1, SystemEarthing.IT, 101.0).residualProtection().role())
+                .isEqualTo(ResidualDeviceRole.FIRST_FAULT_UNSEEN);
+        assertThat(leaking(0.1, SystemEarthing.TT, null).residualProtection().highestRating())
+                .isNull();
     }
 
     /** A fan between line and neutral passes nothing but alternating current. */

@@ -1,4 +1,4 @@
-package io.axiswright.engine.comparison;
+package io.axiswright.engine.study;
 
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Money;
@@ -10,20 +10,26 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Takes record graphs apart, so that comparing needs no code per type. */
-final class Records {
+public final class Records {
 
     private Records() {}
 
     /** Whether a record is compared component by component; quantities and the like are single values. */
-    static boolean isTree(@Nullable Object value) {
+    public static boolean isTree(@Nullable Object value) {
         return value instanceof Record
                 && !(value instanceof Quantity)
                 && !(value instanceof Money)
                 && !(value instanceof ConductorSize);
     }
 
+    /** A copy of the record in which the component of a name has another value. */
+    public static Object with(Object owner, String name, @Nullable Object value) {
+        Components components = Components.of(owner);
+        return components.with(owner, components.place(name), value);
+    }
+
     /** The elements of a list under their keys; by place where ids are missing or not unique. */
-    static Map<String, Object> keyed(List<?> list) {
+    public static Map<String, Object> keyed(List<?> list) {
         Map<String, Object> result = LinkedHashMap.newLinkedHashMap(list.size());
         for (Object element : list) {
             String key = key(element);
@@ -43,7 +49,7 @@ final class Records {
     }
 
     /** What names an element among its siblings; null if nothing does. */
-    static @Nullable String key(Object element) {
+    public static @Nullable String key(Object element) {
         if (element instanceof String text) {
             return text;
         }

@@ -1,0 +1,57 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.controlpower.ControlPowerResult;
+import io.axiswright.engine.design.Enclosure;
+import io.axiswright.engine.duty.AxisDuty;
+import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.enclosure.EnclosedHeat;
+import io.axiswright.engine.enclosure.EnclosureRequest;
+import io.axiswright.engine.enclosure.HeatSource;
+import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.topology.TopologyResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+
+/** What gives off heat in the stated enclosures. */
+final class EnclosureParts {
+
+    private EnclosureParts() {}
+
+    /** Control power and network are asked for only where an enclosure is stated. */
+    static EnclosureRequest request(
+            StudyRequest request,
+            Stock stock,
+            DutyResult duty,
+            Supplier<TopologyResult> topology,
+            Supplier<ControlPowerResult> controlPower) {
+        List<Enclosure> enclosures = Needed.installation(request.design()).panels();
+        List<EnclosedHeat> heats = new ArrayList<>();
+        for (int k = 0; k < enclosures.size(); k++) {
+            Enclosure enclosure = enclosures.get(k);
+            List<HeatSource> sources = new ArrayList<>();
+            controlPower.get().supplies().stream()
+                    .filter(supply -> supply.place().equals(enclosure.place()))
+                    .forEach(supply -> sources.add(new HeatSource(supply.id(), supply.heat())));
+            topology.get().gateways().stream()
+                    .filter(gateway -> gateway.place().equals(enclosure.place()))
+                    .forEach(gateway -> sources.add(new HeatSource(
+                            gateway.id(),
+                            stock.get(GatewayType.class, gateway.gatewayType()).ownPower())));
+            for (AxisDuty axis : duty.axes()) {
+                DriveUnit unit = stock.find(DriveUnit.class, axis.driveUnit());
+                if (unit != null && enclosure.axes().contains(axis.axis())) {
+                    sources.add(new HeatSource(axis.axis(), unit.standbyLoss()));
+                }
+            }
+            Power other = enclosure.otherLosses();
+            if (other != null) {
+                sources.add(new HeatSource("other", other));
+            }
+            heats.add(new EnclosedHeat("/design/installation/enclosures/" + k, enclosure, List.copyOf(sources)));
+        }
+        return new EnclosureRequest(request.design().site(), List.copyOf(heats));
+    }
+}
