@@ -121,7 +121,7 @@ final class CablePicker {
     private Optional<ChainState> state(
             ChainNetwork network, SourceVoltages source, List<List<CableAssembly>> ladders, int[] rung) {
         double[] resistance = ChainPlan.resistances(at(ladders, rung), conductor);
-        return ChainState.of(network, pulling -> network.tree(resistance, pulling), source, together);
+        return ChainState.of(network, loads -> network.tree(resistance, loads), source, together);
     }
 
     private static boolean holds(Optional<ChainState> state) {

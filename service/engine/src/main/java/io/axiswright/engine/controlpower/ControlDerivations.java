@@ -26,12 +26,20 @@ final class ControlDerivations {
                 new Derivation(
                         placed.id(),
                         "I_available",
-                        "I_rated · (1 − k · max(0, T − T_0))",
+                        "n · I_rated · (1 − k · max(0, T − T_0)) · k_altitude",
                         Derivation.inputs(
-                                "I_rated", supply.ratedCurrent(),
-                                "k", new Ratio(supply.deratePerKelvin()),
-                                "T", site.enclosureAmbient(),
-                                "T_0", supply.derateFrom()),
+                                "n",
+                                new Ratio(group.count() - group.spare()),
+                                "I_rated",
+                                supply.ratedCurrent(),
+                                "k_altitude",
+                                new Ratio(SupplyGroup.thinAir(supply.altitude(), site)),
+                                "k",
+                                new Ratio(supply.deratePerKelvin()),
+                                "T",
+                                site.enclosureAmbient(),
+                                "T_0",
+                                supply.derateFrom()),
                         "catalogue data of the item",
                         placed.availableCurrent()),
                 new Derivation(
@@ -62,8 +70,9 @@ final class ControlDerivations {
                 new Derivation(
                         placed.id(),
                         "t_hold",
-                        "t_rated · I_rated / I_steady",
+                        "t_rated · n · I_rated / I_steady",
                         Derivation.inputs(
+                                "n", new Ratio(group.count()),
                                 "t_rated", supply.holdUpTime(),
                                 "I_rated", supply.ratedCurrent(),
                                 "I_steady", placed.steadyCurrent()),

@@ -87,17 +87,18 @@ final class SupplyPicker {
         }
         SupplyGroup best = null;
         for (ControlSupply supply : supplies) {
-            SupplyGroup group = SupplyGroup.of(
-                    supply,
-                    MainsMatch.hasVoltage(request.mains(), supply),
-                    IntStream.range(0, networks.size())
-                            .filter(k -> (chains >> k & 1) != 0)
-                            .mapToObj(k -> plan(k, supply))
-                            .toList(),
-                    request.spec(),
-                    request.site());
-            if (best == null || isBetter(group, best)) {
-                best = group;
+            List<ChainPlan> plans = IntStream.range(0, networks.size())
+                    .filter(k -> (chains >> k & 1) != 0)
+                    .mapToObj(k -> plan(k, supply))
+                    .toList();
+            boolean matches = MainsMatch.hasVoltage(request.mains(), supply);
+            // one alone is never redundant, so it is tried only where there is no choice
+            int fewest = request.spec().isRedundant() ? Math.min(2, supply.mostParallel()) : 1;
+            for (int count = fewest; count <= supply.mostParallel(); count++) {
+                SupplyGroup group = SupplyGroup.of(supply, count, matches, plans, request);
+                if (best == null || isBetter(group, best)) {
+                    best = group;
+                }
             }
         }
         if (best == null) {
@@ -110,7 +111,9 @@ final class SupplyPicker {
     /** Cheaper; of overloaded supplies, the one that gives more. */
     private static boolean isBetter(SupplyGroup group, SupplyGroup best) {
         if (group.cost().overloaded() == 1 && best.cost().overloaded() == 1) {
-            return group.availableCurrent() > best.availableCurrent();
+            return group.spare() != best.spare()
+                    ? group.spare() > best.spare()
+                    : group.availableCurrent() > best.availableCurrent();
         }
         return group.cost().compareTo(best.cost()) < 0;
     }
