@@ -10,6 +10,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Picks the cable of every feed link of a chain. Each link has a ladder: its long-enough cables from the cheapest up, each
@@ -67,6 +68,15 @@ final class CablePicker {
             state = state(network, source, ladders, rung);
         }
         return new ChainPlan(network, source, at(ladders, rung), state, state.orElse(lossless));
+    }
+
+    /** Whether every link of a plan that suffices has its cheapest cable. */
+    boolean isCheapest(ChainPlan plan) {
+        return plan.suffices()
+                && IntStream.range(0, plan.cables().size())
+                        .allMatch(k -> ladder(plan.network().gateways().get(k).feedLength())
+                                .getFirst()
+                                .equals(plan.cables().get(k).orElse(null)));
     }
 
     private List<CableAssembly> ladder(Length way) {

@@ -5,9 +5,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One chain as its control supply sees it.
+ * One chain, or the part of it behind one feed point, as its control supply sees it.
  *
  * @param chain the chain
+ * @param feedPoint id of the gateway at which the control supply's cable arrives; absent if no supply could be placed
  * @param supply the control supply that feeds it, by its name in this result; absent if none could be placed
  * @param steadyCurrent current it takes with released brakes held and outputs on
  * @param worstCurrent largest current it takes
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record ChainFeed(
         String chain,
+        @Nullable String feedPoint,
         @Nullable String supply,
         Current steadyCurrent,
         Current worstCurrent,

@@ -66,6 +66,19 @@ final class ChainNetwork {
         return chain;
     }
 
+    /** Whether its gateways are fed one from the other in a row. */
+    boolean isRow() {
+        return IntStream.range(1, gateways.size())
+                .allMatch(k -> gateways.get(k - 1).id().equals(gateways.get(k).upstream()));
+    }
+
+    /** Some gateways of a row, the first of them fed straight from the supply. */
+    ChainNetwork part(int from, int to, Temperature conductor) {
+        List<ControlNode> nodes = new ArrayList<>(gateways.subList(from, to));
+        nodes.set(0, from == 0 ? nodes.getFirst() : nodes.getFirst().fedDirectly());
+        return new ChainNetwork(chain, nodes, conductor);
+    }
+
     /** Its gateways; a feed link has the index of the gateway it feeds. */
     List<ControlNode> gateways() {
         return gateways;

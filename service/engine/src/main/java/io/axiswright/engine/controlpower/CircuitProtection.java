@@ -94,6 +94,7 @@ record CircuitProtection(
     OutputCircuit result(String supply) {
         return new OutputCircuit(
                 plan.network().chain(),
+                plan.network().gateways().getFirst().id(),
                 supply,
                 device.id(),
                 new Current(plan.currents().worstCurrent()),

@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
  * The control supply as worked out.
  *
  * @param supplies the control supplies placed
- * @param chains each chain's current and how far it is from collapse
+ * @param chains the current of each chain, or of each part of one that has several feed points, and how far it is from collapse
  * @param links the cable of every feed link
  * @param voltages the voltage at every gateway and drive unit that could be worked out
- * @param circuits the output circuit of every chain with its protection; empty if the catalogue has no protection for them
+ * @param circuits the output circuit of every feed point with its protection; empty if the catalogue has no protection for them
  * @param holdUps how long every terminal has enough voltage after mains is lost
  * @param worst the terminal with the least margin; absent if no voltage could be worked out
  * @param findings remarks

@@ -4,6 +4,7 @@ import io.axiswright.engine.catalogue.ControlSupply;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +38,12 @@ public final class ControlPowerSizing {
         if (supplies.isEmpty()) {
             networks.forEach(writer::unfed);
         } else {
-            new SupplyPicker(request, networks, supplies, cables).pick().forEach(writer::supply);
+            Price protection = request.protections().stream()
+                    .map(device -> Price.of(device))
+                    .min(Comparator.naturalOrder())
+                    .orElse(Price.NOTHING);
+            var feeds = new FeedPoints(cables, conductor, protection);
+            new SupplyPicker(request, networks, supplies, feeds).pick().forEach(writer::supply);
         }
         return writer.result();
     }

@@ -6,9 +6,10 @@ import io.axiswright.engine.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The 24 V output circuit of one chain and its protection.
+ * The 24 V output circuit of one chain, or of the part of it behind one feed point, and its protection.
  *
  * @param chain the chain
+ * @param feedPoint id of the gateway at which its cable arrives
  * @param supply the control supply, by its name in this result
  * @param item catalogue id of its protection; absent if the catalogue has none
  * @param worstCurrent largest current it has to carry
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record OutputCircuit(
         String chain,
+        String feedPoint,
         String supply,
         @Nullable String item,
         Current worstCurrent,

@@ -20,7 +20,10 @@ final class Placing {
                 group.count(),
                 group.spare(),
                 request.spec().place(),
-                group.plans().stream().map(plan -> plan.network().chain()).toList(),
+                group.plans().stream()
+                        .map(plan -> plan.network().chain())
+                        .distinct()
+                        .toList(),
                 new Current(group.steadyCurrent()),
                 new Current(group.worstCurrent()),
                 new Current(group.availableCurrent()),

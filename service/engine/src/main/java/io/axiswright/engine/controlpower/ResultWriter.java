@@ -62,7 +62,8 @@ final class ResultWriter {
         var nominal = new SourceVoltages(ControlConstants.NOMINAL, ControlConstants.NOMINAL);
         ChainState state = network.lossless(nominal, request.spec().brakesReleaseTogether());
         Current worst = new Current(state.worstCurrent());
-        chains.add(new ChainFeed(network.chain(), null, new Current(state.steadyCurrent()), worst, null, List.of()));
+        chains.add(
+                new ChainFeed(network.chain(), null, null, new Current(state.steadyCurrent()), worst, null, List.of()));
         findings.add(CONTROL_SUPPLY_NONE.at(
                 network.chain(), ControlFindings.POINTER, ControlFindings.PRACTICE, worst, null));
     }
@@ -85,6 +86,7 @@ final class ResultWriter {
         Map<ControlMode, Optional<ModeState>> modes = modes(plan);
         chains.add(new ChainFeed(
                 plan.network().chain(),
+                plan.network().gateways().getFirst().id(),
                 supply,
                 new Current(currents.steadyCurrent()),
                 new Current(currents.worstCurrent()),

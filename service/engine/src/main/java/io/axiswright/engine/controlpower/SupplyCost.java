@@ -6,7 +6,7 @@ import java.util.Comparator;
  * How good a choice of supplies and cables is; less is better, what stands first counts first.
  *
  * @param overloaded supplies that give too little current
- * @param failing chains some terminal of which has too little voltage
+ * @param failing chains some terminal of which has too little voltage, or a gateway of which passes on too much current
  * @param unprotected output circuits whose protection is not good enough
  * @param mismatched supplies rated for another voltage than the mains offers
  * @param price price of supplies and cables

@@ -2,7 +2,6 @@ package io.axiswright.engine.controlpower;
 
 import io.axiswright.engine.catalogue.AltitudeRule;
 import io.axiswright.engine.catalogue.ControlSupply;
-import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.design.Site;
 import java.util.List;
 import java.util.Optional;
@@ -132,17 +131,14 @@ record SupplyGroup(
     }
 
     SupplyCost cost() {
-        Price cables = plans.stream()
-                .flatMap(plan -> plan.cables().stream())
-                .flatMap(Optional::stream)
-                .map((Item cable) -> Price.of(cable))
-                .reduce(Price.of(supply).times(count), Price::plus);
+        Price cables =
+                plans.stream().map(ChainPlan::price).reduce(Price.of(supply).times(count), Price::plus);
         Price all = protections.stream()
                 .map(protection -> Price.of(protection.device()))
                 .reduce(cables, Price::plus);
         return new SupplyCost(
                 suffices() && starts() && isRedundantEnough() ? 0 : 1,
-                (int) plans.stream().filter(plan -> !plan.holds()).count(),
+                (int) plans.stream().filter(plan -> !plan.suffices()).count(),
                 (int) protections.stream().filter(p -> !p.holds()).count(),
                 matchesMains ? 0 : 1,
                 all);

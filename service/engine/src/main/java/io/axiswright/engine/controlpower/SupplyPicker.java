@@ -21,21 +21,18 @@ final class SupplyPicker {
     private final ControlPowerRequest request;
     private final List<ChainNetwork> networks;
     private final List<ControlSupply> supplies;
-    private final CablePicker cables;
-    private final Map<List<Object>, ChainPlan> plans = new HashMap<>();
+    private final FeedPoints feeds;
+    private final Map<List<Object>, List<ChainPlan>> plans = new HashMap<>();
     private final Map<Long, SupplyGroup> groups = new HashMap<>();
     private final Map<Long, Division> divisions = new HashMap<>();
 
     /** Supplies that the mains can feed are tried; there must be one. At most 64 chains. */
     SupplyPicker(
-            ControlPowerRequest request,
-            List<ChainNetwork> networks,
-            List<ControlSupply> supplies,
-            CablePicker cables) {
+            ControlPowerRequest request, List<ChainNetwork> networks, List<ControlSupply> supplies, FeedPoints feeds) {
         this.request = request;
         this.networks = networks;
         this.supplies = supplies;
-        this.cables = cables;
+        this.feeds = feeds;
     }
 
     private record Division(SupplyCost cost, List<SupplyGroup> groups) {}
@@ -90,6 +87,7 @@ final class SupplyPicker {
             List<ChainPlan> plans = IntStream.range(0, networks.size())
                     .filter(k -> (chains >> k & 1) != 0)
                     .mapToObj(k -> plan(k, supply))
+                    .flatMap(List::stream)
                     .toList();
             boolean matches = MainsMatch.hasVoltage(request.mains(), supply);
             // one alone is never redundant, so it is tried only where there is no choice
@@ -118,8 +116,8 @@ final class SupplyPicker {
         return group.cost().compareTo(best.cost()) < 0;
     }
 
-    private ChainPlan plan(int network, ControlSupply supply) {
+    private List<ChainPlan> plan(int network, ControlSupply supply) {
         SourceVoltages source = SourceVoltages.of(supply);
-        return plans.computeIfAbsent(List.of(network, source), key -> cables.pick(networks.get(network), source));
+        return plans.computeIfAbsent(List.of(network, source), key -> feeds.plan(networks.get(network), source));
     }
 }

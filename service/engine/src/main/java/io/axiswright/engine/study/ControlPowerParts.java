@@ -100,6 +100,7 @@ final class ControlPowerParts {
                 gateway.depth(),
                 gateway.upstream(),
                 between(from, gateway.place()),
+                between(Needed.controlPower(design).place(), gateway.place()),
                 loads(gateway),
                 devices(gateway));
     }

@@ -38,6 +38,9 @@ class ControlModesTest {
     /** 30 m of 0.75 mm², 26 mΩ/m at 20 °C, there and back at 60 °C. */
     private static final double WAY = 2 * 0.026 * 30 * (1 + 0.00393 * 40);
 
+    /** So that no answer is another one by a second feed point. */
+    private static final Length NO_CABLE_REACHES = new Length(900);
+
     private static final double SOURCE = 24 * 0.99;
 
     private static ControlPowerResult size(Site site, boolean together, double length, List<ControlNode> nodes) {
@@ -76,7 +79,7 @@ class ControlModesTest {
                 new Voltage(19.2),
                 new Current(20),
                 new Current(inrush));
-        return new ControlNode("g", gateway, "p", 1, null, new Length(10), List.of(), List.of(devices));
+        return new ControlNode("g", gateway, "p", 1, null, new Length(10), new Length(10), List.of(), List.of(devices));
     }
 
     /** V = (V_s − R I + √((V_s − R I)² − 4 (1 + R G) R P)) / (2 (1 + R G)) behind one resistance. */
@@ -248,6 +251,7 @@ class ControlModesTest {
                 node.depth(),
                 node.upstream(),
                 node.feedLength(),
+                NO_CABLE_REACHES,
                 loads,
                 devices);
     }
