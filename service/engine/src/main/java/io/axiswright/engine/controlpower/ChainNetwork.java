@@ -130,14 +130,20 @@ final class ChainNetwork {
         return new FeederTree(parent, resistances(linkResistance), draws(loads));
     }
 
-    /** Resistance of the whole way from the supply to a terminal, there and back, Ω. */
-    double wayResistance(double[] linkResistance, int terminal) {
-        double[] resistance = resistances(linkResistance);
-        double way = 0;
-        for (int k = terminal; k >= 0; k = parent[k]) {
-            way += resistance[k];
+    /** Resistance of the whole way from the supply to every terminal, there and back, Ω. */
+    double[] wayResistances(double[] linkResistance) {
+        double[] way = resistances(linkResistance);
+        for (int k = 0; k < way.length; k++) {
+            way[k] += parent[k] < 0 ? 0 : way[parent[k]];
         }
         return way;
+    }
+
+    /** The terminal with the longest of these ways; of equals the first. */
+    static int farthest(double[] ways) {
+        return IntStream.range(0, ways.length)
+                .reduce((best, k) -> ways[k] > ways[best] ? k : best)
+                .orElseThrow();
     }
 
     /** Whether a terminal is a given one or fed through it. */

@@ -42,6 +42,12 @@ record ChainPlan(
                                         .si());
     }
 
+    /** Resistance of the longest way from the supply to a terminal, there and back, Ω. */
+    double longestWay(Temperature conductor) {
+        double[] ways = network.wayResistances(resistances(conductor));
+        return ways[ChainNetwork.farthest(ways)];
+    }
+
     /** Price of its cables. */
     Price price() {
         return cables.stream()

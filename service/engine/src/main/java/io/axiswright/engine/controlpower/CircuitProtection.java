@@ -5,6 +5,7 @@ import io.axiswright.engine.catalogue.OutputProtection;
 import io.axiswright.engine.design.InstallationMethod;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Resistance;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.standard.IecAmpacity;
@@ -13,7 +14,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -54,14 +54,8 @@ record CircuitProtection(
             return Optional.empty();
         }
         Temperature conductor = Conductors.temperature(site);
-        ChainNetwork network = plan.network();
-        double[] links = plan.resistances(conductor);
-        double[] ways = IntStream.range(0, network.terminals().size())
-                .mapToDouble(k -> network.wayResistance(links, k))
-                .toArray();
-        int farthest = IntStream.range(0, ways.length)
-                .reduce((best, k) -> ways[k] > ways[best] ? k : best)
-                .orElseThrow();
+        double[] ways = plan.network().wayResistances(plan.resistances(conductor));
+        int farthest = ChainNetwork.farthest(ways);
         OptionalDouble ampacity = ampacity(plan, site);
         return devices.stream()
                 .map(device -> new CircuitProtection(
@@ -98,15 +92,16 @@ record CircuitProtection(
                 supply,
                 device.id(),
                 new Current(plan.currents().worstCurrent()),
-                subject(),
-                new io.axiswright.engine.quantity.Resistance(resistance),
+                end().subject(),
+                new Resistance(resistance),
                 new Current(faultCurrent),
                 device.operatingCurrent(new Time(ControlConstants.CLEARING_TIME)),
                 clearingTime);
     }
 
-    String subject() {
-        return plan.network().terminals().get(farthest).subject();
+    /** The terminal at the end of the longest way. */
+    Terminal end() {
+        return plan.network().terminals().get(farthest);
     }
 
     /**

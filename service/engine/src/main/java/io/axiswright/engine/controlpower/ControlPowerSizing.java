@@ -4,7 +4,6 @@ import io.axiswright.engine.catalogue.ControlSupply;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,11 +37,7 @@ public final class ControlPowerSizing {
         if (supplies.isEmpty()) {
             networks.forEach(writer::unfed);
         } else {
-            Price protection = request.protections().stream()
-                    .map(device -> Price.of(device))
-                    .min(Comparator.naturalOrder())
-                    .orElse(Price.NOTHING);
-            var feeds = new FeedPoints(cables, conductor, protection);
+            var feeds = new FeedPoints(cables, conductor);
             new SupplyPicker(request, networks, supplies, feeds).pick().forEach(writer::supply);
         }
         return writer.result();

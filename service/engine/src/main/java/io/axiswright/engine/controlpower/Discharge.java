@@ -17,6 +17,9 @@ final class Discharge {
     /** Largest step of voltage, V: Simpson's rule over it is exact to well below a millisecond. */
     private static final double STEP = 0.1;
 
+    /** Where nothing is drawn at all, a buffer would last for ever, A. */
+    private static final double LEAST_CURRENT = 1e-6;
+
     private final SupplyGroup group;
     private final Temperature conductor;
     private final double ownTime;
@@ -144,7 +147,9 @@ final class Discharge {
             states.add(state.get());
         }
         return Optional.of(new Moment(
-                states.stream().mapToDouble(ModeState::current).sum(),
+                Math.max(
+                        LEAST_CURRENT,
+                        states.stream().mapToDouble(ModeState::current).sum()),
                 states.stream()
                         .flatMapToDouble(state -> Arrays.stream(state.voltages()))
                         .toArray()));

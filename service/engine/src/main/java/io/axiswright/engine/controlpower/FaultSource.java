@@ -5,6 +5,7 @@ import io.axiswright.engine.catalogue.OverloadCurrent;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Time;
 import java.util.Comparator;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +34,17 @@ record FaultSource(double voltage, double lasting, double brief, double briefTim
     /** Largest current of a short circuit behind a loop resistance, A. */
     double current(double resistance) {
         return resistance > 0 ? Math.min(voltage / resistance, brief) : brief;
+    }
+
+    /** Resistance of the longest way at whose end a device is sure to open; none if it never gets current enough. */
+    OptionalDouble longestWay(OutputProtection device) {
+        return device.clearingPoints().stream()
+                .filter(point -> point.time().si() <= briefTime
+                        ? point.current().si() <= brief
+                        : point.time().si() <= ControlConstants.CLEARING_TIME
+                                && point.current().si() <= lasting)
+                .mapToDouble(point -> voltage / point.current().si())
+                .max();
     }
 
     /** Within what time a device is sure to clear it, the supply able to keep that current up for so long; absent if it is not. */

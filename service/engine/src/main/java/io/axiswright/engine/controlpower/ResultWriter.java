@@ -77,6 +77,8 @@ final class ResultWriter {
         group.protections().forEach(protection -> circuits.add(protection.result(placed.id())));
         findings.addAll(SupplyFindings.of(group, placed, buffering, request));
         derivations.addAll(ControlDerivations.of(group, placed, request));
+        derivations.addAll(ControlDerivations.of(buffering, placed));
+        group.protections().forEach(circuit -> derivations.addAll(ControlDerivations.of(circuit)));
         group.plans().forEach(plan -> chain(plan, placed.id()));
     }
 

@@ -118,6 +118,10 @@ final class SupplyPicker {
 
     private List<ChainPlan> plan(int network, ControlSupply supply) {
         SourceVoltages source = SourceVoltages.of(supply);
-        return plans.computeIfAbsent(List.of(network, source), key -> feeds.plan(networks.get(network), source));
+        double available = supply.ratedCurrent().si() * SupplyGroup.derating(supply, request.site());
+        FaultSource fault = FaultSource.of(source.low(), available, supply.overload(), 1, 0);
+        var farEnd = new FarEnd(request.protections(), fault);
+        return plans.computeIfAbsent(
+                List.of(network, source, fault), key -> feeds.plan(networks.get(network), source, farEnd));
     }
 }

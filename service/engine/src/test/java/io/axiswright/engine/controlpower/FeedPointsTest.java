@@ -15,7 +15,6 @@ import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.OutputProtection;
 import io.axiswright.engine.catalogue.ProtectionKind;
 import io.axiswright.engine.quantity.Length;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -94,9 +93,10 @@ class FeedPointsTest {
             var cables = new CablePicker(CABLES, SITE, true);
             var source = SourceVoltages.of(supply("s", 100, 40));
             var conductor = Conductors.temperature(SITE);
-            var eachFeed = new Price(0, BigDecimal.valueOf(random.nextInt(0, 30)));
-            var parts =
-                    new FeedPoints(cables, conductor, eachFeed).plan(new ChainNetwork("p", nodes, conductor), source);
+            var device = protection("e", random.nextInt(0, 30), ProtectionKind.ELECTRONIC, 20, 1);
+            var eachFeed = Price.of(device);
+            var farEnd = new FarEnd(List.of(device), new FaultSource(source.low(), 40, 40, 0));
+            var parts = new FeedPoints(cables, conductor).plan(new ChainNetwork("p", nodes, conductor), source, farEnd);
             divided += parts.size() > 1 ? 1 : 0;
             int failing = (int) parts.stream().filter(part -> !part.suffices()).count();
             Price price = total(parts, eachFeed);
@@ -145,7 +145,8 @@ class FeedPointsTest {
                                             node.devices()));
         });
         return runs.stream()
-                .map(run -> cables.pick(new ChainNetwork("p", run, Conductors.temperature(SITE)), source))
+                .map(run -> cables.pick(
+                        new ChainNetwork("p", run, Conductors.temperature(SITE)), source, Double.POSITIVE_INFINITY))
                 .toList();
     }
 }

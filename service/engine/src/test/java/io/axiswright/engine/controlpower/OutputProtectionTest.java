@@ -125,6 +125,26 @@ class OutputProtectionTest {
         assertThat(result.circuits().getFirst().clearingTime()).isNull();
     }
 
+    /** 40 m of 0.75 mm² leave too little for the fuse; 1.5 mm² has 13.3 mΩ/m (IEC 60228:2004 Table 3, class 5). */
+    @Test
+    void aThickerCableLetsTheFuseOpen() {
+        var result = new ControlPowerSizing()
+                .size(new ControlPowerRequest(
+                        spec(0.2, true),
+                        SITE,
+                        MAINS,
+                        List.of(node("g", "p", 1, null, 10)),
+                        List.of(strong(20, null)),
+                        List.of(cable("thin", 10, 40, "0.75 mm2"), cable("thick", 20, 40, "1.5 mm2")),
+                        List.of(FUSE),
+                        List.of()));
+        assertThat(result.links().getFirst().item()).isEqualTo("thick");
+        assertThat(result.circuits().getFirst().clearingTime()).isEqualTo(new Time(0.1));
+        assertThat(result.circuits().getFirst().faultCurrent().si())
+                .isCloseTo(SOURCE / (2 * 0.0133 * 40 * (1 + 0.00393 * 40)), within(1e-9));
+        assertThat(result.findings()).isEmpty();
+    }
+
     /** Two chains: what one takes the other's fault does not get. 12.2 A less 6 W/23 V are below the fuse's 12 A. */
     @Test
     void otherCircuitsTakeTheirShare() {
