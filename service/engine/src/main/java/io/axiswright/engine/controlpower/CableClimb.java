@@ -88,6 +88,9 @@ final class CableClimb {
     }
 
     private boolean isShortEnough(double[] resistance) {
+        if (Double.isInfinite(mostResistance)) {
+            return true;
+        }
         double[] ways = network.wayResistances(resistance);
         return ways[ChainNetwork.farthest(ways)] <= mostResistance;
     }

@@ -3,7 +3,9 @@ package io.axiswright.engine.controlpower;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -19,6 +21,7 @@ final class FeedPoints {
 
     private final CablePicker cables;
     private final Temperature conductor;
+    private final Map<List<Object>, ChainPlan> fedOnce = new HashMap<>();
 
     FeedPoints(CablePicker cables, Temperature conductor) {
         this.cables = cables;
@@ -56,7 +59,8 @@ final class FeedPoints {
 
     /** The chain's parts, the one next to the host first; just one if nothing is gained by more. */
     List<ChainPlan> plan(ChainNetwork chain, SourceVoltages source, FarEnd farEnd) {
-        Part whole = part(chain, source, farEnd);
+        // supplies of one voltage share it, whatever they give into a short circuit
+        Part whole = part(fedOnce.computeIfAbsent(List.of(chain.chain(), source), key -> pick(chain, source)), farEnd);
         int count = chain.gateways().size();
         boolean isEasy = cables.isCheapest(whole.plan()) && whole.protection().isPresent();
         if (count > MOST_GATEWAYS || !chain.isRow() || isEasy) {
@@ -66,7 +70,8 @@ final class FeedPoints {
         for (int from = count - 1; from >= 0; from--) {
             List<Division> divisions = new ArrayList<>();
             for (int to = count; to > from; to--) {
-                Part part = from == 0 && to == count ? whole : part(chain.part(from, to, conductor), source, farEnd);
+                Part part =
+                        from == 0 && to == count ? whole : part(pick(chain.part(from, to, conductor), source), farEnd);
                 divisions.add(best.get(to - from - 1).behind(part));
             }
             // of equals the first: the one with fewest feed points
@@ -75,8 +80,12 @@ final class FeedPoints {
         return best.getFirst().plans();
     }
 
-    private Part part(ChainNetwork network, SourceVoltages source, FarEnd farEnd) {
-        ChainPlan plan = cables.pick(network, source, Double.POSITIVE_INFINITY);
+    private ChainPlan pick(ChainNetwork network, SourceVoltages source) {
+        return cables.pick(network, source, Double.POSITIVE_INFINITY);
+    }
+
+    /** With the cables given, or thicker ones where nothing opens at the far end of those. */
+    private Part part(ChainPlan plan, FarEnd farEnd) {
         if (farEnd.asksNothing()) {
             return new Part(plan, Optional.of(Price.NOTHING));
         }
@@ -85,7 +94,7 @@ final class FeedPoints {
             return cheapest;
         }
         return farEnd.longestWays(plan)
-                .mapToObj(way -> cables.pick(network, source, way))
+                .mapToObj(way -> cables.pick(plan.network(), plan.source(), way))
                 .map(thicker -> new Part(thicker, farEnd.price(thicker, conductor)))
                 .filter(part -> part.plan().suffices() && part.protection().isPresent())
                 .min(Comparator.comparing(Part::price))

@@ -26,7 +26,9 @@ final class FeederTree {
 
     private final int[] parent;
     private final double[] resistance;
-    private final List<Draw> draws;
+    private final double[] power;
+    private final double[] conductance;
+    private final double[] constantCurrent;
 
     /**
      * A tree of nodes.
@@ -38,7 +40,9 @@ final class FeederTree {
     FeederTree(int[] parent, double[] resistance, List<Draw> draws) {
         this.parent = parent.clone();
         this.resistance = resistance.clone();
-        this.draws = List.copyOf(draws);
+        this.power = draws.stream().mapToDouble(Draw::power).toArray();
+        this.conductance = draws.stream().mapToDouble(Draw::conductance).toArray();
+        this.constantCurrent = draws.stream().mapToDouble(Draw::current).toArray();
     }
 
     /** The stable working point; none if the voltage collapses. */
@@ -56,9 +60,8 @@ final class FeederTree {
         double[] b = new double[n];
         for (int step = 0; step < MOST_STEPS; step++) {
             for (int k = 0; k < n; k++) {
-                Draw draw = draws.get(k);
-                a[k] = multiple * (2 * draw.power() / v[k] + draw.current());
-                b[k] = multiple * (draw.conductance() - draw.power() / (v[k] * v[k]));
+                a[k] = multiple * (2 * power[k] / v[k] + constantCurrent[k]);
+                b[k] = multiple * (conductance[k] - power[k] / (v[k] * v[k]));
             }
             for (int k = n - 1; k >= 0; k--) {
                 double pivot = 1 + resistance[k] * b[k];
