@@ -4,6 +4,7 @@ import static io.axiswright.engine.controlpower.ControlParts.MAINS;
 import static io.axiswright.engine.controlpower.ControlParts.SITE;
 import static io.axiswright.engine.controlpower.ControlParts.buffer;
 import static io.axiswright.engine.controlpower.ControlParts.cable;
+import static io.axiswright.engine.controlpower.ControlParts.device;
 import static io.axiswright.engine.controlpower.ControlParts.drive;
 import static io.axiswright.engine.controlpower.ControlParts.node;
 import static io.axiswright.engine.controlpower.ControlParts.supply;
@@ -14,11 +15,16 @@ import io.axiswright.engine.catalogue.BufferKind;
 import io.axiswright.engine.catalogue.BufferUnit;
 import io.axiswright.engine.design.ControlPower;
 import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.design.LoadLaw;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.List;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.hipparchus.analysis.solvers.BrentSolver;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -96,6 +102,62 @@ class HoldUpTest {
         double falling = capacitance * (SOURCE * SOURCE - 20.4 * 20.4) / (2 * 26);
         assertThat(result.supplies().getFirst().buffer()).isEqualTo(new ChosenBuffer("capacitor", 1));
         assertThat(holdUp(result, "x").inBand().si()).isCloseTo(own + falling, within(own * 1e-2));
+    }
+
+    /**
+     * Along 10 m of 0.75 mm², with a sensor of 0.5 A and a valve of 2 A that goes off as the stop is over: C ∫ dV/I(V) by the
+     * Gauss-Legendre integration and Brent's root finder of a general library, I(V) from the quadratic of one node.
+     */
+    @Test
+    void aCapacitorWithAChangeOfLoadsByALibrary() {
+        double way = 2 * 0.026 * 10 * (1 + 0.00393 * 40);
+        var node = new ControlNode(
+                "g",
+                ControlParts.gateway(6, 19.2, 20),
+                "p",
+                1,
+                null,
+                new Length(10),
+                new Length(10),
+                List.of(stopping(20, 0.4, false)),
+                List.of(
+                        new FieldLoad(device("sensor", LoadLaw.CONSTANT_CURRENT, 0.5, false), 0),
+                        new FieldLoad(device("valve", LoadLaw.RESISTIVE, 2, true), 1)));
+        var result = new ControlPowerSizing()
+                .size(new ControlPowerRequest(
+                        new ControlPower("panel", 0, true),
+                        SITE,
+                        MAINS,
+                        List.of(node),
+                        List.of(supply("s", 100, 10, Feed.ONE_PHASE, 230, OUTPUT, 0.02)),
+                        List.of(cable("c", 10, 10, "0.75 mm2")),
+                        List.of(),
+                        List.of(buffer("capacitor", 50, BufferKind.CAPACITOR, 1000, null, 1))));
+
+        double capacitance = 2 * 1000 * 0.8 / (OUTPUT * OUTPUT);
+        double own = result.supplies().getFirst().holdUp().si();
+        var gauss = new IterativeLegendreGaussIntegrator(5, 1e-12, 1e-14);
+        UnivariateFunction heavy = v -> 1 / current(v, way, 2.0 / 24);
+        UnivariateFunction light = v -> 1 / current(v, way, 0);
+        double change = new BrentSolver(1e-12)
+                .solve(
+                        1000,
+                        v -> own + capacitance * gauss.integrate(10_000, heavy, v, SOURCE) - 0.4,
+                        21,
+                        SOURCE - 1e-6);
+        // the node is at 20.4 V in standby
+        double end = 20.4 + way * (26 / 20.4 + 0.5);
+        double expected = 0.4 + capacitance * gauss.integrate(10_000, light, end, change);
+        assertThat(result.supplies().getFirst().buffer()).isEqualTo(new ChosenBuffer("capacitor", 1));
+        assertThat(holdUp(result, "g").inBand().si()).isCloseTo(expected, within(1e-4));
+    }
+
+    /** Out of a source of that voltage: 26 W, 0.5 A and a conductance behind one resistance. */
+    private static double current(double source, double way, double conductance) {
+        double rest = source - way * 0.5;
+        double factor = 1 + way * conductance;
+        double voltage = (rest + Math.sqrt(rest * rest - 4 * factor * way * 26)) / (2 * factor);
+        return (source - voltage) / way;
     }
 
     /** After a stop of 1 s at 26 W the battery feeds standby, here the same, for 30 s in all: 26 W · 30 s / (0.8 · 100 J) = 9.75. */
