@@ -2,6 +2,7 @@ package io.axiswright.engine.bill;
 
 import io.axiswright.engine.catalogue.Accessory;
 import io.axiswright.engine.catalogue.BrakingUnit;
+import io.axiswright.engine.catalogue.BufferUnit;
 import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.ControlSupply;
@@ -12,6 +13,7 @@ import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.catalogue.OutputProtection;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.catalogue.VentilationKit;
 
@@ -29,7 +31,9 @@ enum Shelf {
     FOOT_KITS("footKits"),
     FASTENING_PARTS("fasteningParts"),
     ACCESSORIES("accessories"),
-    GEAR_UNITS("gearUnits");
+    GEAR_UNITS("gearUnits"),
+    OUTPUT_PROTECTIONS("outputProtections"),
+    BUFFER_UNITS("bufferUnits");
 
     private final String member;
 
@@ -58,6 +62,8 @@ enum Shelf {
             case FasteningPart _ -> FASTENING_PARTS;
             case Accessory _ -> ACCESSORIES;
             case GearUnit _ -> GEAR_UNITS;
+            case OutputProtection _ -> OUTPUT_PROTECTIONS;
+            case BufferUnit _ -> BUFFER_UNITS;
         };
     }
 }

@@ -24,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param fasteningParts fastening parts
  * @param accessories everything else
  * @param gearUnits gear units; none if absent
+ * @param outputProtections protection of 24 V output circuits; none if absent
+ * @param bufferUnits buffers of control supplies; none if absent
  */
 public record Catalogue(
         String name,
@@ -41,7 +43,48 @@ public record Catalogue(
         List<FootKit> footKits,
         List<FasteningPart> fasteningParts,
         List<Accessory> accessories,
-        @Nullable List<GearUnit> gearUnits) {
+        @Nullable List<GearUnit> gearUnits,
+        @Nullable List<OutputProtection> outputProtections,
+        @Nullable List<BufferUnit> bufferUnits) {
+
+    /** With neither protection of 24 V output circuits nor buffers. */
+    public Catalogue(
+            String name,
+            String currency,
+            @Nullable String remark,
+            List<DriveUnit> driveUnits,
+            List<HoldingBrake> holdingBrakes,
+            List<GatewayType> gateways,
+            List<ControlSupply> controlSupplies,
+            List<CableAssembly> cableAssemblies,
+            List<BulkCable> bulkCables,
+            List<ProtectiveDevice> protectiveDevices,
+            List<BrakingUnit> brakingUnits,
+            List<VentilationKit> ventilationKits,
+            List<FootKit> footKits,
+            List<FasteningPart> fasteningParts,
+            List<Accessory> accessories,
+            @Nullable List<GearUnit> gearUnits) {
+        this(
+                name,
+                currency,
+                remark,
+                driveUnits,
+                holdingBrakes,
+                gateways,
+                controlSupplies,
+                cableAssemblies,
+                bulkCables,
+                protectiveDevices,
+                brakingUnits,
+                ventilationKits,
+                footKits,
+                fasteningParts,
+                accessories,
+                gearUnits,
+                null,
+                null);
+    }
 
     /** Without gear units. */
     public Catalogue(
@@ -84,6 +127,16 @@ public record Catalogue(
         return gearUnits == null ? List.of() : gearUnits;
     }
 
+    /** Its protection of 24 V output circuits, be it absent or none. */
+    public List<OutputProtection> outputProtectionStock() {
+        return outputProtections == null ? List.of() : outputProtections;
+    }
+
+    /** Its buffers, be they absent or none. */
+    public List<BufferUnit> bufferStock() {
+        return bufferUnits == null ? List.of() : bufferUnits;
+    }
+
     /** Every item of every kind, in the order of the members and of each list. */
     public Stream<Item> items() {
         return Stream.<List<? extends Item>>of(
@@ -99,7 +152,9 @@ public record Catalogue(
                         footKits,
                         fasteningParts,
                         accessories,
-                        gearStock())
+                        gearStock(),
+                        outputProtectionStock(),
+                        bufferStock())
                 .flatMap(List::stream);
     }
 

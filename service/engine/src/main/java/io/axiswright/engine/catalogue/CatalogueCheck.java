@@ -51,6 +51,8 @@ public final class CatalogueCheck {
         number("fasteningParts", catalogue.fasteningParts());
         number("accessories", catalogue.accessories());
         number("gearUnits", catalogue.gearStock());
+        number("outputProtections", catalogue.outputProtectionStock());
+        number("bufferUnits", catalogue.bufferStock());
         byPointer.forEach(this::check);
         faults.addAll(NeedCircles.faults(byPointer));
         return List.copyOf(faults);

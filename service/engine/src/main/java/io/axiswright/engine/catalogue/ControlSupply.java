@@ -28,6 +28,10 @@ import org.jspecify.annotations.Nullable;
  * @param deratePerKelvin fraction of rated current lost per kelvin above
  * @param maxProtectiveDevice highest rating of the protective device ahead
  * @param holdUpTime time the output stays up after mains is lost, at rated load
+ * @param altitude what it loses of its rated current at altitude; nothing if absent
+ * @param overload what it gives beyond its rating for a short time; only its rated current if absent
+ * @param inputInrush peak of its input current when it is switched on; not known if absent
+ * @param maxParallel how many may feed one output together, decoupled or sharing by themselves; 1 if absent
  */
 public record ControlSupply(
         String id,
@@ -44,5 +48,54 @@ public record ControlSupply(
         @Bounds(min = 223.15, max = 373.15) Temperature derateFrom,
         @Bounds(min = 0, max = 1) double deratePerKelvin,
         @Bounds(above = 0) Current maxProtectiveDevice,
-        @Bounds(min = 0, max = 1000000) Time holdUpTime)
-        implements Item {}
+        @Bounds(min = 0, max = 1000000) Time holdUpTime,
+        @Nullable AltitudeRule altitude,
+        @Nullable OverloadCurrent overload,
+        @Bounds(above = 0) @Nullable Current inputInrush,
+        @Bounds(min = 1, max = 16) @Nullable Integer maxParallel)
+        implements Item {
+
+    /** A supply that stands alone, gives its rated current at any altitude and no more. */
+    public ControlSupply(
+            String id,
+            String description,
+            @Nullable Money price,
+            List<Need> needs,
+            Feed feed,
+            Voltage ratedVoltage,
+            Voltage outputVoltage,
+            double regulation,
+            Current ratedCurrent,
+            double efficiency,
+            double powerFactor,
+            Temperature derateFrom,
+            double deratePerKelvin,
+            Current maxProtectiveDevice,
+            Time holdUpTime) {
+        this(
+                id,
+                description,
+                price,
+                needs,
+                feed,
+                ratedVoltage,
+                outputVoltage,
+                regulation,
+                ratedCurrent,
+                efficiency,
+                powerFactor,
+                derateFrom,
+                deratePerKelvin,
+                maxProtectiveDevice,
+                holdUpTime,
+                null,
+                null,
+                null,
+                null);
+    }
+
+    /** How many may feed one output together. */
+    public int mostParallel() {
+        return maxParallel == null ? 1 : maxParallel;
+    }
+}

@@ -51,6 +51,7 @@ import org.jspecify.annotations.Nullable;
  * @param housing the slower body behind the winding; the winding heats as one body if absent
  * @param electronicsAltitude what its electronics lose at altitude; nothing if absent
  * @param shaftBearing what its shaft stands across its length; not checked if absent
+ * @param logicInrushCurrent 24 V current its control electronics take while they start; what their power takes if absent
  */
 public record DriveUnit(
         String id,
@@ -83,7 +84,8 @@ public record DriveUnit(
         @Bounds(above = 0, max = 100) double inertiaRatioLimit,
         @Nullable HousingHeat housing,
         @Nullable AltitudeRule electronicsAltitude,
-        @Nullable ShaftBearing shaftBearing)
+        @Nullable ShaftBearing shaftBearing,
+        @Bounds(above = 0) @Nullable Current logicInrushCurrent)
         implements Item {
 
     /** A drive unit whose winding heats as one body and whose electronics have no altitude rule. */
@@ -145,6 +147,7 @@ public record DriveUnit(
                 shaftDiameter,
                 shaftLength,
                 inertiaRatioLimit,
+                null,
                 null,
                 null,
                 null);

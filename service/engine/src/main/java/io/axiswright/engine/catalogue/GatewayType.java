@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param ownPower 24 V power it takes itself
  * @param minimumVoltage lowest voltage at which it works
  * @param passThroughCurrent 24 V current its terminals carry
+ * @param inrushCurrent 24 V current it takes while it starts; what its power takes if absent
  */
 public record GatewayType(
         String id,
@@ -34,5 +35,35 @@ public record GatewayType(
         StopScope stopScope,
         @Bounds(min = 0) Power ownPower,
         @Bounds(above = 0) Voltage minimumVoltage,
-        @Bounds(above = 0) Current passThroughCurrent)
-        implements Item {}
+        @Bounds(above = 0) Current passThroughCurrent,
+        @Bounds(above = 0) @Nullable Current inrushCurrent)
+        implements Item {
+
+    /** A gateway that starts with no more than its power takes. */
+    public GatewayType(
+            String id,
+            String description,
+            @Nullable Money price,
+            List<Need> needs,
+            int drivePorts,
+            int chainDepth,
+            int brakeOutputs,
+            StopScope stopScope,
+            Power ownPower,
+            Voltage minimumVoltage,
+            Current passThroughCurrent) {
+        this(
+                id,
+                description,
+                price,
+                needs,
+                drivePorts,
+                chainDepth,
+                brakeOutputs,
+                stopScope,
+                ownPower,
+                minimumVoltage,
+                passThroughCurrent,
+                null);
+    }
+}

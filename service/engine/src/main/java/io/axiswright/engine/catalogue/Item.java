@@ -18,6 +18,8 @@ public sealed interface Item
                 GearUnit,
                 FootKit,
                 FasteningPart,
+                OutputProtection,
+                BufferUnit,
                 Accessory {
 
     /** Unique in the catalogue. */

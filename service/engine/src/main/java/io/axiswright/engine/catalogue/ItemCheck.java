@@ -37,7 +37,11 @@ final class ItemCheck {
                         pointer + "/peakTorque",
                         "The peak torque is below the nominal torque.",
                         "at least nominalTorque");
-            case ProtectiveDevice device -> notFaster(device, pointer + "/clearingPoints");
+            case ProtectiveDevice device ->
+                notFaster(
+                        device.clearingPoints() == null ? List.of() : device.clearingPoints(),
+                        pointer + "/clearingPoints");
+            case OutputProtection device -> notFaster(device.clearingPoints(), pointer + "/clearingPoints");
             default -> List.of();
         };
     }
@@ -53,8 +57,7 @@ final class ItemCheck {
                         "points in order of rising speed"));
     }
 
-    private static List<Fault> notFaster(ProtectiveDevice device, String pointer) {
-        List<ClearingPoint> points = device.clearingPoints() == null ? List.of() : device.clearingPoints();
+    private static List<Fault> notFaster(List<ClearingPoint> points, String pointer) {
         return IntStream.range(1, points.size())
                 .filter(k -> points.get(k).current().si()
                                 <= points.get(k - 1).current().si()

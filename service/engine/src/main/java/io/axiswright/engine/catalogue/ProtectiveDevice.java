@@ -9,7 +9,6 @@ import io.axiswright.engine.quantity.JouleIntegral;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -84,20 +83,12 @@ public record ProtectiveDevice(
 
     /** The time within which it clears a fault of that current; absent where no point says so. */
     public @Nullable Time clearingTime(Current fault) {
-        return points().stream()
-                .filter(point -> point.current().si() <= fault.si())
-                .map(ClearingPoint::time)
-                .min(Comparator.comparingDouble(Time::si))
-                .orElse(null);
+        return ClearingPoint.clearingTime(points(), fault);
     }
 
     /** The least current it clears within that time; absent where no point says so. */
     public @Nullable Current operatingCurrent(Time within) {
-        return points().stream()
-                .filter(point -> point.time().si() <= within.si())
-                .map(ClearingPoint::current)
-                .min(Comparator.comparingDouble(Current::si))
-                .orElse(null);
+        return ClearingPoint.operatingCurrent(points(), within);
     }
 
     /** Most I²t it lets through in a fault of up to that current; absent where nothing says how long such a fault lasts. */

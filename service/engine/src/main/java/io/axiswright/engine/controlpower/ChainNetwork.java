@@ -1,5 +1,6 @@
 package io.axiswright.engine.controlpower;
 
+import io.axiswright.engine.quantity.Resistance;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -11,7 +12,8 @@ import java.util.stream.IntStream;
 
 /**
  * The 24 V network of one chain: its gateways in order away from the supply, then the axes on their spurs. The cables of
- * the feed links are open; spurs are given. An axis whose spur has no 24 V conductors is left out.
+ * the feed links are open; spurs and the cables of field devices are given. An axis whose spur has no 24 V conductors is
+ * left out.
  */
 final class ChainNetwork {
 
@@ -49,6 +51,12 @@ final class ChainNetwork {
                     spurs.add(Conductors.loopResistance(load.spur(), conductor));
                 }
             }
+            for (FieldLoad load : gateways.get(g).devices()) {
+                Resistance cable = load.device().cableResistance();
+                terminals.add(Terminal.of(load));
+                above.add(g);
+                spurs.add(cable == null ? 0 : cable.si());
+            }
         }
         parent = above.stream().mapToInt(Integer::intValue).toArray();
         spurResistance = spurs.stream().mapToDouble(Double::doubleValue).toArray();
@@ -56,6 +64,19 @@ final class ChainNetwork {
 
     String chain() {
         return chain;
+    }
+
+    /** Whether its gateways are fed one from the other in a row. */
+    boolean isRow() {
+        return IntStream.range(1, gateways.size())
+                .allMatch(k -> gateways.get(k - 1).id().equals(gateways.get(k).upstream()));
+    }
+
+    /** Some gateways of a row, the first of them fed straight from the supply. */
+    ChainNetwork part(int from, int to, Temperature conductor) {
+        List<ControlNode> nodes = new ArrayList<>(gateways.subList(from, to));
+        nodes.set(0, from == 0 ? nodes.getFirst() : nodes.getFirst().fedDirectly());
+        return new ChainNetwork(chain, nodes, conductor);
     }
 
     /** Its gateways; a feed link has the index of the gateway it feeds. */
@@ -79,50 +100,85 @@ final class ChainNetwork {
         return links;
     }
 
-    /** The sets of brakes that may pull in at the same moment, as terminal indices; none without brakes. */
-    List<BitSet> pullInCases(boolean together) {
-        List<BitSet> single = IntStream.range(0, terminals.size())
+    /** The load cases of a mode; none of pulling brakes in if there are no brakes. */
+    List<LoadCase> cases(ControlMode mode) {
+        int[] brakes = IntStream.range(0, terminals.size())
                 .filter(k -> terminals.get(k).hasBrake())
-                .mapToObj(ChainNetwork::only)
-                .toList();
-        if (!together || single.isEmpty()) {
-            return single;
-        }
-        BitSet all = new BitSet();
-        single.forEach(all::or);
-        return List.of(all);
+                .toArray();
+        return switch (mode) {
+            case STANDBY, START_UP, RUNNING, OUTPUTS_ON -> List.of(LoadCase.of(mode));
+            case BRAKES_TOGETHER -> brakes.length == 0 ? List.of() : List.of(new LoadCase(mode, set(brakes)));
+            case BRAKES_STAGGERED ->
+                IntStream.of(brakes)
+                        .mapToObj(brake -> new LoadCase(mode, set(brake)))
+                        .toList();
+        };
     }
 
-    /** The network with the given resistance of every feed link, the given brakes pulling in and all others held. */
-    FeederTree tree(double[] linkResistance, BitSet pullingIn) {
+    /** The cases the chain is judged by: outputs on, brakes pulling in as they may, and starting if that takes more. */
+    List<LoadCase> judgedCases(boolean together) {
+        List<LoadCase> cases = new ArrayList<>(cases(ControlMode.OUTPUTS_ON));
+        if (terminals.stream().anyMatch(Terminal::hasInrush)) {
+            cases.addAll(cases(ControlMode.START_UP));
+        }
+        cases.addAll(cases(together ? ControlMode.BRAKES_TOGETHER : ControlMode.BRAKES_STAGGERED));
+        return cases;
+    }
+
+    /** The network with the given resistance of every feed link and the loads of a case. */
+    FeederTree tree(double[] linkResistance, LoadCase loads) {
+        return new FeederTree(parent, resistances(linkResistance), draws(loads));
+    }
+
+    /** Resistance of the whole way from the supply to every terminal, there and back, Ω. */
+    double[] wayResistances(double[] linkResistance) {
+        double[] way = resistances(linkResistance);
+        for (int k = 0; k < way.length; k++) {
+            way[k] += parent[k] < 0 ? 0 : way[parent[k]];
+        }
+        return way;
+    }
+
+    /** The terminal with the longest of these ways; of equals the first. */
+    static int farthest(double[] ways) {
+        return IntStream.range(0, ways.length)
+                .reduce((best, k) -> ways[k] > ways[best] ? k : best)
+                .orElseThrow();
+    }
+
+    /** Whether a terminal is a given one or fed through it. */
+    boolean isBehind(int terminal, int other) {
+        int k = terminal;
+        while (k > other) {
+            k = parent[k];
+        }
+        return k == other;
+    }
+
+    private double[] resistances(double[] linkResistance) {
         double[] resistance = new double[terminals.size()];
         System.arraycopy(linkResistance, 0, resistance, 0, gateways.size());
         System.arraycopy(spurResistance, 0, resistance, gateways.size(), spurResistance.length);
-        return tree(resistance, loads(pullingIn));
+        return resistance;
     }
 
     /** The network as if its conductors had no resistance, spurs included. */
     ChainState lossless(SourceVoltages source, boolean together) {
-        return ChainState.of(this, pulling -> tree(new double[terminals.size()], loads(pulling)), source, together)
+        double[] none = new double[terminals.size()];
+        return ChainState.of(this, loads -> new FeederTree(parent, none, draws(loads)), source, together)
                 .orElseThrow(() -> new IllegalStateException("a network without resistance cannot collapse"));
     }
 
-    private FeederTree tree(double[] resistance, double[] conductance) {
-        double[] power = terminals.stream().mapToDouble(Terminal::power).toArray();
-        return new FeederTree(parent, resistance, power, conductance);
-    }
-
-    private double[] loads(BitSet pullingIn) {
+    private List<Draw> draws(LoadCase loads) {
         return IntStream.range(0, terminals.size())
-                .mapToDouble(k -> pullingIn.get(k)
-                        ? terminals.get(k).pullInConductance()
-                        : terminals.get(k).holdConductance())
-                .toArray();
+                .mapToObj(k ->
+                        terminals.get(k).draw(loads.mode(), loads.pullingIn().get(k)))
+                .toList();
     }
 
-    private static BitSet only(int index) {
+    private static BitSet set(int... indices) {
         BitSet set = new BitSet();
-        set.set(index);
+        IntStream.of(indices).forEach(set::set);
         return set;
     }
 }

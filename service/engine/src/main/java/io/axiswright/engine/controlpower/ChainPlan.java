@@ -4,6 +4,7 @@ import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A chain with its cables picked for one kind of control supply.
@@ -27,6 +28,32 @@ record ChainPlan(
 
     boolean holds() {
         return state.map(ChainState::holds).orElse(false);
+    }
+
+    /** Whether it holds and no gateway has to pass on more current than it can. */
+    boolean suffices() {
+        return holds()
+                && IntStream.range(0, cables.size())
+                        .allMatch(k -> currents.linkCurrent(k)
+                                <= network.gateways()
+                                        .get(k)
+                                        .gateway()
+                                        .passThroughCurrent()
+                                        .si());
+    }
+
+    /** Resistance of the longest way from the supply to a terminal, there and back, Ω. */
+    double longestWay(Temperature conductor) {
+        double[] ways = network.wayResistances(resistances(conductor));
+        return ways[ChainNetwork.farthest(ways)];
+    }
+
+    /** Price of its cables. */
+    Price price() {
+        return cables.stream()
+                .flatMap(Optional::stream)
+                .map(cable -> Price.of(cable))
+                .reduce(Price.NOTHING, Price::plus);
     }
 
     /** Loop resistances of the feed links, Ω; 0 where the cable is missing. */

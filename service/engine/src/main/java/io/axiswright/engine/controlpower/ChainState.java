@@ -1,7 +1,6 @@
 package io.axiswright.engine.controlpower;
 
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -17,41 +16,45 @@ final class ChainState {
     private final double[] steady;
     /** V, by terminal: lowest while any brake pulls in. */
     private final double[] pullIn;
+    /** V, by terminal: while the electronics start. */
+    private final double[] startUp;
     /** V, by terminal: while its own brake pulls in. */
     private final double[] release;
     /** A, by terminal: largest current of the link into it. */
     private final double[] linkCurrent;
 
     private double steadyCurrent;
-    private double worstCurrent;
+    private double releaseCurrent;
+    private double startUpCurrent;
     private double lowestVoltage = Double.POSITIVE_INFINITY;
-    private BitSet worstCase = new BitSet();
+    private LoadCase worstCase = LoadCase.of(ControlMode.OUTPUTS_ON);
 
     private ChainState(ChainNetwork network) {
         this.network = network;
         int n = network.terminals().size();
         steady = new double[n];
         pullIn = new double[n];
+        startUp = new double[n];
         release = new double[n];
         linkCurrent = new double[n];
         Arrays.fill(pullIn, Double.POSITIVE_INFINITY);
+        Arrays.fill(startUp, Double.POSITIVE_INFINITY);
         Arrays.fill(release, Double.POSITIVE_INFINITY);
     }
 
     /** The state of the network with the given trees for its load cases; none if the voltage collapses in any of them. */
     static Optional<ChainState> of(
-            ChainNetwork network, Function<BitSet, FeederTree> trees, SourceVoltages source, boolean together) {
+            ChainNetwork network, Function<LoadCase, FeederTree> trees, SourceVoltages source, boolean together) {
         ChainState state = new ChainState(network);
-        boolean stable = state.add(new BitSet(), true, trees, source);
-        List<BitSet> cases = network.pullInCases(together);
+        boolean stable = true;
+        List<LoadCase> cases = network.judgedCases(together);
         for (int k = 0; stable && k < cases.size(); k++) {
-            stable = state.add(cases.get(k), false, trees, source);
+            stable = state.add(cases.get(k), trees.apply(cases.get(k)), source);
         }
         return stable ? Optional.of(state) : Optional.empty();
     }
 
-    private boolean add(BitSet pulling, boolean isSteady, Function<BitSet, FeederTree> trees, SourceVoltages source) {
-        FeederTree tree = trees.apply(pulling);
+    private boolean add(LoadCase loads, FeederTree tree, SourceVoltages source) {
         Optional<OperatingPoint> low = tree.solve(source.low());
         Optional<OperatingPoint> high = tree.solve(source.high());
         if (low.isEmpty() || high.isEmpty()) {
@@ -59,24 +62,27 @@ final class ChainState {
         }
         double[] voltages = low.get().voltages();
         for (int k = 0; k < voltages.length; k++) {
-            if (isSteady) {
-                steady[k] = voltages[k];
-            } else {
-                pullIn[k] = Math.min(pullIn[k], voltages[k]);
+            switch (loads.mode()) {
+                case START_UP -> startUp[k] = voltages[k];
+                case BRAKES_TOGETHER, BRAKES_STAGGERED -> pullIn[k] = Math.min(pullIn[k], voltages[k]);
+                default -> steady[k] = voltages[k];
             }
-            if (pulling.get(k)) {
+            if (loads.pullingIn().get(k)) {
                 release[k] = voltages[k];
             }
             if (voltages[k] < lowestVoltage) {
                 lowestVoltage = voltages[k];
-                worstCase = pulling;
+                worstCase = loads;
             }
             linkCurrent[k] = Math.max(
                     linkCurrent[k], Math.max(low.get().currents()[k], high.get().currents()[k]));
         }
         double current = Math.max(low.get().sourceCurrent(), high.get().sourceCurrent());
-        steadyCurrent = isSteady ? current : steadyCurrent;
-        worstCurrent = Math.max(worstCurrent, current);
+        switch (loads.mode()) {
+            case START_UP -> startUpCurrent = current;
+            case BRAKES_TOGETHER, BRAKES_STAGGERED -> releaseCurrent = Math.max(releaseCurrent, current);
+            default -> steadyCurrent = current;
+        }
         return true;
     }
 
@@ -91,7 +97,7 @@ final class ChainState {
 
     /** Lowest voltage its electronics see in any load case. */
     double lowest(int terminal) {
-        return Math.min(steady[terminal], pullIn[terminal]);
+        return Math.min(steady[terminal], Math.min(pullIn[terminal], startUp[terminal]));
     }
 
     /** Voltage while its own brake pulls in; infinite without a brake. */
@@ -135,12 +141,22 @@ final class ChainState {
         return steadyCurrent;
     }
 
-    double worstCurrent() {
-        return worstCurrent;
+    /** Largest current while brakes pull in, or the steady one if that is larger, A. */
+    double releaseCurrent() {
+        return Math.max(steadyCurrent, releaseCurrent);
     }
 
-    /** The brakes pulling in where the voltage is lowest. */
-    BitSet worstCase() {
+    /** Current while the electronics start, A; 0 if that takes no more than their power. */
+    double startUpCurrent() {
+        return startUpCurrent;
+    }
+
+    double worstCurrent() {
+        return Math.max(releaseCurrent(), startUpCurrent);
+    }
+
+    /** The loads with which the voltage is lowest. */
+    LoadCase worstCase() {
         return worstCase;
     }
 }

@@ -23,6 +23,8 @@ final class ControlConstants {
     static final double BAND_HIGH = value("bandHigh");
     /** Interruption to ride through, s. */
     static final double DROP_OUT = value("dropOut");
+    /** Longest a short circuit of an output circuit may last, s. */
+    static final double CLEARING_TIME = value("clearingTime");
     /** How far the mains may lie from a supply's rated voltage, as a fraction of it. */
     static final double MAINS_MATCH = value("mainsMatch");
 

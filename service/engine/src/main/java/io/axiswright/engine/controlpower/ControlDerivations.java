@@ -3,13 +3,16 @@ package io.axiswright.engine.controlpower;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.LineResistance;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Resistance;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.TemperatureRise;
+import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -26,12 +29,20 @@ final class ControlDerivations {
                 new Derivation(
                         placed.id(),
                         "I_available",
-                        "I_rated · (1 − k · max(0, T − T_0))",
+                        "n · I_rated · (1 − k · max(0, T − T_0)) · k_altitude",
                         Derivation.inputs(
-                                "I_rated", supply.ratedCurrent(),
-                                "k", new Ratio(supply.deratePerKelvin()),
-                                "T", site.enclosureAmbient(),
-                                "T_0", supply.derateFrom()),
+                                "n",
+                                new Ratio(group.count() - group.spare()),
+                                "I_rated",
+                                supply.ratedCurrent(),
+                                "k_altitude",
+                                new Ratio(SupplyGroup.thinAir(supply.altitude(), site)),
+                                "k",
+                                new Ratio(supply.deratePerKelvin()),
+                                "T",
+                                site.enclosureAmbient(),
+                                "T_0",
+                                supply.derateFrom()),
                         "catalogue data of the item",
                         placed.availableCurrent()),
                 new Derivation(
@@ -62,13 +73,48 @@ final class ControlDerivations {
                 new Derivation(
                         placed.id(),
                         "t_hold",
-                        "t_rated · I_rated / I_steady",
+                        "t_rated · n · I_rated / I_steady",
                         Derivation.inputs(
+                                "n", new Ratio(group.count()),
                                 "t_rated", supply.holdUpTime(),
                                 "I_rated", supply.ratedCurrent(),
                                 "I_steady", placed.steadyCurrent()),
                         "derived: the energy stored at the input is the same at any load",
                         placed.holdUp()));
+    }
+
+    /** How a short circuit at the end of an output circuit is cleared. */
+    static List<Derivation> of(CircuitProtection circuit) {
+        String subject = circuit.end().subject();
+        return List.of(new Derivation(
+                subject,
+                "I_fault",
+                "min(V_0 / R_loop, what the supply gives beside its other circuits)",
+                Derivation.inputs(
+                        "V_0", new Voltage(circuit.plan().source().low()),
+                        "R_loop", new Resistance(circuit.resistance())),
+                "derived: Ohm's law; catalogue data of the supply",
+                new Current(circuit.faultCurrent())));
+    }
+
+    /** How long the first terminal to leave its band lasts with the buffer; none without one. */
+    static List<Derivation> of(Buffering buffering, PlacedControlSupply placed) {
+        var buffer = buffering.buffer();
+        return buffer.isEmpty()
+                ? List.of()
+                : List.of(new Derivation(
+                        placed.id(),
+                        "t_in_band",
+                        buffer.get().unit().heldVoltage() == null
+                                ? "t_hold + ∫ C/I(V) dV, C = 2 E / V_out²"
+                                : "t_hold + E / (V I), outputs on until the last stop is over, then standby",
+                        Derivation.inputs(
+                                "t_hold",
+                                placed.holdUp(),
+                                "E",
+                                new Energy(buffer.get().energy())),
+                        "derived: energy of the buffer at the end of its life",
+                        new Time(Arrays.stream(buffering.inBand()).min().orElse(0))));
     }
 
     static List<Derivation> of(ChainPlan plan, Temperature conductor, @Nullable Double collapse) {

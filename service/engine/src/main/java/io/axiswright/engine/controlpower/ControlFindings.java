@@ -22,7 +22,7 @@ final class ControlFindings {
     static final String PRACTICE = "common practice, no source";
 
     private static final String BAND = "IEC 61131-2 (24 V DC, -15 % / +20 %), from memory";
-    private static final String ITEM = "catalogue data of the item";
+    static final String ITEM = "catalogue data of the item";
 
     private ControlFindings() {}
 

@@ -4,6 +4,7 @@ import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param brake its holding brake; none if absent
  * @param spur the cable from the gateway to it
  * @param keepAlive whether its position must survive a loss of mains
+ * @param restTime from the demand of its controlled stop until it rests and its brake holds, all of which needs control power;
+ *     absent if it stops without
  */
 public record ControlLoad(
         String axis,
@@ -23,4 +26,17 @@ public record ControlLoad(
         DriveUnit driveUnit,
         @Nullable HoldingBrake brake,
         CableAssembly spur,
-        boolean keepAlive) {}
+        boolean keepAlive,
+        @Bounds(min = 0) @Nullable Time restTime) {
+
+    /** An axis that stops without control power. */
+    public ControlLoad(
+            String axis,
+            int axisIndex,
+            DriveUnit driveUnit,
+            @Nullable HoldingBrake brake,
+            CableAssembly spur,
+            boolean keepAlive) {
+        this(axis, axisIndex, driveUnit, brake, spur, keepAlive, null);
+    }
+}

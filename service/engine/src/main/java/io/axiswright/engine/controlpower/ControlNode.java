@@ -16,7 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param depth its place on the chain, 1 next to the host
  * @param upstream id of the gateway of the same chain it is fed from; fed from the control supply if absent
  * @param feedLength length of cable the way from there needs
+ * @param directLength length of cable the way from the control supply straight to it needs
  * @param loads the axes on its spurs
+ * @param devices the field devices fed through it
  */
 public record ControlNode(
         String id,
@@ -25,10 +27,30 @@ public record ControlNode(
         @Bounds(min = 1, max = 64) int depth,
         @Nullable String upstream,
         @Bounds(min = 0, max = 1000) Length feedLength,
-        @Count(max = 256) List<ControlLoad> loads) {
+        @Bounds(min = 0, max = 1000) Length directLength,
+        @Count(max = 256) List<ControlLoad> loads,
+        @Count(max = 1024) List<FieldLoad> devices) {
 
-    /** Keeps the list from being changed. */
+    /** Keeps the lists from being changed. */
     public ControlNode {
         loads = List.copyOf(loads);
+        devices = List.copyOf(devices);
+    }
+
+    /** A gateway without field devices, as far from the control supply as from where it is fed. */
+    public ControlNode(
+            String id,
+            GatewayType gateway,
+            String chain,
+            int depth,
+            @Nullable String upstream,
+            Length feedLength,
+            List<ControlLoad> loads) {
+        this(id, gateway, chain, depth, upstream, feedLength, feedLength, loads, List.of());
+    }
+
+    /** The same fed straight from the control supply. */
+    ControlNode fedDirectly() {
+        return new ControlNode(id, gateway, chain, depth, null, directLength, directLength, loads, devices);
     }
 }

@@ -1,15 +1,14 @@
 package io.axiswright.engine.controlpower;
 
+import io.axiswright.engine.catalogue.BufferUnit;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.ControlSupply;
+import io.axiswright.engine.catalogue.OutputProtection;
 import io.axiswright.engine.design.ControlPower;
 import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.Site;
-import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
-import io.axiswright.engine.quantity.Time;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What the control supply has to feed, and what may be used to do so.
@@ -18,27 +17,31 @@ import org.jspecify.annotations.Nullable;
  * @param site where the machine stands
  * @param mains what the control supplies are fed from
  * @param nodes the gateways with the axes on them
- * @param longestStop longest controlled stop, from demand to rest, that must have control power to its end; none if absent
  * @param supplies control supplies to choose among
  * @param cables cables to choose among; those of use CONTROL_SUPPLY with 24 V conductors count
+ * @param protections protection of output circuits to choose among
+ * @param buffers buffers to choose among
  */
 public record ControlPowerRequest(
         ControlPower spec,
         Site site,
         Mains mains,
         @Count(max = 4096) List<ControlNode> nodes,
-        @Bounds(min = 0) @Nullable Time longestStop,
         List<ControlSupply> supplies,
-        List<CableAssembly> cables) {
+        List<CableAssembly> cables,
+        List<OutputProtection> protections,
+        List<BufferUnit> buffers) {
 
     /** Keeps the lists from being changed. */
     public ControlPowerRequest {
         nodes = List.copyOf(nodes);
         supplies = List.copyOf(supplies);
         cables = List.copyOf(cables);
+        protections = List.copyOf(protections);
+        buffers = List.copyOf(buffers);
     }
 
-    /** A request without controlled stops. */
+    /** A request with neither protection of output circuits nor buffers to choose among. */
     public ControlPowerRequest(
             ControlPower spec,
             Site site,
@@ -46,6 +49,6 @@ public record ControlPowerRequest(
             List<ControlNode> nodes,
             List<ControlSupply> supplies,
             List<CableAssembly> cables) {
-        this(spec, site, mains, nodes, null, supplies, cables);
+        this(spec, site, mains, nodes, supplies, cables, List.of(), List.of());
     }
 }

@@ -37,7 +37,8 @@ public final class ControlPowerSizing {
         if (supplies.isEmpty()) {
             networks.forEach(writer::unfed);
         } else {
-            new SupplyPicker(request, networks, supplies, cables).pick().forEach(writer::supply);
+            var feeds = new FeedPoints(cables, conductor);
+            new SupplyPicker(request, networks, supplies, feeds).pick().forEach(writer::supply);
         }
         return writer.result();
     }

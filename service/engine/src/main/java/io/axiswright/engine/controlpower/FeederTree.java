@@ -1,12 +1,15 @@
 package io.axiswright.engine.controlpower;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A tree of loop resistances fed at its root, with a constant power and a constant conductance at every node.
+ * A tree of loop resistances fed at its root, with a constant power, a constant conductance and a constant current at every
+ * node.
  *
- * <p>In nodal form f(V) = Y V + G V + P/V − Y V₀ = 0. Every P/V is convex and the Jacobian is a symmetric matrix with no
+ * <p>In nodal form f(V) = Y V + G V + P/V + I − Y V₀ = 0. Every P/V is convex and the Jacobian is a symmetric matrix with no
  * positive entry off the diagonal, so Newton's method started from the source voltage at every node, which lies above any
  * solution, falls monotonically to the highest solution — the physical one — and, if there is none, must meet a pivot that
  * is not positive or a voltage that is not (monotone Newton theorem; Ortega and Rheinboldt, Iterative Solution of Nonlinear
@@ -25,20 +28,21 @@ final class FeederTree {
     private final double[] resistance;
     private final double[] power;
     private final double[] conductance;
+    private final double[] constantCurrent;
 
     /**
      * A tree of nodes.
      *
      * @param parent index of the node each hangs on, smaller than its own; −1 for the source
      * @param resistance loop resistance of the link into each, Ω
-     * @param power constant power each takes, W
-     * @param conductance constant conductance of each, S
+     * @param draws what each takes
      */
-    FeederTree(int[] parent, double[] resistance, double[] power, double[] conductance) {
+    FeederTree(int[] parent, double[] resistance, List<Draw> draws) {
         this.parent = parent.clone();
         this.resistance = resistance.clone();
-        this.power = power.clone();
-        this.conductance = conductance.clone();
+        this.power = draws.stream().mapToDouble(Draw::power).toArray();
+        this.conductance = draws.stream().mapToDouble(Draw::conductance).toArray();
+        this.constantCurrent = draws.stream().mapToDouble(Draw::current).toArray();
     }
 
     /** The stable working point; none if the voltage collapses. */
@@ -50,13 +54,13 @@ final class FeederTree {
     Optional<OperatingPoint> solve(double source, double multiple) {
         int n = parent.length;
         double[] v = new double[n];
-        java.util.Arrays.fill(v, source);
+        Arrays.fill(v, source);
         double[] current = new double[n];
         double[] a = new double[n];
         double[] b = new double[n];
         for (int step = 0; step < MOST_STEPS; step++) {
             for (int k = 0; k < n; k++) {
-                a[k] = multiple * 2 * power[k] / v[k];
+                a[k] = multiple * (2 * power[k] / v[k] + constantCurrent[k]);
                 b[k] = multiple * (conductance[k] - power[k] / (v[k] * v[k]));
             }
             for (int k = n - 1; k >= 0; k--) {

@@ -10,23 +10,32 @@ final class Placing {
 
     private Placing() {}
 
-    static PlacedControlSupply of(SupplyGroup group, String id, ControlPowerRequest request) {
+    static PlacedControlSupply of(SupplyGroup group, Buffering buffering, String id, ControlPowerRequest request) {
         var supply = group.supply();
         double output = supply.outputVoltage().si() * group.steadyCurrent();
         double input = output / supply.efficiency();
         return new PlacedControlSupply(
                 id,
                 supply.id(),
+                group.count(),
+                group.spare(),
                 request.spec().place(),
-                group.plans().stream().map(plan -> plan.network().chain()).toList(),
+                group.plans().stream()
+                        .map(plan -> plan.network().chain())
+                        .distinct()
+                        .toList(),
                 new Current(group.steadyCurrent()),
                 new Current(group.worstCurrent()),
                 new Current(group.availableCurrent()),
                 loadShare(group),
                 new Power(input),
                 new ApparentPower(input / supply.powerFactor()),
+                supply.inputInrush() == null
+                        ? null
+                        : new Current(supply.inputInrush().si() * group.count()),
                 new Power(input - output),
                 holdUp(group),
+                buffering.buffer().map(Buffer::chosen).orElse(null),
                 supply.feed());
     }
 
@@ -38,10 +47,10 @@ final class Placing {
     }
 
     /** The energy stored at the input is the same at any load, so the time goes with the inverse of the current. */
-    private static Time holdUp(SupplyGroup group) {
+    static Time holdUp(SupplyGroup group) {
         Time rated = group.supply().holdUpTime();
         double steady = group.steadyCurrent();
-        double share = steady / group.supply().ratedCurrent().si();
+        double share = steady / group.supply().ratedCurrent().si() / group.count();
         return share > 0 ? new Time(rated.si() / share) : rated;
     }
 }

@@ -26,6 +26,10 @@ record Price(int onRequest, BigDecimal amount) implements Comparable<Price> {
         return new Price(onRequest + other.onRequest, amount.add(other.amount));
     }
 
+    Price times(int count) {
+        return new Price(onRequest * count, amount.multiply(BigDecimal.valueOf(count)));
+    }
+
     @Override
     public int compareTo(Price other) {
         return ORDER.compare(this, other);

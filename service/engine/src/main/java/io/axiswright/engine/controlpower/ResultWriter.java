@@ -11,9 +11,10 @@ import io.axiswright.engine.quantity.Resistance;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -29,6 +30,8 @@ final class ResultWriter {
     private final List<ChainFeed> chains = new ArrayList<>();
     private final List<FeedLink> links = new ArrayList<>();
     private final List<ControlVoltage> voltages = new ArrayList<>();
+    private final List<OutputCircuit> circuits = new ArrayList<>();
+    private final List<HoldUp> holdUps = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private final List<Derivation> derivations = new ArrayList<>();
 
@@ -59,39 +62,65 @@ final class ResultWriter {
         var nominal = new SourceVoltages(ControlConstants.NOMINAL, ControlConstants.NOMINAL);
         ChainState state = network.lossless(nominal, request.spec().brakesReleaseTogether());
         Current worst = new Current(state.worstCurrent());
-        chains.add(new ChainFeed(network.chain(), null, new Current(state.steadyCurrent()), worst, null));
+        chains.add(
+                new ChainFeed(network.chain(), null, null, new Current(state.steadyCurrent()), worst, null, List.of()));
         findings.add(CONTROL_SUPPLY_NONE.at(
                 network.chain(), ControlFindings.POINTER, ControlFindings.PRACTICE, worst, null));
     }
 
     /** A supply with all chains on it. */
     void supply(SupplyGroup group) {
-        PlacedControlSupply placed = Placing.of(group, "control-supply-" + (supplies.size() + 1), request);
+        Buffering buffering = Buffering.of(group, Placing.holdUp(group).si(), request);
+        PlacedControlSupply placed = Placing.of(group, buffering, "control-supply-" + (supplies.size() + 1), request);
         supplies.add(placed);
-        findings.addAll(SupplyFindings.of(group, placed, request));
+        holdUps.addAll(buffering.results(group, placed.id()));
+        group.protections().forEach(protection -> circuits.add(protection.result(placed.id())));
+        findings.addAll(SupplyFindings.of(group, placed, buffering, request));
         derivations.addAll(ControlDerivations.of(group, placed, request));
+        derivations.addAll(ControlDerivations.of(buffering, placed));
+        group.protections().forEach(circuit -> derivations.addAll(ControlDerivations.of(circuit)));
         group.plans().forEach(plan -> chain(plan, placed.id()));
     }
 
     private void chain(ChainPlan plan, String supply) {
         ChainState currents = plan.currents();
         Double collapse = collapse(plan);
+        Map<ControlMode, Optional<ModeState>> modes = modes(plan);
         chains.add(new ChainFeed(
                 plan.network().chain(),
+                plan.network().gateways().getFirst().id(),
                 supply,
                 new Current(currents.steadyCurrent()),
                 new Current(currents.worstCurrent()),
-                collapse));
+                collapse,
+                modes.entrySet().stream()
+                        .map(mode -> new ModeCurrent(
+                                mode.getKey(),
+                                mode.getValue()
+                                        .map(state -> new Current(state.current()))
+                                        .orElse(null)))
+                        .toList()));
         for (int k = 0; k < plan.cables().size(); k++) {
             links.add(link(plan, k));
         }
         plan.state().ifPresent(state -> {
             for (int k = 0; k < plan.network().terminals().size(); k++) {
-                voltages.add(voltage(plan.network().terminals().get(k), state, k));
+                voltages.add(voltage(plan.network().terminals().get(k), state, modes, k));
             }
         });
         findings.addAll(ControlFindings.of(plan, collapse, longestCable));
         derivations.addAll(ControlDerivations.of(plan, conductor, collapse));
+    }
+
+    /** Every mode that exists; none of them without all cables. */
+    private Map<ControlMode, Optional<ModeState>> modes(ChainPlan plan) {
+        Map<ControlMode, Optional<ModeState>> modes = new EnumMap<>(ControlMode.class);
+        for (ControlMode mode : ControlMode.values()) {
+            if (plan.isCabled() && !plan.network().cases(mode).isEmpty()) {
+                modes.put(mode, ModeState.of(plan, mode, conductor));
+            }
+        }
+        return modes;
     }
 
     /** In the load case with the lowest voltage; with all brakes that may pull in together if there is no working point. */
@@ -99,20 +128,20 @@ final class ResultWriter {
         if (!plan.isCabled()) {
             return null;
         }
-        BitSet worst = plan.state().map(ChainState::worstCase).orElseGet(() -> heaviest(plan));
+        LoadCase worst = plan.state().map(ChainState::worstCase).orElseGet(() -> heaviest(plan));
         var multiple = plan.network()
                 .tree(plan.resistances(conductor), worst)
                 .collapseMultiple(plan.source().low());
         return multiple.isPresent() ? multiple.getAsDouble() : null;
     }
 
-    private BitSet heaviest(ChainPlan plan) {
-        return plan.network().pullInCases(request.spec().brakesReleaseTogether()).stream()
-                .min(Comparator.comparingDouble(pulling -> plan.network()
-                        .tree(plan.resistances(conductor), pulling)
+    private LoadCase heaviest(ChainPlan plan) {
+        return plan.network().judgedCases(request.spec().brakesReleaseTogether()).stream()
+                .min(Comparator.comparingDouble((LoadCase loads) -> plan.network()
+                        .tree(plan.resistances(conductor), loads)
                         .collapseMultiple(plan.source().low())
                         .orElse(Double.POSITIVE_INFINITY)))
-                .orElseGet(BitSet::new);
+                .orElseThrow();
     }
 
     private FeedLink link(ChainPlan plan, int index) {
@@ -130,7 +159,8 @@ final class ResultWriter {
                 current.flatMap(i -> resistance.map(r -> new Voltage(i * r))).orElse(null));
     }
 
-    private static ControlVoltage voltage(Terminal terminal, ChainState state, int index) {
+    private static ControlVoltage voltage(
+            Terminal terminal, ChainState state, Map<ControlMode, Optional<ModeState>> modes, int index) {
         double required = state.tightestAtRelease(index) ? terminal.requiredToRelease() : terminal.required();
         return new ControlVoltage(
                 terminal.subject(),
@@ -138,6 +168,10 @@ final class ResultWriter {
                 new Voltage(state.steady(index)),
                 new Voltage(state.pullIn(index)),
                 new Voltage(required),
+                modes.values().stream()
+                        .flatMap(Optional::stream)
+                        .map(mode -> new ModeVoltage(mode.mode(), new Voltage(mode.voltages()[index])))
+                        .toList(),
                 new Voltage(state.margin(index)));
     }
 
@@ -145,6 +179,7 @@ final class ResultWriter {
         ControlVoltage worst = voltages.stream()
                 .min(Comparator.comparingDouble(v -> v.margin().si()))
                 .orElse(null);
-        return new ControlPowerResult(supplies, chains, links, voltages, worst, findings, derivations);
+        return new ControlPowerResult(
+                supplies, chains, links, voltages, circuits, holdUps, worst, findings, derivations);
     }
 }

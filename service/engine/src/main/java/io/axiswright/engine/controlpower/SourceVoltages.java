@@ -10,6 +10,11 @@ import io.axiswright.engine.catalogue.ControlSupply;
  */
 record SourceVoltages(double low, double high) {
 
+    /** Whether low and high are the same. */
+    boolean isOne() {
+        return low == high;
+    }
+
     static SourceVoltages of(ControlSupply supply) {
         double output = supply.outputVoltage().si();
         return new SourceVoltages(output * (1 - supply.regulation()), output);

@@ -1,10 +1,8 @@
 package io.axiswright.engine.controlpower;
 
 import static io.axiswright.engine.finding.FindingCode.CONTROL_BRAKE_RELEASE;
-import static io.axiswright.engine.finding.FindingCode.CONTROL_HOLD_UP_SHORT;
-import static io.axiswright.engine.finding.FindingCode.CONTROL_KEEP_ALIVE_HOLD_UP;
+import static io.axiswright.engine.finding.FindingCode.CONTROL_REDUNDANCY_NONE;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_START_LOCK;
-import static io.axiswright.engine.finding.FindingCode.CONTROL_STOP_OUTLASTS_HOLD_UP;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_SUPPLY_MAINS_VOLTAGE;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_SUPPLY_OVERLOADED;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_VOLTAGE_ABOVE_BAND;
@@ -15,7 +13,6 @@ import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
-import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +21,6 @@ import org.jspecify.annotations.Nullable;
 /** What there is to remark about one control supply. */
 final class SupplyFindings {
 
-    private static final String DROP_OUT = "IEC 60204-1 4.3.3, from memory";
-
     private final String subject;
     private final List<Finding> findings = new ArrayList<>();
 
@@ -33,12 +28,14 @@ final class SupplyFindings {
         this.subject = subject;
     }
 
-    static List<Finding> of(SupplyGroup group, PlacedControlSupply placed, ControlPowerRequest request) {
+    static List<Finding> of(
+            SupplyGroup group, PlacedControlSupply placed, Buffering buffering, ControlPowerRequest request) {
         SupplyFindings notes = new SupplyFindings(placed.id());
         notes.load(group);
         notes.voltages(group, request.mains());
-        notes.care(group, placed.holdUp());
-        notes.stop(placed.holdUp(), request.longestStop());
+        notes.findings.addAll(OutputFindings.of(group, placed.id(), request));
+        notes.findings.addAll(HoldUpFindings.of(group, placed, buffering, request));
+        notes.care(group);
         return notes.findings;
     }
 
@@ -46,6 +43,13 @@ final class SupplyFindings {
         Current available = new Current(group.availableCurrent());
         if (!group.suffices()) {
             add(CONTROL_SUPPLY_OVERLOADED, ControlFindings.PRACTICE, new Current(group.neededCurrent()), available);
+        }
+        if (!group.isRedundantEnough()) {
+            add(
+                    CONTROL_REDUNDANCY_NONE,
+                    ControlFindings.PRACTICE,
+                    new Ratio(group.supply().mostParallel()),
+                    new Ratio(group.wanted() + 1));
         }
         if (!group.starts()) {
             add(
@@ -74,32 +78,13 @@ final class SupplyFindings {
         }
     }
 
-    private void care(SupplyGroup group, Time holdUp) {
-        if (holdUp.si() < ControlConstants.DROP_OUT) {
-            add(CONTROL_HOLD_UP_SHORT, DROP_OUT, holdUp, new Time(ControlConstants.DROP_OUT));
-        }
-        List<ControlLoad> loads = group.plans().stream()
-                .flatMap(plan -> plan.network().gateways().stream())
-                .flatMap(node -> node.loads().stream())
-                .toList();
-        long keptAlive = loads.stream().filter(ControlLoad::keepAlive).count();
-        if (keptAlive > 0) {
-            add(CONTROL_KEEP_ALIVE_HOLD_UP, DROP_OUT, holdUp, new Ratio(keptAlive));
-        }
-        long brakes = loads.stream().filter(load -> load.brake() != null).count();
+    private void care(SupplyGroup group) {
+        long brakes = group.plans().stream()
+                .flatMap(plan -> plan.network().terminals().stream())
+                .filter(Terminal::hasBrake)
+                .count();
         if (brakes > 0) {
             add(CONTROL_BRAKE_RELEASE, "ISO 12100 (gravity and stored energy), from memory", new Ratio(brakes), null);
-        }
-    }
-
-    /** A controlled stop that begins as mains is lost still needs its controls until it ends. */
-    private void stop(Time holdUp, @Nullable Time longest) {
-        if (longest != null && holdUp.si() < longest.si()) {
-            add(
-                    CONTROL_STOP_OUTLASTS_HOLD_UP,
-                    "derived: reaction and deceleration time of the slowest stop zone",
-                    holdUp,
-                    longest);
         }
     }
 

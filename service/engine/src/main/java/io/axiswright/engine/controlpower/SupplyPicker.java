@@ -21,21 +21,18 @@ final class SupplyPicker {
     private final ControlPowerRequest request;
     private final List<ChainNetwork> networks;
     private final List<ControlSupply> supplies;
-    private final CablePicker cables;
-    private final Map<List<Object>, ChainPlan> plans = new HashMap<>();
+    private final FeedPoints feeds;
+    private final Map<List<Object>, List<ChainPlan>> plans = new HashMap<>();
     private final Map<Long, SupplyGroup> groups = new HashMap<>();
     private final Map<Long, Division> divisions = new HashMap<>();
 
     /** Supplies that the mains can feed are tried; there must be one. At most 64 chains. */
     SupplyPicker(
-            ControlPowerRequest request,
-            List<ChainNetwork> networks,
-            List<ControlSupply> supplies,
-            CablePicker cables) {
+            ControlPowerRequest request, List<ChainNetwork> networks, List<ControlSupply> supplies, FeedPoints feeds) {
         this.request = request;
         this.networks = networks;
         this.supplies = supplies;
-        this.cables = cables;
+        this.feeds = feeds;
     }
 
     private record Division(SupplyCost cost, List<SupplyGroup> groups) {}
@@ -87,17 +84,19 @@ final class SupplyPicker {
         }
         SupplyGroup best = null;
         for (ControlSupply supply : supplies) {
-            SupplyGroup group = SupplyGroup.of(
-                    supply,
-                    MainsMatch.hasVoltage(request.mains(), supply),
-                    IntStream.range(0, networks.size())
-                            .filter(k -> (chains >> k & 1) != 0)
-                            .mapToObj(k -> plan(k, supply))
-                            .toList(),
-                    request.spec(),
-                    request.site());
-            if (best == null || isBetter(group, best)) {
-                best = group;
+            List<ChainPlan> plans = IntStream.range(0, networks.size())
+                    .filter(k -> (chains >> k & 1) != 0)
+                    .mapToObj(k -> plan(k, supply))
+                    .flatMap(List::stream)
+                    .toList();
+            boolean matches = MainsMatch.hasVoltage(request.mains(), supply);
+            // one alone is never redundant, so it is tried only where there is no choice
+            int fewest = request.spec().isRedundant() ? Math.min(2, supply.mostParallel()) : 1;
+            for (int count = fewest; count <= supply.mostParallel(); count++) {
+                SupplyGroup group = SupplyGroup.of(supply, count, matches, plans, request);
+                if (best == null || isBetter(group, best)) {
+                    best = group;
+                }
             }
         }
         if (best == null) {
@@ -110,13 +109,19 @@ final class SupplyPicker {
     /** Cheaper; of overloaded supplies, the one that gives more. */
     private static boolean isBetter(SupplyGroup group, SupplyGroup best) {
         if (group.cost().overloaded() == 1 && best.cost().overloaded() == 1) {
-            return group.availableCurrent() > best.availableCurrent();
+            return group.spare() != best.spare()
+                    ? group.spare() > best.spare()
+                    : group.availableCurrent() > best.availableCurrent();
         }
         return group.cost().compareTo(best.cost()) < 0;
     }
 
-    private ChainPlan plan(int network, ControlSupply supply) {
+    private List<ChainPlan> plan(int network, ControlSupply supply) {
         SourceVoltages source = SourceVoltages.of(supply);
-        return plans.computeIfAbsent(List.of(network, source), key -> cables.pick(networks.get(network), source));
+        double available = supply.ratedCurrent().si() * SupplyGroup.derating(supply, request.site());
+        FaultSource fault = FaultSource.of(source.low(), available, supply.overload(), 1, 0);
+        var farEnd = new FarEnd(request.protections(), fault);
+        return plans.computeIfAbsent(
+                List.of(network, source, fault), key -> feeds.plan(networks.get(network), source, farEnd));
     }
 }

@@ -5,5 +5,7 @@ public enum TerminalKind {
     /** A gateway. */
     GATEWAY,
     /** A drive unit with its holding brake, if it has one. */
-    DRIVE_UNIT
+    DRIVE_UNIT,
+    /** A sensor, valve or signal fed through a gateway. */
+    FIELD_DEVICE
 }

@@ -231,6 +231,23 @@ public final class DesignCheck {
         } else if (network.places().stream().noneMatch(place -> place.id().equals(controlPower.place()))) {
             dangling("/controlPower/place", "place of the network", controlPower.place(), "network.places");
         }
+        checkFieldDevices(controlPower.fieldDeviceList());
+    }
+
+    private void checkFieldDevices(List<FieldDevice> devices) {
+        requireUnique(
+                "/controlPower/fieldDevices",
+                devices.stream().map(FieldDevice::id).toList());
+        Set<String> axes = design.axes().stream().map(Axis::id).collect(Collectors.toSet());
+        for (int k = 0; k < devices.size(); k++) {
+            if (!axes.contains(devices.get(k).axis())) {
+                dangling(
+                        "/controlPower/fieldDevices/" + k + "/axis",
+                        "axis",
+                        devices.get(k).axis(),
+                        "axes");
+            }
+        }
     }
 
     private void fault(String pointer, FaultCode code, String detail, String accepted) {

@@ -7,12 +7,13 @@ import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.controlpower.ControlLoad;
 import io.axiswright.engine.controlpower.ControlNode;
 import io.axiswright.engine.controlpower.ControlPowerRequest;
+import io.axiswright.engine.controlpower.FieldLoad;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.FieldDevice;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
-import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.duty.AxisDuty;
 import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.quantity.Length;
@@ -21,11 +22,13 @@ import io.axiswright.engine.topology.PlacedGateway;
 import io.axiswright.engine.topology.SpurLink;
 import io.axiswright.engine.topology.TopologyResult;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The 24 V network as the layout makes it: each trunk's gateways are fed one from the other, the first from the supply. */
@@ -61,18 +64,30 @@ final class ControlPowerParts {
                 design.site(),
                 design.mains(),
                 topology.gateways().stream().map(parts::node).toList(),
-                longestStop(design),
                 request.catalogue().controlSupplies(),
-                request.catalogue().cableAssemblies());
+                request.catalogue().cableAssemblies(),
+                request.catalogue().outputProtectionStock(),
+                request.catalogue().bufferStock());
     }
 
-    /** What a controlled stop takes is known from the design alone. */
-    private static @Nullable Time longestStop(Design design) {
+    /** What a controlled stop takes is known from the design alone; the drive has to hold the load until its brake does. */
+    private @Nullable Time restTime(Axis axis, @Nullable HoldingBrake brake) {
         return design.stopZones().stream()
-                .map(StopZone::plannedStop)
-                .filter(Objects::nonNull)
-                .max(Comparator.comparingDouble(Time::si))
+                .filter(zone -> zone.id().equals(axis.stopZone()))
+                .flatMap(zone -> Stream.ofNullable(zone.plannedStop()))
+                .map(stop -> new Time(
+                        stop.si() + (brake == null ? 0 : brake.engageDelay().si())))
+                .findFirst()
                 .orElse(null);
+    }
+
+    private List<FieldLoad> devices(PlacedGateway gateway) {
+        Set<String> axes = gateway.spurs().stream().map(SpurLink::axis).collect(Collectors.toSet());
+        List<FieldDevice> devices = Needed.controlPower(design).fieldDeviceList();
+        return IntStream.range(0, devices.size())
+                .filter(k -> axes.contains(devices.get(k).axis()))
+                .mapToObj(k -> new FieldLoad(devices.get(k), k))
+                .toList();
     }
 
     private ControlNode node(PlacedGateway gateway) {
@@ -85,7 +100,9 @@ final class ControlPowerParts {
                 gateway.depth(),
                 gateway.upstream(),
                 between(from, gateway.place()),
-                loads(gateway));
+                between(Needed.controlPower(design).place(), gateway.place()),
+                loads(gateway),
+                devices(gateway));
     }
 
     private Length between(String from, String to) {
@@ -108,13 +125,15 @@ final class ControlPowerParts {
             AxisDuty duty = duties.get(axis.id());
             DriveUnit unit = duty == null ? null : stock.find(DriveUnit.class, duty.driveUnit());
             if (duty != null && unit != null) {
+                HoldingBrake brake = stock.find(HoldingBrake.class, duty.holdingBrake());
                 loads.add(new ControlLoad(
                         axis.id(),
                         index,
                         unit,
-                        stock.find(HoldingBrake.class, duty.holdingBrake()),
+                        brake,
                         stock.get(CableAssembly.class, spur.cable()),
-                        axis.drive().keepAlive()));
+                        axis.drive().keepAlive(),
+                        restTime(axis, brake)));
             }
         }
         return loads;

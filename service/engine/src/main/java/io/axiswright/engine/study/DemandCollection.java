@@ -4,6 +4,8 @@ import io.axiswright.engine.bill.Demand;
 import io.axiswright.engine.braking.GroupBraking;
 import io.axiswright.engine.catalogue.DemandCondition;
 import io.axiswright.engine.catalogue.NeedKind;
+import io.axiswright.engine.controlpower.ChosenBuffer;
+import io.axiswright.engine.controlpower.PlacedControlSupply;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.MountingKind;
 import io.axiswright.engine.duty.AxisDuty;
@@ -87,14 +89,29 @@ final class DemandCollection {
     }
 
     private void addControlPower() {
+        run.controlPower().supplies().forEach(this::addControlSupply);
         run.controlPower()
-                .supplies()
-                .forEach(supply ->
-                        add(supply.item(), "control supply " + supply.id(), "feeds 24 V", "/design/controlPower"));
+                .circuits()
+                .forEach(circuit -> add(
+                        circuit.item(),
+                        "chain " + circuit.chain(),
+                        "protects its 24 V output circuit",
+                        "/design/controlPower"));
         run.controlPower()
                 .links()
                 .forEach(link ->
                         add(link.item(), "gateway " + link.node(), "feeds it with 24 V", "/design/controlPower"));
+    }
+
+    private void addControlSupply(PlacedControlSupply supply) {
+        String asker = "control supply " + supply.id();
+        for (int unit = 0; unit < supply.count(); unit++) {
+            add(supply.item(), asker, "feeds 24 V", "/design/controlPower");
+        }
+        ChosenBuffer buffer = supply.buffer();
+        for (int unit = 0; buffer != null && unit < buffer.count(); unit++) {
+            add(buffer.item(), asker, "feeds on after mains is lost", "/design/controlPower");
+        }
     }
 
     private void addSupply() {

@@ -110,21 +110,24 @@ final class SupplyParts {
         ControlSupply item = stock.get(ControlSupply.class, placed.item());
         double ratedInput =
                 item.outputVoltage().si() * item.ratedCurrent().si() / item.efficiency() / item.powerFactor();
-        loads.add(new SupplyLoad(
-                placed.id(),
-                LoadUse.CONTROL_SUPPLY,
-                item.feed(),
-                item.ratedVoltage(),
-                lineCurrent(ratedInput, item.ratedVoltage(), item.feed()),
-                lineCurrent(placed.inputApparentPower().si(), item.ratedVoltage(), item.feed()),
-                item.maxProtectiveDevice(),
-                NO_COUNT_LIMIT,
-                null,
-                NO_CURRENT,
-                route(place(placed.place())),
-                "/design/controlPower",
-                null,
-                null));
+        double input = placed.inputApparentPower().si() / placed.count();
+        for (int unit = 1; unit <= placed.count(); unit++) {
+            loads.add(new SupplyLoad(
+                    placed.count() == 1 ? placed.id() : placed.id() + "/" + unit,
+                    LoadUse.CONTROL_SUPPLY,
+                    item.feed(),
+                    item.ratedVoltage(),
+                    lineCurrent(ratedInput, item.ratedVoltage(), item.feed()),
+                    lineCurrent(input, item.ratedVoltage(), item.feed()),
+                    item.maxProtectiveDevice(),
+                    NO_COUNT_LIMIT,
+                    null,
+                    NO_CURRENT,
+                    route(place(placed.place())),
+                    "/design/controlPower",
+                    null,
+                    null));
+        }
     }
 
     private static Current lineCurrent(double voltAmperes, Voltage voltage, Feed feed) {

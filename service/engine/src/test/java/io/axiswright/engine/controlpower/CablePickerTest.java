@@ -28,7 +28,8 @@ class CablePickerTest {
             }
             boolean together = random.nextBoolean();
             var network = new ChainNetwork("p", nodes(random), conductor);
-            ChainPlan plan = new CablePicker(cables, ControlParts.SITE, together).pick(network, SOURCE);
+            ChainPlan plan = new CablePicker(cables, ControlParts.SITE, together)
+                    .pick(network, SOURCE, Double.POSITIVE_INFINITY);
             Optional<Double> cheapest = cheapest(network, cables, together);
             assertThat(plan.holds()).as("seed 20265, draw %d", k).isEqualTo(cheapest.isPresent());
             if (cheapest.isPresent()) {

@@ -1,15 +1,22 @@
 package io.axiswright.engine.controlpower;
 
+import io.axiswright.engine.catalogue.BufferKind;
+import io.axiswright.engine.catalogue.BufferUnit;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.catalogue.ClearingPoint;
 import io.axiswright.engine.catalogue.ControlSupply;
 import io.axiswright.engine.catalogue.CurvePoint;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.catalogue.OutputProtection;
+import io.axiswright.engine.catalogue.ProtectionKind;
 import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.design.ControlPower;
 import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.design.FieldDevice;
+import io.axiswright.engine.design.LoadLaw;
 import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.design.SupplySystem;
@@ -17,6 +24,7 @@ import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Capacitance;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Length;
@@ -169,6 +177,27 @@ final class ControlParts {
                 size == null ? null : new ConductorSize(size),
                 null,
                 new Length(0.008));
+    }
+
+    static OutputProtection protection(String id, double price, ProtectionKind kind, double rating, double trip) {
+        return new OutputProtection(
+                id,
+                "protection",
+                price(price),
+                List.of(),
+                kind,
+                new Current(rating),
+                List.of(new ClearingPoint(new Current(trip), new Time(0.1))));
+    }
+
+    static BufferUnit buffer(
+            String id, double price, BufferKind kind, double energy, @Nullable Voltage held, int most) {
+        return new BufferUnit(
+                id, "buffer", price(price), List.of(), kind, new Energy(energy), 0.8, held, new Current(20), most);
+    }
+
+    static FieldDevice device(String id, LoadLaw law, double current, boolean switched) {
+        return new FieldDevice(id, "x", law, new Current(current), new Voltage(18), switched, null);
     }
 
     static ControlLoad load(String axis, int index, double logic, @Nullable HoldingBrake brake) {

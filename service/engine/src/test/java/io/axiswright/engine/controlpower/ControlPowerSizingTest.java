@@ -15,6 +15,8 @@ import static org.assertj.core.api.Assertions.within;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.ControlSupply;
 import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -46,7 +48,7 @@ class ControlPowerSizingTest {
         assertThat(result.supplies().getFirst().worstCurrent().si()).isCloseTo(6 / v, within(1e-9));
         assertThat(result.chains().getFirst().collapseMultiplier())
                 .isCloseTo(source * source / (4 * r * 6), within(1e-6));
-        assertThat(result.findings()).isEmpty();
+        assertThat(result.findings()).extracting(Finding::code).containsExactly(FindingCode.CONTROL_OUTPUT_UNPROTECTED);
     }
 
     @Test

@@ -3,12 +3,21 @@ package io.axiswright.engine.controlpower;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import java.util.SplittableRandom;
+import org.hipparchus.exception.MathIllegalArgumentException;
+import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.LUDecomposition;
+import org.hipparchus.linear.QRDecomposer;
+import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.GaussNewtonOptimizer;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
+import org.hipparchus.util.Pair;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -132,33 +141,67 @@ class FeederTreeTest {
         assertThat(accepted).isGreaterThan(300);
     }
 
-    /** Dense Newton on the nodal equations by a general linear-algebra library, and the plain sweep of the textbooks. */
+    /** The nonlinear least-squares solver of a general library, and the plain sweep of the textbooks. */
     @Test
-    void randomTreesByTwoOtherRoutes() {
+    void thousandRandomTreesByTwoOtherRoutes() {
         var random = new SplittableRandom(20263);
         int solved = 0;
-        for (int k = 0; k < 500; k++) {
+        for (int k = 0; k < 1000; k++) {
             Network network = Network.random(random, random.nextInt(1, 15), false, true);
             var point = network.tree().solve(24);
-            double[] swept = network.sweep(24);
+            double[] root = network.byLibrary(24);
             if (point.isEmpty()) {
-                assertThat(swept)
+                assertThat(root)
+                        .as("seed 20263, draw %d has no working point", k)
+                        .isEmpty();
+                assertThat(network.sweep(24))
                         .as("seed 20263, draw %d has no working point", k)
                         .isEmpty();
             } else {
                 solved++;
                 assertThat(point.get().voltages())
-                        .as("seed 20263, draw %d, sweep", k)
-                        .containsExactly(swept, within(1e-8));
+                        .as("seed 20263, draw %d, library", k)
+                        .containsExactly(root, within(1e-9));
                 assertThat(point.get().voltages())
-                        .as("seed 20263, draw %d, dense", k)
-                        .containsExactly(network.dense(24, swept), within(1e-9));
+                        .as("seed 20263, draw %d, sweep", k)
+                        .containsExactly(network.sweep(24), within(1e-8));
                 assertThat(network.powerError(24, point.get()))
                         .as("seed 20263, draw %d, balance", k)
                         .isLessThan(1e-8);
             }
         }
-        assertThat(solved).isBetween(100, 499);
+        assertThat(solved).isBetween(200, 950);
+    }
+
+    /** (1 + RG) V² − (V_s − RI) V + RP = 0, the closed form for one load of all three laws (derived). */
+    @Test
+    void oneRandomLoadOfAllLawsByTheQuadratic() {
+        var random = new SplittableRandom(20265);
+        int solved = 0;
+        for (int k = 0; k < 2000; k++) {
+            double r = random.nextDouble(0.001, 2);
+            var draw = new Draw(random.nextDouble(0, 100), random.nextDouble(0, 0.2), random.nextDouble(0, 5));
+            double half = (24 - r * draw.current()) / 2;
+            double square = half * half - (1 + r * draw.conductance()) * r * draw.power();
+            var point = single(r, draw).solve(24);
+            if (half <= 0 || square < 0) {
+                assertThat(point).as("seed 20265, draw %d", k).isEmpty();
+            } else {
+                solved++;
+                double root = (half + Math.sqrt(square)) / (1 + r * draw.conductance());
+                assertThat(point.orElseThrow().voltages()[0])
+                        .as("seed 20265, draw %d", k)
+                        .isCloseTo(root, within(1e-9));
+            }
+        }
+        assertThat(solved).isBetween(500, 1900);
+    }
+
+    /** A constant current alone brings the voltage to nothing at V_s/(R I): 24/(2 · 3) = 4 times. */
+    @Test
+    void constantCurrentCollapsesAtZeroVolts() {
+        assertThat(single(2, new Draw(0, 0, 3)).collapseMultiple(24).orElseThrow())
+                .isCloseTo(4, within(1e-7));
     }
 
     /**
@@ -197,7 +240,8 @@ class FeederTreeTest {
 
     @Test
     void resistiveLoadsNeverCollapse() {
-        var tree = new FeederTree(new int[] {-1, 0}, new double[] {1, 2}, new double[] {0, 0}, new double[] {0.1, 0.2});
+        var tree = new FeederTree(
+                new int[] {-1, 0}, new double[] {1, 2}, List.of(Draw.ofConductance(0.1), Draw.ofConductance(0.2)));
         assertThat(tree.collapseMultiple(24)).isEmpty();
     }
 
@@ -206,28 +250,31 @@ class FeederTreeTest {
     }
 
     private static FeederTree single(double resistance, double power) {
-        return new FeederTree(new int[] {-1}, new double[] {resistance}, new double[] {power}, new double[] {0});
+        return single(resistance, Draw.ofPower(power));
+    }
+
+    private static FeederTree single(double resistance, Draw draw) {
+        return new FeederTree(new int[] {-1}, new double[] {resistance}, List.of(draw));
     }
 
     private static FeederTree daisyChain() {
         int[] parent = {-1, 0, 1, 2, 3, 4, 5, 6};
         double[] resistance = new double[8];
-        double[] power = new double[8];
         Arrays.fill(resistance, 0.017 * 20 / (Math.PI / 4));
-        Arrays.fill(power, 1.196);
-        return new FeederTree(parent, resistance, power, new double[8]);
+        return new FeederTree(parent, resistance, Collections.nCopies(8, Draw.ofPower(1.196)));
     }
 
     /** A random network, solved here by other means. */
-    private record Network(int[] parent, double[] resistance, double[] power, double[] conductance) {
+    private record Network(int[] parent, double[] resistance, double[] power, double[] conductance, double[] current) {
 
         static Network random(SplittableRandom random, int n, boolean chain, boolean brakes) {
-            var network = new Network(new int[n], new double[n], new double[n], new double[n]);
+            var network = new Network(new int[n], new double[n], new double[n], new double[n], new double[n]);
             for (int k = 0; k < n; k++) {
                 network.parent[k] = chain ? k - 1 : random.nextInt(k + 1) - 1;
                 network.resistance[k] = random.nextDouble(0.01, 0.8);
                 network.power[k] = random.nextDouble(0, 30);
                 network.conductance[k] = brakes ? random.nextDouble(0, 0.04) : 0;
+                network.current[k] = brakes ? random.nextDouble(0, 0.5) : 0;
             }
             return network;
         }
@@ -241,7 +288,11 @@ class FeederTreeTest {
         }
 
         FeederTree tree() {
-            return new FeederTree(parent, resistance, power, conductance);
+            List<Draw> draws = new ArrayList<>();
+            for (int k = 0; k < parent.length; k++) {
+                draws.add(new Draw(power[k], conductance[k], current[k]));
+            }
+            return new FeederTree(parent, resistance, draws);
         }
 
         /** Currents from the last voltages, voltages from those currents, until nothing moves; empty if it collapses. */
@@ -252,7 +303,7 @@ class FeederTreeTest {
             for (int step = 0; step < 200_000; step++) {
                 double[] through = new double[n];
                 for (int k = n - 1; k >= 0; k--) {
-                    through[k] += power[k] / v[k] + conductance[k] * v[k];
+                    through[k] += power[k] / v[k] + conductance[k] * v[k] + current[k];
                     if (parent[k] >= 0) {
                         through[parent[k]] += through[k];
                     }
@@ -275,29 +326,60 @@ class FeederTreeTest {
             return new double[0];
         }
 
-        /** Newton on Σ_k (V_i − V_k)/r_ik + G_i V_i + P_i/V_i = 0, dense. */
-        double[] dense(double source, double[] start) {
+        /**
+         * Σ_k (V_i − V_k)/r_ik + G_i V_i + P_i/V_i + I_i = 0 by the Gauss-Newton optimizer of a general library, from the
+         * source voltage everywhere; empty if it finds no root with every voltage above zero.
+         */
+        double[] byLibrary(double source) {
             int n = parent.length;
-            RealVector v = new ArrayRealVector(start).mapAdd(0.01);
-            for (int step = 0; step < 60; step++) {
-                var jacobian = new Array2DRowRealMatrix(n, n);
-                RealVector f = new ArrayRealVector(n);
-                for (int k = 0; k < n; k++) {
-                    double y = 1 / resistance[k];
-                    double above = parent[k] < 0 ? source : v.getEntry(parent[k]);
-                    double flow = y * (above - v.getEntry(k));
-                    f.addToEntry(k, -flow + conductance[k] * v.getEntry(k) + power[k] / v.getEntry(k));
-                    jacobian.addToEntry(k, k, y + conductance[k] - power[k] / Math.pow(v.getEntry(k), 2));
-                    if (parent[k] >= 0) {
-                        f.addToEntry(parent[k], flow);
-                        jacobian.addToEntry(parent[k], parent[k], y);
-                        jacobian.addToEntry(k, parent[k], -y);
-                        jacobian.addToEntry(parent[k], k, -y);
-                    }
-                }
-                v = v.subtract(new LUDecomposition(jacobian).getSolver().solve(f));
+            double[] start = new double[n];
+            Arrays.fill(start, source);
+            var problem = new LeastSquaresBuilder()
+                    .model(point -> new Pair<>(residual(source, point), jacobian(point)))
+                    .target(new double[n])
+                    .start(start)
+                    .maxEvaluations(1000)
+                    .maxIterations(1000)
+                    .checker((step, before, after) -> before.getPoint().getDistance(after.getPoint()) < 1e-12)
+                    .build();
+            try {
+                RealVector root = new GaussNewtonOptimizer(new QRDecomposer(1e-14), false)
+                        .optimize(problem)
+                        .getPoint();
+                boolean isRoot =
+                        root.getMinValue() > 0 && residual(source, root).getLInfNorm() < 1e-9;
+                return isRoot ? root.toArray() : new double[0];
+            } catch (MathIllegalStateException | MathIllegalArgumentException noRoot) {
+                return new double[0];
             }
-            return v.toArray();
+        }
+
+        private RealVector residual(double source, RealVector v) {
+            RealVector f = new ArrayRealVector(parent.length);
+            for (int k = 0; k < parent.length; k++) {
+                double own = v.getEntry(k);
+                double above = parent[k] < 0 ? source : v.getEntry(parent[k]);
+                double flow = (above - own) / resistance[k];
+                f.addToEntry(k, conductance[k] * own + power[k] / own + current[k] - flow);
+                if (parent[k] >= 0) {
+                    f.addToEntry(parent[k], flow);
+                }
+            }
+            return f;
+        }
+
+        private RealMatrix jacobian(RealVector v) {
+            RealMatrix jacobian = new Array2DRowRealMatrix(parent.length, parent.length);
+            for (int k = 0; k < parent.length; k++) {
+                double y = 1 / resistance[k];
+                jacobian.addToEntry(k, k, y + conductance[k] - power[k] / Math.pow(v.getEntry(k), 2));
+                if (parent[k] >= 0) {
+                    jacobian.addToEntry(parent[k], parent[k], y);
+                    jacobian.addToEntry(k, parent[k], -y);
+                    jacobian.addToEntry(parent[k], k, -y);
+                }
+            }
+            return jacobian;
         }
 
         /** Power out of the source less what loads and conductors take, relative. */
@@ -306,7 +388,7 @@ class FeederTreeTest {
             for (int k = 0; k < parent.length; k++) {
                 double v = point.voltages()[k];
                 double i = point.currents()[k];
-                taken += power[k] + conductance[k] * v * v + resistance[k] * i * i;
+                taken += power[k] + conductance[k] * v * v + current[k] * v + resistance[k] * i * i;
             }
             return Math.abs(source * point.sourceCurrent() - taken) / (1 + taken);
         }

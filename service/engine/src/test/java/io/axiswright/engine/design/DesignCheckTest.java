@@ -168,6 +168,22 @@ class DesignCheckTest {
     }
 
     @Test
+    void findsFieldDevicesThatHangOnNothingOrShareAnId() {
+        var axis = axis("a", null, SCREW, new Dwell(new Time(1), null, null, false));
+        Design d = design(List.of(axis), network("panel", "p1"), "panel", "zone");
+        var sensor = new FieldDevice(
+                "sensor", "a", LoadLaw.CONSTANT_CURRENT, new Current(0.1), new Voltage(18), false, null);
+        var lost =
+                new FieldDevice("sensor", "nowhere", LoadLaw.RESISTIVE, new Current(0.1), new Voltage(18), true, null);
+        var power = new ControlPower("panel", 0.2, false, List.of(sensor, lost), null, null);
+        assertThat(faults(new Design(
+                        d.name(), d.site(), d.mains(), d.axes(), d.stopZones(), d.network(), power, d.installation())))
+                .containsExactlyInAnyOrder(
+                        Map.entry("/controlPower/fieldDevices/1/id", FaultCode.DUPLICATE_ID),
+                        Map.entry("/controlPower/fieldDevices/1/axis", FaultCode.DANGLING_REFERENCE));
+    }
+
+    @Test
     void findsFixedPlacesAndKeptGatewaysThatContradictThemselves() {
         var axis = axis("a", null, SCREW, new Dwell(new Time(1), null, null, false));
         var network = new Network(

@@ -215,7 +215,8 @@ final class Fixtures {
                 u.inertiaRatioLimit(),
                 housing,
                 electronicsAltitude,
-                u.shaftBearing());
+                u.shaftBearing(),
+                null);
     }
 
     /** The same drive unit with a shaft of which something is known. */
@@ -251,7 +252,8 @@ final class Fixtures {
                 u.inertiaRatioLimit(),
                 u.housing(),
                 u.electronicsAltitude(),
-                shaft);
+                shaft,
+                null);
     }
 
     static HoldingBrake brake(String id, String frame, double torque, double inertia, @Nullable Integer price) {
