@@ -110,6 +110,7 @@ record SpringFailure(ProblemKind kind, String detail, List<ProblemError> errors)
             case "UUID" -> "a UUID";
             case "Limit" -> "a whole number from 1 to 100";
             case "Cursor" -> "what the link to the next page gave";
+            case "IdempotencyKey" -> "a string in double quotes, 1 to 200 printable ASCII characters";
             case "Instant", "OffsetDateTime" -> "a time stamp of RFC 3339";
             default -> null;
         };

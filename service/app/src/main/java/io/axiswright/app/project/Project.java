@@ -22,21 +22,17 @@ class Project {
     private Instant createdAt = Instant.EPOCH;
     private int headNumber;
     private String headDigest = "";
-    private @Nullable String idempotencyKey;
-    private String requestDigest = "";
 
     /** For Hibernate. */
     protected Project() {}
 
-    Project(UUID id, NewProject opened, Instant createdAt, @Nullable String idempotencyKey, String requestDigest) {
+    Project(UUID id, NewProject opened, Instant createdAt) {
         this.id = id;
         this.name = opened.name();
         this.description = opened.description();
         this.createdAt = createdAt;
         // keys are unique, so this is a tag no other state of any project has
         this.headDigest = id.toString();
-        this.idempotencyKey = idempotencyKey;
-        this.requestDigest = requestDigest;
     }
 
     UUID id() {
@@ -63,9 +59,5 @@ class Project {
 
     EntityTag tag() {
         return new EntityTag(headDigest);
-    }
-
-    String requestDigest() {
-        return requestDigest;
     }
 }

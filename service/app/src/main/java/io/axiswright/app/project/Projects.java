@@ -15,9 +15,6 @@ interface Projects extends Repository<Project, UUID> {
 
     boolean existsById(UUID id);
 
-    @Query("select p from Project p where p.idempotencyKey = :key")
-    Optional<Project> findByKey(String key);
-
     /** Projects in the order they were opened, after the given key. */
     @Query("select p from Project p where p.id > :after order by p.id")
     List<Project> after(UUID after, Limit limit);

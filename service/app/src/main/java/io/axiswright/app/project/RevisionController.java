@@ -1,7 +1,11 @@
 package io.axiswright.app.project;
 
+import io.axiswright.app.idempotency.Answer;
+import io.axiswright.app.idempotency.IdempotencyKey;
+import io.axiswright.app.idempotency.Once;
 import io.axiswright.app.openapi.Fails;
 import io.axiswright.app.problem.ProblemKind;
+import io.axiswright.app.store.Documents;
 import io.axiswright.app.web.Cursor;
 import io.axiswright.app.web.EntityTag;
 import io.axiswright.app.web.Limit;
@@ -30,12 +34,15 @@ import org.springframework.web.bind.annotation.RestController;
 @RequestMapping("/v1/projects/{id}/revisions")
 class RevisionController {
 
+    private final Once once;
     private final RevisionWriter writer;
     private final Projects projects;
     private final Revisions revisions;
     private final RevisionReader reader;
 
-    RevisionController(RevisionWriter writer, RevisionReader reader, Projects projects, Revisions revisions) {
+    RevisionController(
+            Once once, RevisionWriter writer, RevisionReader reader, Projects projects, Revisions revisions) {
+        this.once = once;
         this.writer = writer;
         this.reader = reader;
         this.projects = projects;
@@ -43,14 +50,21 @@ class RevisionController {
     }
 
     /** Studies the design and adds it as the next revision, if If-Match names the project's present ETag. */
-    @PostMapping
+    @PostMapping(produces = MediaType.APPLICATION_JSON_VALUE)
+    @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = RevisionSummary.class)))
     @Fails({ProblemKind.CONFLICT, ProblemKind.PRECONDITION_FAILED, ProblemKind.PRECONDITION_REQUIRED})
-    ResponseEntity<RevisionSummary> addRevision(
+    ResponseEntity<byte[]> addRevision(
             @PathVariable UUID id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
+            @RequestHeader(name = IdempotencyKey.HEADER, required = false) @Nullable IdempotencyKey key,
             @RequestBody NewRevision request) {
-        RevisionSummary added = RevisionSummary.of(writer.add(id, ifMatch, request));
-        return ResponseEntity.created(added.self()).eTag(added.etag()).body(added);
+        return once.answer(
+                key,
+                Documents.write(request),
+                keeping -> writer.add(id, ifMatch, request, entry -> {
+                    RevisionSummary added = RevisionSummary.of(entry);
+                    return keeping.keep(Answer.created(added.self(), added.etag(), added));
+                }));
     }
 
     /** The revisions, newest first. */

@@ -12,6 +12,7 @@ import io.axiswright.engine.finding.InvalidDesign;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 
@@ -51,12 +52,13 @@ class RevisionWriter {
      * Studies the design and stores it as the project's next revision.
      *
      * @param ifMatch the request's If-Match, which must name the project's head
+     * @param answer what is told about the revision; made in the transaction that stores it
      * @throws NotFound if there is no such project
      * @throws PreconditionRequired if there is no If-Match
      * @throws PreconditionFailed if the head is another one, now or once the study is done
      * @throws InvalidDesign if the request has no meaning
      */
-    RevisionEntry add(UUID id, @Nullable String ifMatch, NewRevision request) {
+    <T> T add(UUID id, @Nullable String ifMatch, NewRevision request, Function<RevisionEntry, T> answer) {
         Project project = projects.findById(id).orElseThrow(() -> ProjectController.noProject(id));
         project.tag().requireMatch(ifMatch);
         StudyOutcome outcome = study.study(
@@ -64,17 +66,18 @@ class RevisionWriter {
         RevisionDocument content = content(project, request, outcome);
         byte[] document = Documents.write(content);
         String digest = Documents.digest(document);
-        attempts.write(() -> store(project.tag(), content, digest, document));
-        return RevisionEntry.of(content, digest);
+        return attempts.write(() -> {
+            store(project.tag(), content, digest, document);
+            return answer.apply(RevisionEntry.of(content, digest));
+        });
     }
 
-    private boolean store(EntityTag seen, RevisionDocument content, String digest, byte[] document) {
+    private void store(EntityTag seen, RevisionDocument content, String digest, byte[] document) {
         if (projects.moveHead(content.project(), seen.value(), digest) == 0) {
             throw new PreconditionFailed(
                     projects.findById(content.project()).orElseThrow().tag().quoted());
         }
         entities.persist(new Revision(identifiers.next(), content, digest, document));
-        return true;
     }
 
     private RevisionDocument content(Project project, NewRevision request, StudyOutcome outcome) {
