@@ -65,14 +65,14 @@ class ProjectController {
             @RequestParam(required = false) @Nullable Cursor cursor,
             @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
         var rows = projects.after(cursor == null ? START : cursor.position(), limit.plusOne());
-        return Page.of(rows, limit, project -> new Cursor(project.id()), ProjectSummary::of)
+        return Page.of(rows, limit, entry -> new Cursor(entry.project().id()), ProjectSummary::of)
                 .answer();
     }
 
     /** A project; its ETag is what the next revision names in If-Match. */
     @GetMapping("/{id}")
     ResponseEntity<ProjectSummary> getProject(@PathVariable UUID id) {
-        ProjectSummary found = projects.findById(id).map(ProjectSummary::of).orElseThrow(() -> noProject(id));
+        ProjectSummary found = projects.find(id).map(ProjectSummary::of).orElseThrow(() -> noProject(id));
         return ResponseEntity.ok().eTag(found.etag()).body(found);
     }
 

@@ -7,7 +7,7 @@ import java.time.Clock;
 import java.util.function.Function;
 import org.springframework.stereotype.Service;
 
-/** Opens projects. */
+/** Opens projects, each with its main branch. */
 @Service
 class ProjectWriter {
 
@@ -28,11 +28,13 @@ class ProjectWriter {
      *
      * @param answer what is told about it; made in the transaction that opens it
      */
-    <T> T open(NewProject request, Function<Project, T> answer) {
+    <T> T open(NewProject request, Function<ProjectEntry, T> answer) {
         return attempts.write(() -> {
             var project = new Project(identifiers.next(), request, clock.instant());
+            Branch main = Branch.main(identifiers.next(), project);
             entities.persist(project);
-            return answer.apply(project);
+            entities.persist(main);
+            return answer.apply(new ProjectEntry(project, main));
         });
     }
 }
