@@ -19,6 +19,7 @@ import java.time.Duration;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.CacheControl;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -81,7 +82,7 @@ class CatalogueController {
 
     /** A catalogue's latest version and the list of all. */
     @GetMapping("/{name}")
-    CatalogueOverview getCatalogue(
+    ResponseEntity<CatalogueOverview> getCatalogue(
             @PathVariable String name,
             @RequestParam(required = false) @Nullable Cursor cursor,
             @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
@@ -90,7 +91,9 @@ class CatalogueController {
                 .orElseThrow(() -> new NotFound("catalogue", name));
         var rows = versions.before(name, cursor == null ? Integer.MAX_VALUE : cursor.number(), limit.plusOne());
         var page = Page.of(rows, limit, entry -> Cursor.at(entry.version()), VersionSummary::of);
-        return new CatalogueOverview(VersionSummary.of(latest), page);
+        return ResponseEntity.ok()
+                .header(HttpHeaders.LINK, page.links())
+                .body(new CatalogueOverview(VersionSummary.of(latest), page));
     }
 
     /** A version's document, byte for byte as stored. */

@@ -9,6 +9,7 @@ import io.axiswright.app.problem.ProblemKind;
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.web.ShortName;
 import io.axiswright.app.wire.RecordReader;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
@@ -48,7 +49,7 @@ class HeadController {
     ResponseEntity<byte[]> patchHead(
             @PathVariable UUID id,
             @PathVariable ShortName branch,
-            @RequestHeader(HttpHeaders.CONTENT_TYPE) MediaType form,
+            @Parameter(hidden = true) @RequestHeader(HttpHeaders.CONTENT_TYPE) MediaType form,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestHeader(name = IdempotencyKey.HEADER, required = false) @Nullable IdempotencyKey key,
             @RequestBody byte[] body) {

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param design the machine
  * @param timeCourses asks for the course of every DC bus over time, to be drawn; none is drawn if absent
  */
-record SizingRequest(
+public record SizingRequest(
         CodeBasis codeBasis,
         @Nullable CatalogueReference catalogue,
         @Nullable Catalogue inlineCatalogue,

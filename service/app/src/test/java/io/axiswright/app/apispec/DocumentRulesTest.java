@@ -67,7 +67,7 @@ class DocumentRulesTest extends ApiSpecTest {
     @Test
     void operationsAreDescribedAndTheirIdsUnique() {
         List<Operation> operations = document().operations().toList();
-        assertThat(operations).hasSize(34).extracting(Operation::id).doesNotHaveDuplicates();
+        assertThat(operations).hasSize(37).extracting(Operation::id).doesNotHaveDuplicates();
         for (Operation operation : operations) {
             assertThat(operation.content().path("summary").asString(""))
                     .as(operation.id())
@@ -126,6 +126,8 @@ class DocumentRulesTest extends ApiSpecTest {
                 .map(operation -> operation.content().at("/requestBody/content/application~1json"))
                 .filter(media -> !media.isMissingNode());
         Stream.concat(bodies, answers().map(Answer::media))
+                // what is written inline has no name by which the checker knows it
+                .filter(media -> media.path("schema").has("$ref"))
                 .forEach(media -> media.path("examples")
                         .forEachEntry((name, example) -> assertThat(document()
                                         .faults(
