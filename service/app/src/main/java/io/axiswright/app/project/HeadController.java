@@ -41,7 +41,7 @@ class HeadController {
 
     /** Adds what the patch makes of the branch's latest revision as its next one. */
     @PatchMapping(
-            path = "/v1/projects/{id}/branches/{branch}/head",
+            path = "/v1/projects/{id}/branches/{branch}/latest",
             consumes = {MergePatch.MEDIA_TYPE, JsonPatch.MEDIA_TYPE},
             produces = MediaType.APPLICATION_JSON_VALUE)
     @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = RevisionSummary.class)))

@@ -1,5 +1,6 @@
 package io.axiswright.app.sizing;
 
+import io.axiswright.app.wire.RecordReader;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
@@ -31,6 +32,7 @@ class BatchController {
     /** Answers each request of the batch; writes by itself, because the whole may be too much to hold. */
     @PostMapping(
             path = "/v1/sizing/system:batch",
+            consumes = JSON,
             produces = {JSON, LINES})
     @ApiResponse(
             responseCode = "200",
@@ -38,8 +40,9 @@ class BatchController {
                 @Content(mediaType = JSON, schema = @Schema(implementation = BatchResult.class)),
                 @Content(mediaType = LINES, schema = @Schema(implementation = BatchItem.class))
             })
-    void sizeSystems(@RequestBody SystemBatch batch, HttpServletRequest request, HttpServletResponse response)
+    void sizeSystems(@RequestBody byte[] body, HttpServletRequest request, HttpServletResponse response)
             throws InterruptedException {
+        SystemBatch batch = RecordReader.read(body, SystemBatch.class);
         String accept = request.getHeader(HttpHeaders.ACCEPT);
         BatchForm form = accept != null && accept.contains(LINES) ? BatchForm.LINES : BatchForm.JSON;
         response.setContentType(form.mediaType());

@@ -34,7 +34,7 @@ class PatchApiTest extends ProjectFixture {
         if (ifMatch != null) {
             request.header("If-Match", ifMatch);
         }
-        return request.patch("/v1/projects/{id}/branches/main/head", project).then();
+        return request.patch("/v1/projects/{id}/branches/main/latest", project).then();
     }
 
     private JsonNode stored(int number) {
@@ -112,7 +112,7 @@ class PatchApiTest extends ProjectFixture {
                     .header("If-Match", head)
                     .header("Idempotency-Key", "\"patch of " + project + "\"")
                     .body(("{" + BY + "}").replace('\'', '"'))
-                    .patch("/v1/projects/{id}/branches/main/head", project)
+                    .patch("/v1/projects/{id}/branches/main/latest", project)
                     .then()
                     .statusCode(201)
                     .body("number", equalTo(2));
