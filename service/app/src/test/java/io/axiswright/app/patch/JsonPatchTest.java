@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** RFC 6902, Appendix A, but for A.13 (two members of one name), which the reader of bodies refuses; then what it leaves open. */
+/** RFC 6902, Appendix A, but for A.13 (two members of one name), which the RFC leaves open; then what it leaves open. */
 class JsonPatchTest {
 
     private static JsonNode json(String text) {
