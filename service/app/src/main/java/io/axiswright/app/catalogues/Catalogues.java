@@ -12,6 +12,7 @@ import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 
@@ -64,9 +65,10 @@ public class Catalogues {
     /**
      * Stores a catalogue as the next version of its name, unless the latest version says the same.
      *
+     * @param answer what is told about the version; made in the transaction that stores it
      * @throws InvalidDesign with all its faults if it contradicts itself
      */
-    public StoredVersion store(Catalogue catalogue) {
+    public <T> T store(Catalogue catalogue, Function<StoredVersion, T> answer) {
         var faults = Stream.concat(
                         CatalogueName.faults(catalogue.name()).stream(), CatalogueCheck.faults(catalogue, "").stream())
                 .toList();
@@ -74,7 +76,8 @@ public class Catalogues {
             throw new InvalidDesign(faults);
         }
         byte[] document = Documents.write(catalogue);
-        return attempts.write(() -> store(catalogue.name(), document, Documents.digest(document)));
+        String digest = Documents.digest(document);
+        return attempts.write(() -> answer.apply(store(catalogue.name(), document, digest)));
     }
 
     private StoredVersion store(String name, byte[] document, String digest) {

@@ -23,7 +23,7 @@ class DemoCatalogue implements ApplicationRunner {
 
     @Override
     public void run(ApplicationArguments arguments) {
-        version = catalogues.store(Demo.catalogue()).entry().version();
+        version = catalogues.store(Demo.catalogue(), stored -> stored.entry().version());
     }
 
     /** How to name it in a request. */

@@ -127,7 +127,12 @@ public class Examples implements GlobalOpenApiCustomizer {
     }
 
     private static Stream<MediaType> media(@Nullable Content content) {
-        return content == null ? Stream.empty() : content.values().stream();
+        return content == null
+                ? Stream.empty()
+                : content.entrySet().stream()
+                        .filter(media -> media.getKey().endsWith("json"))
+                        .filter(media -> !media.getKey().endsWith("ndjson"))
+                        .map(Map.Entry::getValue);
     }
 
     private static String schemaName(MediaType media) {

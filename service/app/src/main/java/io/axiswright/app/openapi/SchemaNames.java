@@ -34,8 +34,11 @@ class SchemaNames {
 
     private static final String CLASSES = "classpath*:io/axiswright/**/*.class";
 
+    /** Shared, because the framework shares model converters between all applications of a JVM; follows from names alone. */
+    private static final Map<String, Type> GENERIC = new ConcurrentHashMap<>();
+
     private final Map<Class<?>, String> names = new HashMap<>();
-    private final Map<String, Type> types = new ConcurrentHashMap<>();
+    private final Map<String, Type> types = new HashMap<>();
 
     SchemaNames() {
         List<Class<?>> all = types();
@@ -71,13 +74,18 @@ class SchemaNames {
 
     /** Remembers a type with type arguments, which no class alone tells of. */
     void remember(Type generic) {
-        types.putIfAbsent(name(generic), generic);
+        GENERIC.putIfAbsent(name(generic), generic);
     }
 
     /** The type a reference to a schema stands for; null if it is none of ours. */
     @Nullable
     Type type(String reference) {
-        return reference.startsWith(REFERENCE) ? types.get(reference.substring(REFERENCE.length())) : null;
+        if (!reference.startsWith(REFERENCE)) {
+            return null;
+        }
+        String name = reference.substring(REFERENCE.length());
+        Type plain = types.get(name);
+        return plain == null ? GENERIC.get(name) : plain;
     }
 
     private static List<Class<?>> types() {

@@ -35,6 +35,10 @@ class WrittenOperations implements GlobalOpenApiCustomizer {
         operation.setTags(written.getTags());
         List<Parameter> parameters = written.getParameters() == null ? List.of() : written.getParameters();
         parameters.forEach(parameter -> merge(document, operation, parameter));
+        // a body that is none of our records has no other place to be described
+        if (written.getRequestBody() != null) {
+            operation.setRequestBody(written.getRequestBody());
+        }
         responses(document, operation, written.getResponses());
     }
 

@@ -4,10 +4,7 @@ import io.axiswright.app.wire.BodyTooLarge;
 import io.axiswright.app.wire.MalformedJson;
 import io.axiswright.engine.finding.InvalidDesign;
 import java.util.List;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
@@ -22,19 +19,9 @@ import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExcep
 @RestControllerAdvice
 class ProblemAdvice extends ResponseEntityExceptionHandler {
 
-    private static final Logger LOG = LoggerFactory.getLogger(ProblemAdvice.class);
-
     @ExceptionHandler
     ResponseEntity<Problem> invalidDesign(InvalidDesign e, ServletWebRequest request) {
-        int count = e.faults().size() + e.omitted();
-        String detail = count == 1 ? "The document has one fault." : "The document has " + count + " faults";
-        if (count > 1) {
-            detail += e.omitted() == 0
-                    ? "."
-                    : "; the first " + e.faults().size() + " are listed, " + e.omitted() + " more are not.";
-        }
-        List<ProblemError> errors = e.faults().stream().map(ProblemError::of).toList();
-        return answer(ProblemKind.INVALID_DESIGN, detail, errors, HttpHeaders.EMPTY, request);
+        return answer(e, HttpHeaders.EMPTY, request);
     }
 
     @ExceptionHandler
@@ -50,12 +37,12 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     @ExceptionHandler
     ResponseEntity<Problem> failure(Failure e, ServletWebRequest request) {
-        return answer(e.kind(), String.valueOf(e.getMessage()), e.errors(), e.headers(), request);
+        return answer(e, e.headers(), request);
     }
 
     @ExceptionHandler
     ResponseEntity<Problem> unforeseen(Exception e, ServletWebRequest request) {
-        return internal(e, request);
+        return answer(e, HttpHeaders.EMPTY, request);
     }
 
     /** Spring's own failures come through here, with status and headers already chosen. */
@@ -67,21 +54,14 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
             return null;
         }
         if (status.value() == 500) {
-            return untyped(internal(e, web));
+            return untyped(answer(e, HttpHeaders.EMPTY, web));
         }
         SpringFailure failure = SpringFailure.of(e, status);
         return untyped(answer(failure.kind(), failure.detail(), failure.errors(), headers, web));
     }
 
-    private static ResponseEntity<Problem> internal(Exception e, ServletWebRequest request) {
-        String id = UUID.randomUUID().toString();
-        LOG.error("{} {} failed, trace {}", request.getHttpMethod(), path(request), id, e);
-        Problem problem = Problem.of(
-                        ProblemKind.INTERNAL, 500, "The request failed for a reason of ours.", path(request), List.of())
-                .traced(id);
-        return ResponseEntity.internalServerError()
-                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
-                .body(problem);
+    private static ResponseEntity<Problem> answer(Exception e, HttpHeaders headers, ServletWebRequest request) {
+        return answer(Problems.of(e, String.valueOf(request.getHttpMethod()), path(request)), headers);
     }
 
     private static ResponseEntity<Problem> answer(
@@ -90,10 +70,14 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
             List<ProblemError> errors,
             HttpHeaders headers,
             ServletWebRequest request) {
-        return ResponseEntity.status(kind.status())
+        return answer(Problem.of(kind, kind.status(), detail, path(request), errors), headers);
+    }
+
+    private static ResponseEntity<Problem> answer(Problem problem, HttpHeaders headers) {
+        return ResponseEntity.status(problem.status())
                 .headers(headers)
                 .contentType(MediaType.APPLICATION_PROBLEM_JSON)
-                .body(Problem.of(kind, kind.status(), detail, path(request), errors));
+                .body(problem);
     }
 
     private static String path(ServletWebRequest request) {

@@ -31,6 +31,11 @@ public enum ProblemKind {
             406, "No acceptable form of the answer", "The header Accept names no media type that this path serves."),
     /** The state of the resource forbids it. */
     CONFLICT(409, "In conflict with what is there", "The request contradicts the present state; the detail says how."),
+    /** The first request of the same idempotency key has not ended. */
+    REQUEST_IN_PROGRESS(
+            409,
+            "The same request is being worked on",
+            "A request with the same Idempotency-Key has not ended yet. Send it again after the time in the header Retry-After; it is then answered as the first one was."),
     /** If-Match names another version. */
     PRECONDITION_FAILED(
             412,

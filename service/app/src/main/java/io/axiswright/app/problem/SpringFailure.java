@@ -108,8 +108,10 @@ record SpringFailure(ProblemKind kind, String detail, List<ProblemError> errors)
             case "double", "Double", "BigDecimal" -> "a number";
             case "boolean", "Boolean" -> "true or false";
             case "UUID" -> "a UUID";
+            case "ShortName" -> "1 to 50 lower-case letters, digits and hyphens, a letter or digit first";
             case "Limit" -> "a whole number from 1 to 100";
             case "Cursor" -> "what the link to the next page gave";
+            case "IdempotencyKey" -> "a string in double quotes, 1 to 200 printable ASCII characters";
             case "Instant", "OffsetDateTime" -> "a time stamp of RFC 3339";
             default -> null;
         };

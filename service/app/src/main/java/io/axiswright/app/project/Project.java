@@ -1,16 +1,12 @@
 package io.axiswright.app.project;
 
-import io.axiswright.app.web.EntityTag;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import java.time.Instant;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/**
- * A project and its head. The head only ever moves by {@link Projects#moveHead}, which is what numbers the revisions
- * without gaps; its digest is the project's entity tag.
- */
+/** A project; numbers the revisions of all its branches, by {@link Projects#takeNumber}. */
 @Entity
 class Project {
 
@@ -20,23 +16,16 @@ class Project {
     private String name = "";
     private @Nullable String description;
     private Instant createdAt = Instant.EPOCH;
-    private int headNumber;
-    private String headDigest = "";
-    private @Nullable String idempotencyKey;
-    private String requestDigest = "";
+    private int lastNumber;
 
     /** For Hibernate. */
     protected Project() {}
 
-    Project(UUID id, NewProject opened, Instant createdAt, @Nullable String idempotencyKey, String requestDigest) {
+    Project(UUID id, NewProject opened, Instant createdAt) {
         this.id = id;
         this.name = opened.name();
         this.description = opened.description();
         this.createdAt = createdAt;
-        // keys are unique, so this is a tag no other state of any project has
-        this.headDigest = id.toString();
-        this.idempotencyKey = idempotencyKey;
-        this.requestDigest = requestDigest;
     }
 
     UUID id() {
@@ -56,16 +45,8 @@ class Project {
         return createdAt;
     }
 
-    /** Number of the latest revision; 0 before the first. */
-    int headNumber() {
-        return headNumber;
-    }
-
-    EntityTag tag() {
-        return new EntityTag(headDigest);
-    }
-
-    String requestDigest() {
-        return requestDigest;
+    /** Number of its latest revision, of whatever branch; 0 before the first. */
+    int lastNumber() {
+        return lastNumber;
     }
 }

@@ -1,13 +1,21 @@
 package io.axiswright.app.project;
 
+import io.axiswright.app.idempotency.Answer;
+import io.axiswright.app.idempotency.IdempotencyKey;
+import io.axiswright.app.idempotency.Once;
 import io.axiswright.app.openapi.Fails;
 import io.axiswright.app.problem.NotFound;
 import io.axiswright.app.problem.ProblemKind;
+import io.axiswright.app.store.Documents;
 import io.axiswright.app.web.Cursor;
 import io.axiswright.app.web.Limit;
 import io.axiswright.app.web.Page;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -25,22 +33,30 @@ class ProjectController {
 
     private static final UUID START = new UUID(0, 0);
 
+    private final Once once;
     private final ProjectWriter writer;
     private final Projects projects;
 
-    ProjectController(ProjectWriter writer, Projects projects) {
+    ProjectController(Once once, ProjectWriter writer, Projects projects) {
+        this.once = once;
         this.writer = writer;
         this.projects = projects;
     }
 
-    /** Opens a project; with an Idempotency-Key, sending the request again opens no second one. */
-    @PostMapping
-    @Fails(ProblemKind.CONFLICT)
-    ResponseEntity<ProjectSummary> openProject(
+    /** Opens a project. */
+    @PostMapping(produces = MediaType.APPLICATION_JSON_VALUE)
+    @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = ProjectSummary.class)))
+    @Fails({ProblemKind.CONFLICT, ProblemKind.IDEMPOTENCY_KEY_REUSED})
+    ResponseEntity<byte[]> openProject(
             @RequestBody NewProject request,
-            @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key) {
-        ProjectSummary opened = ProjectSummary.of(writer.open(request, key));
-        return ResponseEntity.created(opened.self()).eTag(opened.etag()).body(opened);
+            @RequestHeader(name = IdempotencyKey.HEADER, required = false) @Nullable IdempotencyKey key) {
+        return once.answer(
+                key,
+                Documents.write(request),
+                keeping -> writer.open(request, project -> {
+                    ProjectSummary opened = ProjectSummary.of(project);
+                    return keeping.keep(Answer.created(opened.self(), opened.etag(), opened));
+                }));
     }
 
     /** All projects, in the order they were opened. */
@@ -49,14 +65,14 @@ class ProjectController {
             @RequestParam(required = false) @Nullable Cursor cursor,
             @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
         var rows = projects.after(cursor == null ? START : cursor.position(), limit.plusOne());
-        return Page.of(rows, limit, project -> new Cursor(project.id()), ProjectSummary::of)
+        return Page.of(rows, limit, entry -> new Cursor(entry.project().id()), ProjectSummary::of)
                 .answer();
     }
 
     /** A project; its ETag is what the next revision names in If-Match. */
     @GetMapping("/{id}")
     ResponseEntity<ProjectSummary> getProject(@PathVariable UUID id) {
-        ProjectSummary found = projects.findById(id).map(ProjectSummary::of).orElseThrow(() -> noProject(id));
+        ProjectSummary found = projects.find(id).map(ProjectSummary::of).orElseThrow(() -> noProject(id));
         return ResponseEntity.ok().eTag(found.etag()).body(found);
     }
 

@@ -4,32 +4,33 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.data.domain.Limit;
-import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
 /** The stored projects. */
 interface Projects extends Repository<Project, UUID> {
 
-    Optional<Project> findById(UUID id);
-
     boolean existsById(UUID id);
 
-    @Query("select p from Project p where p.idempotencyKey = :key")
-    Optional<Project> findByKey(String key);
+    /** A project with its main branch. */
+    @Query("""
+            select new io.axiswright.app.project.ProjectEntry(p, b)
+            from Project p join Branch b on b.projectId = p.id and b.name = 'main' where p.id = :id""")
+    Optional<ProjectEntry> find(UUID id);
 
     /** Projects in the order they were opened, after the given key. */
-    @Query("select p from Project p where p.id > :after order by p.id")
-    List<Project> after(UUID after, Limit limit);
+    @Query("""
+            select new io.axiswright.app.project.ProjectEntry(p, b)
+            from Project p join Branch b on b.projectId = p.id and b.name = 'main'
+            where p.id > :after order by p.id""")
+    List<ProjectEntry> after(UUID after, Limit limit);
 
     /**
-     * Moves the head to the next revision if it still is where the caller saw it.
-     *
-     * @return 1, or 0 if somebody else moved it first
+     * The number of the project's next revision. Nobody else gets one until the transaction ends, and it is free again if
+     * that fails: so there are no gaps.
      */
-    @Modifying
-    @Query("""
-            update Project p set p.headNumber = p.headNumber + 1, p.headDigest = :next
-            where p.id = :id and p.headDigest = :seen""")
-    int moveHead(UUID id, String seen, String next);
+    @Query(
+            value = "update project set last_number = last_number + 1 where id = :id returning last_number",
+            nativeQuery = true)
+    int takeNumber(UUID id);
 }

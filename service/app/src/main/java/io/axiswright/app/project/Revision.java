@@ -8,6 +8,7 @@ import jakarta.persistence.Id;
 import java.time.Instant;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
 
 /** One revision as stored: what lists show, in columns, and the whole of it as the bytes that are served. */
 @Entity
@@ -19,6 +20,9 @@ class Revision {
 
     private UUID projectId = new UUID(0, 0);
     private int number;
+    private String branch = Branch.MAIN;
+    private @Nullable Integer parent;
+    private @Nullable Integer restores;
     private Instant createdAt = Instant.EPOCH;
     private String message = "";
     private String author = "";
@@ -40,6 +44,9 @@ class Revision {
         this.id = id;
         this.projectId = content.project();
         this.number = content.number();
+        this.branch = content.branch();
+        this.parent = content.parent();
+        this.restores = content.restores();
         this.createdAt = content.createdAt();
         this.message = content.message();
         this.author = content.author();
@@ -50,6 +57,10 @@ class Revision {
         this.buildable = content.buildable();
         this.digest = digest;
         this.document = document;
+    }
+
+    int number() {
+        return number;
     }
 
     String digest() {

@@ -6,12 +6,16 @@ import io.axiswright.engine.design.Design;
 import io.axiswright.engine.study.StudyResult;
 import java.time.Instant;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything a revision is: what was asked and what came of it, together and for ever.
  *
  * @param project its project
  * @param number its number in the project, from 1, without gaps
+ * @param branch the branch it was added to
+ * @param parent number of the revision it follows; absent for the first of the project
+ * @param restores number of the revision it brings back, if it does
  * @param createdAt when it was made
  * @param message what changed and why
  * @param author who changed it
@@ -25,6 +29,9 @@ import java.util.UUID;
 public record RevisionDocument(
         UUID project,
         int number,
+        String branch,
+        @Nullable Integer parent,
+        @Nullable Integer restores,
         Instant createdAt,
         String message,
         String author,

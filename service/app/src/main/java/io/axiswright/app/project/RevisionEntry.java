@@ -3,11 +3,15 @@ package io.axiswright.app.project;
 import io.axiswright.engine.design.CodeBasis;
 import java.time.Instant;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** A revision without its document; components as in {@link RevisionDocument}. */
 record RevisionEntry(
         UUID project,
         int number,
+        String branch,
+        @Nullable Integer parent,
+        @Nullable Integer restores,
         Instant createdAt,
         String message,
         String author,
@@ -22,6 +26,9 @@ record RevisionEntry(
         return new RevisionEntry(
                 content.project(),
                 content.number(),
+                content.branch(),
+                content.parent(),
+                content.restores(),
                 content.createdAt(),
                 content.message(),
                 content.author(),

@@ -7,6 +7,7 @@ import io.axiswright.app.web.EntityTag;
 import io.axiswright.app.wire.RecordReader;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
 import tools.jackson.databind.JsonNode;
@@ -27,10 +28,18 @@ public class RevisionReader {
      * @throws NotFound if there is no such project or revision
      */
     public StoredRevision read(UUID project, int number) {
-        Revision found = find(project, number);
+        return stored(find(project, number));
+    }
+
+    /** A project's revision; empty if there is none. */
+    Optional<StoredRevision> lookUp(UUID project, int number) {
+        return revisions.find(project, number).map(RevisionReader::stored);
+    }
+
+    private static StoredRevision stored(Revision found) {
         JsonNode document = Documents.tree(found.document());
         return new StoredRevision(
-                number,
+                found.number(),
                 new EntityTag(found.digest()).quoted(),
                 CodeBasis.valueOf(document.required("codeBasis").asString()),
                 RecordReader.read(document.required("catalogue"), CatalogueReference.class),
@@ -39,8 +48,10 @@ public class RevisionReader {
     }
 
     Revision find(UUID project, int number) {
-        return revisions
-                .find(project, number)
-                .orElseThrow(() -> new NotFound("revision", number + " of project " + project));
+        return revisions.find(project, number).orElseThrow(() -> noRevision(project, number));
+    }
+
+    static NotFound noRevision(UUID project, int number) {
+        return new NotFound("revision", number + " of project " + project);
     }
 }

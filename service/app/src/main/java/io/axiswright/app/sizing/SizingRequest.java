@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param otherMarket another market the same machine is to be sold in: {@code /v1/sizing/system} answers for it as well and
  *     lists what is different there. One market if absent; the other sizing endpoints do not look at it
  */
-record SizingRequest(
+public record SizingRequest(
         CodeBasis codeBasis,
         @Nullable CatalogueReference catalogue,
         @Nullable Catalogue inlineCatalogue,

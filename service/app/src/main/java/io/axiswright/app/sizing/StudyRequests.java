@@ -15,7 +15,7 @@ import org.springframework.stereotype.Component;
 
 /** Finds the catalogue a request names, or takes the one it brings, so that the engine gets all it needs. */
 @Component
-class StudyRequests {
+public class StudyRequests {
 
     private static final String ACCEPTED = "either \"catalogue\" with name and version, or \"inlineCatalogue\"";
 
@@ -30,7 +30,7 @@ class StudyRequests {
      *
      * @throws InvalidDesign if it names no catalogue, two, an unknown one, or brings one that contradicts itself
      */
-    StudyRequest of(SizingRequest request) {
+    public StudyRequest of(SizingRequest request) {
         return new StudyRequest(
                 request.codeBasis(),
                 catalogue(request.catalogue(), request.inlineCatalogue()),

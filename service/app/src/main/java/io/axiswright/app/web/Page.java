@@ -41,8 +41,12 @@ public record Page<T>(
 
     /** The answer with this page, its links also in the Link header (RFC 8288). */
     public ResponseEntity<Page<T>> answer() {
-        String links = link(first, "first") + (next == null ? "" : ", " + link(next, "next"));
-        return ResponseEntity.ok().header(HttpHeaders.LINK, links).body(this);
+        return ResponseEntity.ok().header(HttpHeaders.LINK, links()).body(this);
+    }
+
+    /** Its links as the Link header carries them (RFC 8288). */
+    public String links() {
+        return link(first, "first") + (next == null ? "" : ", " + link(next, "next"));
     }
 
     private static String link(String address, String relation) {

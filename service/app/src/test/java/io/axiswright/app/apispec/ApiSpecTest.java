@@ -32,7 +32,7 @@ abstract class ApiSpecTest extends HttpTest {
 
     /** A request with the body of an example file. */
     RequestSpecification withExample(String file) {
-        return given().contentType("application/json").body(SpecFiles.read(SpecFiles.example(file)));
+        return given().contentType("application/json").body(SpecFiles.request(file));
     }
 
     Response send(String operation, RequestSpecification request, Object... pathVariables) {

@@ -24,7 +24,8 @@ import tools.jackson.databind.node.ObjectNode;
 /** Whatever is wrong with a request is said, with its place and without a word about our insides, and leaves nothing behind. */
 abstract class RefusalTest extends HttpTest {
 
-    private static final List<String> TABLES = List.of("catalogue", "catalogue_version", "project", "revision");
+    private static final List<String> TABLES = List.of(
+            "catalogue", "catalogue_version", "project", "branch", "revision", "revision_label", "idempotent_request");
 
     @Autowired
     private JdbcClient database;

@@ -2,8 +2,10 @@ package io.axiswright.app.apispec;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.app.openapi.Examples;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -29,6 +31,15 @@ final class SpecFiles {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A request among the examples of the class path. */
+    static String request(String name) {
+        return Examples.all().stream()
+                .filter(example -> name.equals(example.subject() + "." + example.part() + "." + example.name()))
+                .map(example -> new String(example.json(), StandardCharsets.UTF_8))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no example " + name));
     }
 
     /** Fails if the file says something else, unless it is to be updated. */

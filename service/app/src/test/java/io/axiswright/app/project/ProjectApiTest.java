@@ -39,31 +39,6 @@ class ProjectApiTest extends ProjectFixture {
     }
 
     @Test
-    void opensOneProjectForOneIdempotencyKey() {
-        var body = JsonMapper.shared().createObjectNode().put("name", name("retried"));
-        String key = UUID.randomUUID().toString();
-        String first =
-                given(body).header("Idempotency-Key", key).post("/v1/projects").path("id");
-
-        given(body)
-                .header("Idempotency-Key", key)
-                .post("/v1/projects")
-                .then()
-                .statusCode(201)
-                .body("id", equalTo(first));
-        given(body.put("name", "another"))
-                .header("Idempotency-Key", key)
-                .post("/v1/projects")
-                .then()
-                .statusCode(422);
-        given(body)
-                .header("Idempotency-Key", "k".repeat(201))
-                .post("/v1/projects")
-                .then()
-                .statusCode(400);
-    }
-
-    @Test
     void storesARevisionWithAllThatBelongsToIt() {
         String project = openAndGetId();
         var added = add(project, etag(project), revision("first")).statusCode(201);

@@ -19,7 +19,7 @@ class StatementCountTest extends ProjectFixture {
     }
 
     @Test
-    void addsARevisionWithTwoReadsAndTwoWrites() {
+    void addsARevisionWithTwoReadsAndThreeWrites() {
         String project = openAndGetId();
         String etag = etag(project);
         var revision = revision("counted");
@@ -27,12 +27,12 @@ class StatementCountTest extends ProjectFixture {
 
         add(project, etag, revision).statusCode(201);
 
-        // project, catalogue version; head, revision
-        assertThat(statistics().getPrepareStatementCount()).isEqualTo(4);
+        // branch, catalogue version; number, head, revision
+        assertThat(statistics().getPrepareStatementCount()).isEqualTo(5);
     }
 
     @Test
-    void readsAPageInOneStatementHoweverLong() {
+    void readsAPageInAsManyStatementsHoweverLong() {
         String project = openAndGetId();
         for (int k = 0; k < 3; k++) {
             add(project, "*", revision("number " + k)).statusCode(201);
@@ -41,16 +41,17 @@ class StatementCountTest extends ProjectFixture {
 
         given().get("/v1/projects/{id}/revisions", project).then().statusCode(200);
 
-        // whether the project exists, and the page
-        assertThat(statistics().getPrepareStatementCount()).isEqualTo(2);
+        // whether the project exists, the page, and its labels
+        assertThat(statistics().getPrepareStatementCount()).isEqualTo(3);
     }
 
     @Test
-    void opensAProjectInOneStatement() {
+    void opensAProjectInTwoStatements() {
         statistics().clear();
 
         openAndGetId();
 
-        assertThat(statistics().getPrepareStatementCount()).isEqualTo(1);
+        // project and main branch
+        assertThat(statistics().getPrepareStatementCount()).isEqualTo(2);
     }
 }

@@ -24,8 +24,8 @@ public final class Service implements AutoCloseable {
         this.log = log;
     }
 
-    /** Starts the service on a data directory, in which it leaves its log; does not wait. */
-    public static Service launch(Path dataDirectory, String name) throws IOException {
+    /** Starts the service on a data directory, in which it leaves its log, with some options more; does not wait. */
+    public static Service launch(Path dataDirectory, String name, String... options) throws IOException {
         Path log = dataDirectory.resolve(name + ".log");
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -39,6 +39,7 @@ public final class Service implements AutoCloseable {
                 "--spring.datasource.username=",
                 "--axiswright.binaries-directory=" + Path.of("target", "postgres-binaries"),
                 "--axiswright.data-directory=" + dataDirectory));
+        command.addAll(List.of(options));
         var builder = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(Redirect.to(log.toFile()));
         return new Service(builder.start(), log);
     }

@@ -1,0 +1,17 @@
+package io.axiswright.app.project;
+
+import io.axiswright.engine.comparison.ComparisonResult;
+import java.util.UUID;
+
+/**
+ * A revision and a design that is not stored, side by side.
+ *
+ * @param project the project
+ * @param from number of the revision; every difference is the design that was sent minus the revision
+ * @param engineVersion the engine both were studied with for the comparison
+ * @param sameEngineAsStored whether the revision's stored result came from that engine too; if not, it may differ from what
+ *     is compared here
+ * @param comparison what would change, what would follow, and why
+ */
+record ComparisonPreview(
+        UUID project, int from, String engineVersion, boolean sameEngineAsStored, ComparisonResult comparison) {}
