@@ -38,22 +38,24 @@ class EngineArchitectureTest {
             "conductor",
             "fault",
             "mounting",
+            "wiring",
             "bill",
             "study",
             "comparison");
 
     /** The entry class of each discipline: only {@code study} may call it. */
-    private static final Map<String, String> ENTRIES = Map.of(
-            "duty", "DutySizing",
-            "topology", "LayoutPlanning",
-            "controlpower", "ControlPowerSizing",
-            "braking", "BrakingStudy",
-            "stopping", "StoppingStudy",
-            "supply", "SupplySizing",
-            "conductor", "ConductorSizing",
-            "fault", "FaultStudy",
-            "mounting", "MountingCheck",
-            "bill", "BillMaking");
+    private static final Map<String, String> ENTRIES = Map.ofEntries(
+            Map.entry("duty", "DutySizing"),
+            Map.entry("topology", "LayoutPlanning"),
+            Map.entry("controlpower", "ControlPowerSizing"),
+            Map.entry("braking", "BrakingStudy"),
+            Map.entry("stopping", "StoppingStudy"),
+            Map.entry("supply", "SupplySizing"),
+            Map.entry("conductor", "ConductorSizing"),
+            Map.entry("fault", "FaultStudy"),
+            Map.entry("mounting", "MountingCheck"),
+            Map.entry("wiring", "WiringChoice"),
+            Map.entry("bill", "BillMaking"));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

@@ -4,6 +4,7 @@ import io.axiswright.engine.catalogue.Accessory;
 import io.axiswright.engine.catalogue.BrakingUnit;
 import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableGland;
 import io.axiswright.engine.catalogue.ControlSupply;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.FasteningPart;
@@ -13,6 +14,7 @@ import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
+import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.catalogue.VentilationKit;
 
 /** The lists of a catalogue in their order, by the name they have on the wire. */
@@ -29,7 +31,9 @@ enum Shelf {
     FOOT_KITS("footKits"),
     FASTENING_PARTS("fasteningParts"),
     ACCESSORIES("accessories"),
-    GEAR_UNITS("gearUnits");
+    GEAR_UNITS("gearUnits"),
+    CABLE_GLANDS("cableGlands"),
+    DISCONNECTORS("disconnectors");
 
     private final String member;
 
@@ -58,6 +62,8 @@ enum Shelf {
             case FasteningPart _ -> FASTENING_PARTS;
             case Accessory _ -> ACCESSORIES;
             case GearUnit _ -> GEAR_UNITS;
+            case CableGland _ -> CABLE_GLANDS;
+            case SupplyDisconnector _ -> DISCONNECTORS;
         };
     }
 }

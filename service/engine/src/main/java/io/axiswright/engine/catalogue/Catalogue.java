@@ -24,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param fasteningParts fastening parts
  * @param accessories everything else
  * @param gearUnits gear units; none if absent
+ * @param cableGlands cable glands; none if absent
+ * @param disconnectors supply disconnecting devices; none if absent
  */
 public record Catalogue(
         String name,
@@ -41,9 +43,11 @@ public record Catalogue(
         List<FootKit> footKits,
         List<FasteningPart> fasteningParts,
         List<Accessory> accessories,
-        @Nullable List<GearUnit> gearUnits) {
+        @Nullable List<GearUnit> gearUnits,
+        @Nullable List<CableGland> cableGlands,
+        @Nullable List<SupplyDisconnector> disconnectors) {
 
-    /** Without gear units. */
+    /** Without gear units, glands and disconnecting devices. */
     public Catalogue(
             String name,
             String currency,
@@ -76,12 +80,24 @@ public record Catalogue(
                 footKits,
                 fasteningParts,
                 accessories,
+                null,
+                null,
                 null);
     }
 
     /** Its gear units, be they absent or none. */
     public List<GearUnit> gearStock() {
         return gearUnits == null ? List.of() : gearUnits;
+    }
+
+    /** Its cable glands, be they absent or none. */
+    public List<CableGland> glandStock() {
+        return cableGlands == null ? List.of() : cableGlands;
+    }
+
+    /** Its supply disconnecting devices, be they absent or none. */
+    public List<SupplyDisconnector> disconnectorStock() {
+        return disconnectors == null ? List.of() : disconnectors;
     }
 
     /** Every item of every kind, in the order of the members and of each list. */
@@ -99,7 +115,9 @@ public record Catalogue(
                         footKits,
                         fasteningParts,
                         accessories,
-                        gearStock())
+                        gearStock(),
+                        glandStock(),
+                        disconnectorStock())
                 .flatMap(List::stream);
     }
 

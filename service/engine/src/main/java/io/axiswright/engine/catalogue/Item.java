@@ -18,6 +18,8 @@ public sealed interface Item
                 GearUnit,
                 FootKit,
                 FasteningPart,
+                CableGland,
+                SupplyDisconnector,
                 Accessory {
 
     /** Unique in the catalogue. */

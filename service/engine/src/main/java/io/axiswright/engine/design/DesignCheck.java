@@ -47,6 +47,7 @@ public final class DesignCheck {
         checkNetwork(design.network());
         checkAxes();
         checkControlPower(design.controlPower());
+        checkWiring(design.wiring());
         return List.copyOf(faults);
     }
 
@@ -170,6 +171,27 @@ public final class DesignCheck {
                     "the network with its places, or a design without controlPower");
         } else if (network.places().stream().noneMatch(place -> place.id().equals(controlPower.place()))) {
             dangling("/controlPower/place", "place of the network", controlPower.place(), "network.places");
+        }
+    }
+
+    private void checkWiring(@Nullable Wiring wiring) {
+        if (wiring == null) {
+            return;
+        }
+        Set<String> places = design.network() == null
+                ? Set.of()
+                : design.network().places().stream().map(Place::id).collect(Collectors.toSet());
+        for (int k = 0; k < wiring.openPlaceList().size(); k++) {
+            if (!places.contains(wiring.openPlaceList().get(k))) {
+                dangling(
+                        "/wiring/openPlaces/" + k,
+                        "place of the network",
+                        wiring.openPlaceList().get(k),
+                        "network.places");
+            }
+        }
+        if (wiring.stopPlace() != null && !places.contains(wiring.stopPlace())) {
+            dangling("/wiring/stopPlace", "place of the network", wiring.stopPlace(), "network.places");
         }
     }
 

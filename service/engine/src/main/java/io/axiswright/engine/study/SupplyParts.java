@@ -84,7 +84,7 @@ final class SupplyParts {
         if (kit != null) {
             Current current = lineCurrent(kit.inputPower().si(), kit.ratedVoltage(), kit.feed());
             loads.add(new SupplyLoad(
-                    axis.id() + "/fan",
+                    fan(axis),
                     LoadUse.VENTILATION,
                     kit.feed(),
                     kit.ratedVoltage(),
@@ -99,6 +99,11 @@ final class SupplyParts {
                     axis.stopZone(),
                     null));
         }
+    }
+
+    /** The id of the fan's load. */
+    static String fan(Axis axis) {
+        return axis.id() + "/fan";
     }
 
     private void addControlSupply(PlacedControlSupply placed) {

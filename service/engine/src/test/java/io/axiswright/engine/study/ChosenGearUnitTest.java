@@ -87,6 +87,8 @@ class ChosenGearUnitTest {
                 c.footKits(),
                 c.fasteningParts(),
                 c.accessories(),
-                List.of(gear));
+                List.of(gear),
+                null,
+                null);
     }
 }
