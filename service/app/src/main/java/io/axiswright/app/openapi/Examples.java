@@ -127,7 +127,11 @@ public class Examples implements GlobalOpenApiCustomizer {
     }
 
     private static Stream<MediaType> media(@Nullable Content content) {
-        return content == null ? Stream.empty() : content.values().stream();
+        return content == null
+                ? Stream.empty()
+                : content.entrySet().stream()
+                        .filter(entry -> entry.getKey().endsWith("json"))
+                        .map(Map.Entry::getValue);
     }
 
     private static String schemaName(MediaType media) {
