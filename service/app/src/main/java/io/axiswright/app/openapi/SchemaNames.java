@@ -34,8 +34,13 @@ class SchemaNames {
 
     private static final String CLASSES = "classpath*:io/axiswright/**/*.class";
 
+    /**
+     * One for all application contexts of a process: Swagger keeps converters in a static place, so those of one context work
+     * for the others too. The names follow from the class path alone and are the same in all of them.
+     */
+    private static final Map<String, Type> TYPES = new ConcurrentHashMap<>();
+
     private final Map<Class<?>, String> names = new HashMap<>();
-    private final Map<String, Type> types = new ConcurrentHashMap<>();
 
     SchemaNames() {
         List<Class<?>> all = types();
@@ -47,7 +52,7 @@ class SchemaNames {
             boolean alone = rivals.getOrDefault(type.getSimpleName(), 0L) == 1;
             String name = alone ? type.getSimpleName() : qualified(type);
             names.put(type, name);
-            types.put(name, type);
+            TYPES.put(name, type);
         }
     }
 
@@ -71,13 +76,13 @@ class SchemaNames {
 
     /** Remembers a type with type arguments, which no class alone tells of. */
     void remember(Type generic) {
-        types.putIfAbsent(name(generic), generic);
+        TYPES.putIfAbsent(name(generic), generic);
     }
 
     /** The type a reference to a schema stands for; null if it is none of ours. */
     @Nullable
     Type type(String reference) {
-        return reference.startsWith(REFERENCE) ? types.get(reference.substring(REFERENCE.length())) : null;
+        return reference.startsWith(REFERENCE) ? TYPES.get(reference.substring(REFERENCE.length())) : null;
     }
 
     private static List<Class<?>> types() {
