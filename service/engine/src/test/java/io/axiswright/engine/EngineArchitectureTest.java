@@ -40,6 +40,7 @@ class EngineArchitectureTest {
             "enclosure",
             "fault",
             "mounting",
+            "wiring",
             "bill",
             "study",
             "comparison");
@@ -57,6 +58,7 @@ class EngineArchitectureTest {
             Map.entry("enclosure", "HeatBalance"),
             Map.entry("fault", "FaultStudy"),
             Map.entry("mounting", "MountingCheck"),
+            Map.entry("wiring", "WiringChoice"),
             Map.entry("bill", "BillMaking"));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

@@ -34,11 +34,13 @@ class SchemaNames {
 
     private static final String CLASSES = "classpath*:io/axiswright/**/*.class";
 
-    /** Shared, because the framework shares model converters between all applications of a JVM; follows from names alone. */
-    private static final Map<String, Type> GENERIC = new ConcurrentHashMap<>();
+    /**
+     * One for all application contexts of a process: Swagger keeps converters in a static place, so those of one context work
+     * for the others too. The names follow from the class path alone and are the same in all of them.
+     */
+    private static final Map<String, Type> TYPES = new ConcurrentHashMap<>();
 
     private final Map<Class<?>, String> names = new HashMap<>();
-    private final Map<String, Type> types = new HashMap<>();
 
     SchemaNames() {
         List<Class<?>> all = types();
@@ -50,7 +52,7 @@ class SchemaNames {
             boolean alone = rivals.getOrDefault(type.getSimpleName(), 0L) == 1;
             String name = alone ? type.getSimpleName() : qualified(type);
             names.put(type, name);
-            types.put(name, type);
+            TYPES.put(name, type);
         }
     }
 
@@ -74,18 +76,13 @@ class SchemaNames {
 
     /** Remembers a type with type arguments, which no class alone tells of. */
     void remember(Type generic) {
-        GENERIC.putIfAbsent(name(generic), generic);
+        TYPES.putIfAbsent(name(generic), generic);
     }
 
     /** The type a reference to a schema stands for; null if it is none of ours. */
     @Nullable
     Type type(String reference) {
-        if (!reference.startsWith(REFERENCE)) {
-            return null;
-        }
-        String name = reference.substring(REFERENCE.length());
-        Type plain = types.get(name);
-        return plain == null ? GENERIC.get(name) : plain;
+        return reference.startsWith(REFERENCE) ? TYPES.get(reference.substring(REFERENCE.length())) : null;
     }
 
     private static List<Class<?>> types() {

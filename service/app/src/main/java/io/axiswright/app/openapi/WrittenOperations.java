@@ -80,6 +80,10 @@ class WrittenOperations implements GlobalOpenApiCustomizer {
             if (text.getDescription() != null) {
                 response.setDescription(text.getDescription());
             }
+            if (text.getContent() != null) {
+                // a form other than JSON, whose schema the handler's type does not tell
+                text.getContent().forEach(response.getContent()::addMediaType);
+            }
             response.setHeaders(text.getHeaders());
             operation.getResponses().put(status, response);
         });

@@ -1,5 +1,6 @@
 package io.axiswright.app.sizing;
 
+import io.axiswright.app.report.BillFormats;
 import io.axiswright.engine.bill.BillResult;
 import io.axiswright.engine.braking.BrakingResult;
 import io.axiswright.engine.conductor.ConductorRequest;
@@ -16,6 +17,7 @@ import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.supply.SupplyResult;
 import io.axiswright.engine.topology.SearchGate;
 import io.axiswright.engine.topology.TopologyResult;
+import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -80,7 +82,9 @@ class SizingController {
         return study.mounting(requests.of(request));
     }
 
-    @PostMapping("/bill-of-materials")
+    @PostMapping(
+            path = "/bill-of-materials",
+            produces = {MediaType.APPLICATION_JSON_VALUE, BillFormats.CSV, BillFormats.XLSX, BillFormats.XML})
     BillResult sizeBillOfMaterials(@RequestBody SizingRequest request) {
         return study.billOfMaterials(requests.of(request));
     }

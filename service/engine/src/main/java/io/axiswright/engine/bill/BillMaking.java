@@ -55,6 +55,8 @@ public final class BillMaking {
                 pricing.section(of(lines, EnumSet.of(NeedKind.CUSTOMER_SUPPLIED))),
                 pricing.section(of(lines, EnumSet.of(NeedKind.NO_CHARGE))),
                 unpriced.stream().map(BillLine::item).distinct().toList(),
+                request.wiring().entries(),
+                request.wiring().fieldEnds(),
                 ClosingAudit.of(request, lines),
                 findings(request, unpriced, lines.size(), offers),
                 roundings(lines));
@@ -91,6 +93,7 @@ public final class BillMaking {
             findings.add(FindingCode.BILL_NETWORK_MISSING.at(
                     "the control network", "/design/network", "completeness", null, null));
         }
+        findings.addAll(request.wiring().findings());
         var counts = unpriced.stream()
                 .collect(Collectors.groupingBy(BillLine::item, LinkedHashMap::new, Collectors.counting()));
         counts.forEach((item, count) -> findings.add(FindingCode.BILL_ITEM_WITHOUT_PRICE.at(

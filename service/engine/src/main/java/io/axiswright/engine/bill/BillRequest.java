@@ -3,6 +3,7 @@ package io.axiswright.engine.bill;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.quantity.Count;
+import io.axiswright.engine.wiring.WiringResult;
 import java.util.List;
 
 /**
@@ -12,15 +13,17 @@ import java.util.List;
  * @param catalogueSource how the caller gave it, for pointers
  * @param demands what the other disciplines ask for, before any item's own needs
  * @param networkUnplanned whether a control network is wanted but has no layout, so that nothing of it is demanded
+ * @param wiring what joins the parts, for the answer: its parts are among the demands
  */
 public record BillRequest(
         Catalogue catalogue,
         CatalogueSource catalogueSource,
         @Count(max = 100000) List<Demand> demands,
-        boolean networkUnplanned) {
+        boolean networkUnplanned,
+        WiringResult wiring) {
 
     /** A bill that misses nothing. */
     BillRequest(Catalogue catalogue, CatalogueSource catalogueSource, List<Demand> demands) {
-        this(catalogue, catalogueSource, demands, false);
+        this(catalogue, catalogueSource, demands, false, new WiringResult(List.of(), List.of(), List.of(), List.of()));
     }
 }

@@ -2,6 +2,8 @@ package io.axiswright.engine.bill;
 
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.wiring.CableEntry;
+import io.axiswright.engine.wiring.FieldEnd;
 import java.util.List;
 
 /**
@@ -14,6 +16,8 @@ import java.util.List;
  * @param customerSupplied what the customer brings; priced at nothing
  * @param noCharge what comes along without charge; priced at nothing
  * @param withoutPrice ids of the items whose price has to be asked for
+ * @param cableEntries every cable where it enters an enclosure, with its gland
+ * @param fieldEnds the cable ends to be made on the machine
  * @param closing the proof that every demand is met by a line and every line by a demand
  * @param findings remarks
  * @param derivations how the rounded quantities came about
@@ -25,6 +29,8 @@ public record BillResult(
         BillSection customerSupplied,
         BillSection noCharge,
         List<String> withoutPrice,
+        List<CableEntry> cableEntries,
+        List<FieldEnd> fieldEnds,
         ClosingCheck closing,
         List<Finding> findings,
         List<Derivation> derivations) {}

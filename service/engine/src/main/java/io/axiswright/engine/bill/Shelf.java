@@ -5,6 +5,7 @@ import io.axiswright.engine.catalogue.BrakingUnit;
 import io.axiswright.engine.catalogue.BufferUnit;
 import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableGland;
 import io.axiswright.engine.catalogue.ControlSupply;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.FasteningPart;
@@ -15,6 +16,7 @@ import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.catalogue.OutputProtection;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
+import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.catalogue.VentilationKit;
 
 /** The lists of a catalogue in their order, by the name they have on the wire. */
@@ -33,7 +35,9 @@ enum Shelf {
     ACCESSORIES("accessories"),
     GEAR_UNITS("gearUnits"),
     OUTPUT_PROTECTIONS("outputProtections"),
-    BUFFER_UNITS("bufferUnits");
+    BUFFER_UNITS("bufferUnits"),
+    CABLE_GLANDS("cableGlands"),
+    DISCONNECTORS("disconnectors");
 
     private final String member;
 
@@ -64,6 +68,8 @@ enum Shelf {
             case GearUnit _ -> GEAR_UNITS;
             case OutputProtection _ -> OUTPUT_PROTECTIONS;
             case BufferUnit _ -> BUFFER_UNITS;
+            case CableGland _ -> CABLE_GLANDS;
+            case SupplyDisconnector _ -> DISCONNECTORS;
         };
     }
 }

@@ -2,9 +2,12 @@ package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.ConductorSize;
+import io.axiswright.engine.quantity.Count;
+import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Resistance;
+import io.axiswright.engine.quantity.Voltage;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -20,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  * @param powerConductor size of its 24 V conductors; absent if it carries none
  * @param connectorResistance contact resistance of its connector pairs together, there and back; none if absent
  * @param outerDiameter outer diameter
+ * @param ratedVoltage highest voltage it is made for; not examined if absent
+ * @param ratedCurrent highest current it carries for ever; not examined if absent
+ * @param ends its two ends; whether they pass glands is not examined if absent
  */
 public record CableAssembly(
         String id,
@@ -30,5 +36,40 @@ public record CableAssembly(
         @Bounds(above = 0, max = 1000) Length length,
         @Nullable ConductorSize powerConductor,
         @Bounds(min = 0) @Nullable Resistance connectorResistance,
-        @Bounds(above = 0) Length outerDiameter)
-        implements Item {}
+        @Bounds(above = 0) Length outerDiameter,
+        @Bounds(above = 0) @Nullable Voltage ratedVoltage,
+        @Bounds(above = 0) @Nullable Current ratedCurrent,
+        @Count(min = 2, max = 2) @Nullable List<CableEnd> ends)
+        implements Item {
+
+    /** A cable of which neither ratings nor ends are stated. */
+    public CableAssembly(
+            String id,
+            String description,
+            @Nullable Money price,
+            List<Need> needs,
+            CableUse use,
+            Length length,
+            @Nullable ConductorSize powerConductor,
+            @Nullable Resistance connectorResistance,
+            Length outerDiameter) {
+        this(
+                id,
+                description,
+                price,
+                needs,
+                use,
+                length,
+                powerConductor,
+                connectorResistance,
+                outerDiameter,
+                null,
+                null,
+                null);
+    }
+
+    /** Its ends; empty where they are not stated. */
+    public List<CableEnd> endList() {
+        return ends == null ? List.of() : ends;
+    }
+}

@@ -9,5 +9,11 @@ public enum CableUse {
     /** Gateway to drive unit, link and 24 V together. */
     SPUR,
     /** Control supply to the first gateway of a chain, or gateway to gateway. */
-    CONTROL_SUPPLY
+    CONTROL_SUPPLY,
+    /** DC bus of one unit to that of the next. */
+    BUS_LINK,
+    /** Braking unit to its resistor. */
+    BRAKING_RESISTOR,
+    /** Where stop demands come from to a stop input. */
+    STOP_SIGNAL
 }

@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  * @param gearUnits gear units; none if absent
  * @param outputProtections protection of 24 V output circuits; none if absent
  * @param bufferUnits buffers of control supplies; none if absent
+ * @param cableGlands cable glands; none if absent
+ * @param disconnectors supply disconnecting devices; none if absent
  */
 public record Catalogue(
         String name,
@@ -45,9 +47,11 @@ public record Catalogue(
         List<Accessory> accessories,
         @Nullable List<GearUnit> gearUnits,
         @Nullable List<OutputProtection> outputProtections,
-        @Nullable List<BufferUnit> bufferUnits) {
+        @Nullable List<BufferUnit> bufferUnits,
+        @Nullable List<CableGland> cableGlands,
+        @Nullable List<SupplyDisconnector> disconnectors) {
 
-    /** With neither protection of 24 V output circuits nor buffers. */
+    /** Without what a control supply feeds through, glands and disconnecting devices. */
     public Catalogue(
             String name,
             String currency,
@@ -83,10 +87,12 @@ public record Catalogue(
                 accessories,
                 gearUnits,
                 null,
+                null,
+                null,
                 null);
     }
 
-    /** Without gear units. */
+    /** Without any of the members that may be absent. */
     public Catalogue(
             String name,
             String currency,
@@ -137,6 +143,16 @@ public record Catalogue(
         return bufferUnits == null ? List.of() : bufferUnits;
     }
 
+    /** Its cable glands, be they absent or none. */
+    public List<CableGland> glandStock() {
+        return cableGlands == null ? List.of() : cableGlands;
+    }
+
+    /** Its supply disconnecting devices, be they absent or none. */
+    public List<SupplyDisconnector> disconnectorStock() {
+        return disconnectors == null ? List.of() : disconnectors;
+    }
+
     /** Every item of every kind, in the order of the members and of each list. */
     public Stream<Item> items() {
         return Stream.<List<? extends Item>>of(
@@ -154,7 +170,9 @@ public record Catalogue(
                         accessories,
                         gearStock(),
                         outputProtectionStock(),
-                        bufferStock())
+                        bufferStock(),
+                        glandStock(),
+                        disconnectorStock())
                 .flatMap(List::stream);
     }
 

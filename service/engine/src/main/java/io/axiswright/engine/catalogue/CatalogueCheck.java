@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a catalogue must not contradict itself in: ids are unique, prices are in its currency, curves rise in speed,
@@ -53,6 +54,8 @@ public final class CatalogueCheck {
         number("gearUnits", catalogue.gearStock());
         number("outputProtections", catalogue.outputProtectionStock());
         number("bufferUnits", catalogue.bufferStock());
+        number("cableGlands", catalogue.glandStock());
+        number("disconnectors", catalogue.disconnectorStock());
         byPointer.forEach(this::check);
         faults.addAll(NeedCircles.faults(byPointer));
         return List.copyOf(faults);
@@ -96,17 +99,31 @@ public final class CatalogueCheck {
         for (int k = 0; k < item.needs().size(); k++) {
             check(pointer + "/needs/" + k, item.needs().get(k));
         }
+        if (item instanceof CableAssembly cable) {
+            checkEnds(pointer + "/ends", cable.endList());
+        }
         faults.addAll(ItemCheck.faults(item, pointer));
     }
 
-    private void check(String pointer, Need need) {
-        if (!pointerById.containsKey(need.item())) {
+    private void checkEnds(String pointer, List<CableEnd> ends) {
+        for (int k = 0; k < ends.size(); k++) {
+            known(pointer + "/" + k + "/fieldParts", ends.get(k).fieldParts());
+            known(pointer + "/" + k + "/fieldTool", ends.get(k).fieldTool());
+        }
+    }
+
+    private void known(String pointer, @Nullable String item) {
+        if (item != null && !pointerById.containsKey(item)) {
             fault(
-                    pointer + "/item",
+                    pointer,
                     FaultCode.DANGLING_REFERENCE,
-                    "No item has the id \"" + need.item() + "\".",
+                    "No item has the id \"" + item + "\".",
                     "the id of an item of this catalogue");
         }
+    }
+
+    private void check(String pointer, Need need) {
+        known(pointer + "/item", need.item());
         if ((need.kind() == NeedKind.CONDITIONAL) != (need.when() != null)) {
             fault(
                     pointer + "/when",

@@ -20,6 +20,8 @@ public sealed interface Item
                 FasteningPart,
                 OutputProtection,
                 BufferUnit,
+                CableGland,
+                SupplyDisconnector,
                 Accessory {
 
     /** Unique in the catalogue. */

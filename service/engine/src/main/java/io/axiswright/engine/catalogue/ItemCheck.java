@@ -37,6 +37,13 @@ final class ItemCheck {
                         pointer + "/peakTorque",
                         "The peak torque is below the nominal torque.",
                         "at least nominalTorque");
+            case CableGland gland ->
+                unless(
+                        gland.clampsAbove().si() < gland.clampsUpTo().si(),
+                        pointer + "/clampsUpTo",
+                        "No cable is thicker than clampsAbove and not thicker than this.",
+                        "more than clampsAbove");
+            case CableAssembly cable -> withoutWidth(cable.endList(), pointer + "/ends");
             case ProtectiveDevice device ->
                 notFaster(
                         device.clearingPoints() == null ? List.of() : device.clearingPoints(),
@@ -67,6 +74,18 @@ final class ItemCheck {
                         FaultCode.INCONSISTENT,
                         "It does not follow the point before: more current is cleared at least as fast.",
                         "points in order of rising current and falling time"))
+                .toList();
+    }
+
+    private static List<Fault> withoutWidth(List<CableEnd> ends, String pointer) {
+        return IntStream.range(0, ends.size())
+                .filter(k -> ends.get(k).kind() == CableEndKind.MOULDED
+                        && ends.get(k).width() == null)
+                .mapToObj(k -> new Fault(
+                        pointer + "/" + k + "/width",
+                        FaultCode.MISSING,
+                        "A moulded end without its width: what it passes cannot be told.",
+                        "the width of the widest part of the end"))
                 .toList();
     }
 

@@ -1,8 +1,6 @@
 package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.quantity.Quantity;
-import io.axiswright.engine.study.Components;
-import io.axiswright.engine.study.Records;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,8 +1,6 @@
 package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.design.Design;
-import io.axiswright.engine.study.Components;
-import io.axiswright.engine.study.Records;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param network its control network; needed for topology and all that follows from it
  * @param controlPower its control supply; needed for control power and all that follows from it
  * @param installation how circuits are run; needed for supply, conductors and the bill
+ * @param wiring what else is to be known of its wiring, for the bill; all as {@link Wiring} says if absent
  */
 public record Design(
         String name,
@@ -24,4 +25,19 @@ public record Design(
         @Count(max = 256) List<StopZone> stopZones,
         @Nullable Network network,
         @Nullable ControlPower controlPower,
-        @Nullable Installation installation) {}
+        @Nullable Installation installation,
+        @Nullable Wiring wiring) {
+
+    /** A design that says nothing of its wiring. */
+    public Design(
+            String name,
+            Site site,
+            Mains mains,
+            List<Axis> axes,
+            List<StopZone> stopZones,
+            @Nullable Network network,
+            @Nullable ControlPower controlPower,
+            @Nullable Installation installation) {
+        this(name, site, mains, axes, stopZones, network, controlPower, installation, null);
+    }
+}

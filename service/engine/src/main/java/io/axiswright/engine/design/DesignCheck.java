@@ -49,6 +49,7 @@ public final class DesignCheck {
         checkControlPower(design.controlPower());
         checkRoutes(design.installation());
         checkEnclosures(design.installation());
+        checkWiring(design.wiring());
         return List.copyOf(faults);
     }
 
@@ -247,6 +248,27 @@ public final class DesignCheck {
                         devices.get(k).axis(),
                         "axes");
             }
+        }
+    }
+
+    private void checkWiring(@Nullable Wiring wiring) {
+        if (wiring == null) {
+            return;
+        }
+        Set<String> places = design.network() == null
+                ? Set.of()
+                : design.network().places().stream().map(Place::id).collect(Collectors.toSet());
+        for (int k = 0; k < wiring.openPlaceList().size(); k++) {
+            if (!places.contains(wiring.openPlaceList().get(k))) {
+                dangling(
+                        "/wiring/openPlaces/" + k,
+                        "place of the network",
+                        wiring.openPlaceList().get(k),
+                        "network.places");
+            }
+        }
+        if (wiring.stopPlace() != null && !places.contains(wiring.stopPlace())) {
+            dangling("/wiring/stopPlace", "place of the network", wiring.stopPlace(), "network.places");
         }
     }
 

@@ -12,6 +12,7 @@ import io.axiswright.engine.duty.AxisDuty;
 import io.axiswright.engine.mounting.AxisMounting;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.topology.PlacedGateway;
+import io.axiswright.engine.wiring.WiringPart;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -42,6 +43,7 @@ final class DemandCollection {
             }
         }
         addSupply();
+        run.wiring().parts().forEach(this::addWiring);
         return List.copyOf(demands);
     }
 
@@ -129,6 +131,18 @@ final class DemandCollection {
                     "/design/installation",
                     List.of()));
         }
+    }
+
+    /** Tools are offered, for the fitter may have them. */
+    private void addWiring(WiringPart part) {
+        demands.add(new Demand(
+                part.item(),
+                BigDecimal.ONE,
+                part.tool() ? NeedKind.OPTIONAL : NeedKind.REQUIRED,
+                part.asker(),
+                part.reason(),
+                part.pointer(),
+                List.of()));
     }
 
     /** The next whole centimetre, m; what a length is over by rounding alone, below a nanometre, does not count. */

@@ -1,6 +1,7 @@
 package io.axiswright.engine.study;
 
 import io.axiswright.engine.catalogue.BulkCable;
+import io.axiswright.engine.catalogue.Cheapest;
 import io.axiswright.engine.conductor.CircuitConductors;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Insulation;
@@ -8,13 +9,10 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Area;
 import io.axiswright.engine.quantity.ConductorSize;
-import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.standard.InsulationUnder;
 import io.axiswright.engine.standard.ProtectiveConductors;
 import io.axiswright.engine.study.CircuitConductoring.PowerCable;
-import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -46,7 +44,7 @@ final class PowerCableChoice {
         }
         BulkCable cable = fitting(cores)
                 .filter(c -> c.size().compareTo(size) >= 0)
-                .min(Comparator.comparing(PowerCableChoice::price).thenComparing(BulkCable::id))
+                .min(Cheapest.FIRST)
                 .orElse(null);
         if (cable == null) {
             double largest =
@@ -72,12 +70,6 @@ final class PowerCableChoice {
         return cables.stream()
                 .filter(c -> c.cores() == cores && c.size().isMetric() == metric)
                 .filter(c -> InsulationUnder.celsius(c.insulation()) >= InsulationUnder.celsius(insulation));
-    }
-
-    /** Cables on request come last. */
-    private static BigDecimal price(BulkCable cable) {
-        Money price = cable.price();
-        return price == null ? BigDecimal.valueOf(Long.MAX_VALUE) : price.amount();
     }
 
     List<Finding> findings() {

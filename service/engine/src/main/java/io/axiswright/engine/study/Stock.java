@@ -24,6 +24,12 @@ final class Stock {
         return item;
     }
 
+    /** The item of that id, whatever its kind. */
+    @Nullable
+    Item find(String id) {
+        return items.get(id);
+    }
+
     /** The item a discipline chose, if it chose one. */
     <T extends Item> @Nullable T find(Class<T> type, @Nullable String id) {
         return id == null ? null : type.cast(items.get(id));

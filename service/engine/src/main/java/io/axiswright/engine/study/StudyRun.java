@@ -33,6 +33,8 @@ import io.axiswright.engine.supply.SupplySizing;
 import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.topology.LayoutMethod;
 import io.axiswright.engine.topology.TopologyResult;
+import io.axiswright.engine.wiring.WiringChoice;
+import io.axiswright.engine.wiring.WiringResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
@@ -55,6 +57,7 @@ final class StudyRun {
     private final Once<EnclosureResult> enclosures = new Once<>(this::balanceHeat);
     private final Once<FaultResult> faults = new Once<>(this::studyFaults);
     private final Once<MountingResult> mounting = new Once<>(this::checkMounting);
+    private final Once<WiringResult> wiring = new Once<>(this::chooseWiring);
     private final Once<BillResult> bill = new Once<>(this::makeBill);
 
     /** A value worked out the first time it is asked for. */
@@ -151,13 +154,18 @@ final class StudyRun {
         return new MountingCheck().check(MountingParts.request(request, stock, duty()));
     }
 
+    private WiringResult chooseWiring() {
+        return new WiringChoice().choose(WiringParts.request(this));
+    }
+
     private BillResult makeBill() {
         return new BillMaking()
                 .make(new BillRequest(
                         catalogue(),
                         request.catalogueSource(),
                         new DemandCollection(this).demands(),
-                        topology().method() == LayoutMethod.NONE));
+                        topology().method() == LayoutMethod.NONE,
+                        wiring()));
     }
 
     StudyRequest request() {
@@ -214,6 +222,10 @@ final class StudyRun {
 
     MountingResult mounting() {
         return mounting.get();
+    }
+
+    WiringResult wiring() {
+        return wiring.get();
     }
 
     BillResult billOfMaterials() {

@@ -33,7 +33,7 @@ public record Disconnect(
                 feeder.current());
     }
 
-    /** That the bill does not have it: no kind of catalogue item is one. */
+    /** What it must be; whether the catalogue has one, the bill says. */
     Finding finding(CodeBasis basis) {
         return FindingCode.SUPPLY_DISCONNECT_NEEDED.at(
                 "the machine",

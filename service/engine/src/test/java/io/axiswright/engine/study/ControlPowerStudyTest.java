@@ -86,7 +86,9 @@ class ControlPowerStudyTest {
                 c.accessories(),
                 null,
                 List.of(protection),
-                List.of(buffer));
+                List.of(buffer),
+                null,
+                null);
         var request = TestCell.request(2);
         return STUDY.system(new StudyRequest(request.codeBasis(), catalogue, design));
     }

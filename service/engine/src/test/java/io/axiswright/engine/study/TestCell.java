@@ -240,7 +240,7 @@ public final class TestCell {
         return switch (use) {
             case SPUR -> ConductorSize.metric("1.5");
             case CONTROL_SUPPLY -> ConductorSize.metric("10");
-            case HOST, TRUNK -> null;
+            case HOST, TRUNK, BUS_LINK, BRAKING_RESISTOR, STOP_SIGNAL -> null;
         };
     }
 

@@ -1,4 +1,4 @@
-package io.axiswright.engine.study;
+package io.axiswright.engine.comparison;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.lang.reflect.Constructor;
@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * The components of one record class. Looking them up is slow, and a comparison reads millions: they are looked up once for
  * each class.
  */
-public final class Components {
+final class Components {
 
     /** Components that name an element among its siblings, best first. */
     private static final List<String> KEYS = List.of("id", "axis", "circuit", "node", "item", "name", "symbol");
@@ -53,32 +53,33 @@ public final class Components {
     }
 
     /** Those of a record's class. */
-    public static Components of(Object owner) {
+    static Components of(Object owner) {
         return KNOWN.get(owner.getClass());
     }
 
     /** How many there are. */
-    public int count() {
+    int count() {
         return names.size();
     }
 
     /** The name of one. */
-    public String name(int place) {
+    String name(int place) {
         return names.get(place);
     }
 
     /** The place of the one of a name; -1 if there is none. */
-    public int place(String name) {
+    int place(String name) {
         return names.indexOf(name);
     }
 
     /** Whether one is part of the wire form. */
-    public boolean onTheWire(int place) {
+    boolean onTheWire(int place) {
         return onTheWire.get(place);
     }
 
     /** The value of one. */
-    public @Nullable Object get(Object owner, int place) {
+    @Nullable
+    Object get(Object owner, int place) {
         try {
             return accessors.get(place).invoke(owner);
         } catch (ReflectiveOperationException e) {
@@ -87,7 +88,7 @@ public final class Components {
     }
 
     /** A copy of the record in which one component has another value. */
-    public Object with(Object owner, int place, @Nullable Object value) {
+    Object with(Object owner, int place, @Nullable Object value) {
         List<@Nullable Object> values = new ArrayList<>();
         for (int k = 0; k < names.size(); k++) {
             values.add(k == place ? value : get(owner, k));
@@ -100,7 +101,8 @@ public final class Components {
     }
 
     /** What names the record among its siblings; null if nothing does. */
-    public @Nullable String key(Object owner) {
+    @Nullable
+    String key(Object owner) {
         for (int place : keys) {
             if (get(owner, place) instanceof String text) {
                 return text;

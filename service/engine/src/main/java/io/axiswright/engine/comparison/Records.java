@@ -1,4 +1,4 @@
-package io.axiswright.engine.study;
+package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Money;
@@ -10,12 +10,12 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Takes record graphs apart, so that comparing needs no code per type. */
-public final class Records {
+final class Records {
 
     private Records() {}
 
     /** Whether a record is compared component by component; quantities and the like are single values. */
-    public static boolean isTree(@Nullable Object value) {
+    static boolean isTree(@Nullable Object value) {
         return value instanceof Record
                 && !(value instanceof Quantity)
                 && !(value instanceof Money)
@@ -23,13 +23,13 @@ public final class Records {
     }
 
     /** A copy of the record in which the component of a name has another value. */
-    public static Object with(Object owner, String name, @Nullable Object value) {
+    static Object with(Object owner, String name, @Nullable Object value) {
         Components components = Components.of(owner);
         return components.with(owner, components.place(name), value);
     }
 
     /** The elements of a list under their keys; by place where ids are missing or not unique. */
-    public static Map<String, Object> keyed(List<?> list) {
+    static Map<String, Object> keyed(List<?> list) {
         Map<String, Object> result = LinkedHashMap.newLinkedHashMap(list.size());
         for (Object element : list) {
             String key = key(element);
@@ -49,7 +49,7 @@ public final class Records {
     }
 
     /** What names an element among its siblings; null if nothing does. */
-    public static @Nullable String key(Object element) {
+    static @Nullable String key(Object element) {
         if (element instanceof String text) {
             return text;
         }

@@ -1,0 +1,55 @@
+package io.axiswright.app.report;
+
+import io.axiswright.engine.bill.BillResult;
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpInputMessage;
+import org.springframework.http.HttpOutputMessage;
+import org.springframework.http.MediaType;
+import org.springframework.http.converter.HttpMessageConverter;
+
+/** Writes a bill in the form the caller accepts, with its digest. */
+final class BillConverter implements HttpMessageConverter<BillResult> {
+
+    private static final String REPR_DIGEST = "Repr-Digest";
+
+    @Override
+    public boolean canRead(Class<?> type, @Nullable MediaType mediaType) {
+        return false;
+    }
+
+    @Override
+    public boolean canWrite(Class<?> type, @Nullable MediaType mediaType) {
+        return type == BillResult.class && format(mediaType).isPresent();
+    }
+
+    private static Optional<BillFormat> format(@Nullable MediaType mediaType) {
+        return Arrays.stream(BillFormat.values())
+                .filter(format -> mediaType == null || format.type().isCompatibleWith(mediaType))
+                .findFirst();
+    }
+
+    @Override
+    public List<MediaType> getSupportedMediaTypes() {
+        return Arrays.stream(BillFormat.values()).map(BillFormat::type).toList();
+    }
+
+    @Override
+    public BillResult read(Class<? extends BillResult> type, HttpInputMessage message) {
+        throw new UnsupportedOperationException("bills are only written");
+    }
+
+    @Override
+    public void write(BillResult bill, @Nullable MediaType mediaType, HttpOutputMessage message) throws IOException {
+        BillFormat format = format(mediaType).orElseThrow();
+        byte[] bytes = format.write(bill);
+        var headers = message.getHeaders();
+        headers.setContentType(format.type());
+        headers.setContentLength(bytes.length);
+        headers.set(REPR_DIGEST, Digest.header(bytes));
+        message.getBody().write(bytes);
+    }
+}

@@ -1,0 +1,72 @@
+package io.axiswright.app.report;
+
+import io.axiswright.engine.bill.BillResult;
+import io.axiswright.engine.bill.BillSection;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+import org.jspecify.annotations.Nullable;
+
+/** A bill as a workbook: its lines on one sheet, its totals on another; numbers are numbers, texts are never formulas. */
+final class BillWorkbook {
+
+    private BillWorkbook() {}
+
+    static byte[] write(BillResult bill) {
+        var bytes = new ByteArrayOutputStream();
+        try (var workbook = new Workbook(bytes, "Axiswright", null)) {
+            lines(workbook.newWorksheet("Lines"), bill);
+            totals(workbook.newWorksheet("Totals"), bill);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bytes.toByteArray();
+    }
+
+    private static void lines(Worksheet sheet, BillResult bill) {
+        headings(sheet, BillTable.headings());
+        List<@Nullable Object[]> rows = BillTable.rows(bill).toList();
+        for (int r = 0; r < rows.size(); r++) {
+            @Nullable Object[] row = rows.get(r);
+            for (int c = 0; c < row.length; c++) {
+                put(sheet, r + 1, c, row[c]);
+            }
+        }
+    }
+
+    private static void totals(Worksheet sheet, BillResult bill) {
+        headings(sheet, List.of("section", "total", "currency"));
+        Map<String, BillSection> sections = new LinkedHashMap<>();
+        sections.put("required", bill.required());
+        sections.put("optional", bill.optional());
+        int row = 1;
+        for (var section : sections.entrySet()) {
+            put(sheet, row, 0, section.getKey());
+            put(sheet, row, 1, section.getValue().total().amount());
+            put(sheet, row, 2, bill.currency());
+            row++;
+        }
+    }
+
+    private static void headings(Worksheet sheet, List<String> headings) {
+        for (int c = 0; c < headings.size(); c++) {
+            sheet.value(0, c, headings.get(c));
+            sheet.style(0, c).bold().set();
+        }
+        sheet.freezePane(0, 1);
+    }
+
+    private static void put(Worksheet sheet, int row, int column, @Nullable Object value) {
+        switch (value) {
+            case null -> {}
+            case BigDecimal number -> sheet.value(row, column, number);
+            default -> sheet.value(row, column, XmlText.legal(value.toString()));
+        }
+    }
+}

@@ -1,0 +1,3 @@
+/** Results as documents that other programs take: tables and trade documents. */
+@org.jspecify.annotations.NullMarked
+package io.axiswright.app.report;

@@ -1,0 +1,220 @@
+package io.axiswright.app.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import io.axiswright.app.support.Demo;
+import io.axiswright.app.support.HttpTest;
+import io.restassured.response.Response;
+import java.io.ByteArrayInputStream;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.xml.sax.SAXException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The bill in each of its forms, held against its JSON form. */
+class BillDocumentsTest extends HttpTest {
+
+    private static final String BILL = "/v1/sizing/bill-of-materials";
+    private static final String XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+    private static final String NASTY = "=HYPERLINK(\"x\"), \u00d7 2 <b>&\uFFFE";
+    private static final String UBL = "urn:oasis:names:specification:ubl:schema:xsd:";
+    private static final String BASIC = UBL + "CommonBasicComponents-2";
+    private static final String AGGREGATE = UBL + "CommonAggregateComponents-2";
+    private static final List<String> SECTIONS = List.of("required", "optional", "customerSupplied", "noCharge");
+
+    /** The demonstration, one description as bad as can be, one item without a price. */
+    private static ObjectNode request() {
+        ObjectNode request = Demo.revision("", "", 1);
+        request.remove(List.of("message", "author", "catalogue"));
+        ObjectNode catalogue = Demo.catalogue("documents");
+        for (JsonNode accessory : catalogue.get("accessories")) {
+            switch (accessory.get("id").asString()) {
+                case "rail-kit" -> ((ObjectNode) accessory).put("description", NASTY);
+                case "ferrule-set" -> ((ObjectNode) accessory).remove("price");
+                default -> {}
+            }
+        }
+        return request.set("inlineCatalogue", catalogue);
+    }
+
+    private Response answer(String accept) {
+        Response answer = given(request()).accept(accept).post(BILL);
+        assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(200);
+        return answer;
+    }
+
+    private JsonNode json() {
+        return JsonMapper.shared().readTree(answer("application/json").asByteArray());
+    }
+
+    private static List<JsonNode> lines(JsonNode bill, List<String> sections) {
+        List<JsonNode> lines = new ArrayList<>();
+        sections.forEach(section -> bill.get(section).get("lines").forEach(lines::add));
+        return lines;
+    }
+
+    private static Document xml(byte[] bytes) throws Exception {
+        var factory = DocumentBuilderFactory.newInstance();
+        factory.setNamespaceAware(true);
+        return factory.newDocumentBuilder().parse(new ByteArrayInputStream(bytes));
+    }
+
+    private static String basic(Element parent, String name) {
+        return parent.getElementsByTagNameNS(BASIC, name).item(0).getTextContent();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"*/*", "application/json", "text/csv", XLSX, "application/xml"})
+    void saysWhatItIsAndWhatItsDigestIs(String accept) throws Exception {
+        Response answer = answer(accept);
+        assertThat(answer.contentType()).startsWith(accept.equals("*/*") ? "application/json" : accept);
+        byte[] digest = MessageDigest.getInstance("SHA-256").digest(answer.asByteArray());
+        assertThat(answer.header("Repr-Digest"))
+                .isEqualTo("sha-256=:" + Base64.getEncoder().encodeToString(digest) + ":");
+    }
+
+    @Test
+    void takesTheFormTheCallerLikesBest() {
+        assertThat(answer("application/xml;q=0.4, text/csv;q=0.7").contentType())
+                .startsWith("text/csv");
+    }
+
+    @Test
+    void csvHasTheLinesOfTheBillAndNoFormula() {
+        String text = new String(answer("text/csv").asByteArray(), StandardCharsets.UTF_8);
+        assertThat(text.replace("\r\n", "")).doesNotContain("\n", "\r");
+        List<NamedCsvRecord> rows;
+        try (var reader = CsvReader.builder().ofNamedCsvRecord(text)) {
+            rows = reader.stream().toList();
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        List<JsonNode> lines = lines(json(), SECTIONS);
+        assertThat(rows).hasSameSizeAs(lines);
+        for (int k = 0; k < rows.size(); k++) {
+            assertThat(rows.get(k).getField("id"))
+                    .isEqualTo(lines.get(k).get("id").asString());
+            assertThat(new BigDecimal(rows.get(k).getField("quantity")))
+                    .isEqualByComparingTo(lines.get(k).get("quantity").decimalValue());
+            assertThat(rows.get(k).getField("linePrice"))
+                    .isEqualTo(lines.get(k).at("/linePrice/amount").asString(""));
+        }
+        assertThat(rows)
+                .filteredOn(row -> row.getField("item").equals("rail-kit"))
+                .isNotEmpty()
+                .allSatisfy(row -> assertThat(row.getField("description")).isEqualTo("'" + NASTY));
+    }
+
+    @Test
+    void theWorkbookHasNumbersAsNumbersAndNoFormula(@TempDir Path folder) throws Exception {
+        Path file = Files.write(folder.resolve("bill.xlsx"), answer(XLSX).asByteArray());
+        Document sheet;
+        try (var zip = new ZipFile(file.toFile())) {
+            ZipEntry entry = Objects.requireNonNull(zip.getEntry("xl/worksheets/sheet1.xml"));
+            sheet = xml(zip.getInputStream(entry).readAllBytes());
+        }
+        assertThat(sheet.getElementsByTagNameNS("*", "f").getLength()).isZero();
+        Map<String, Element> cells = new HashMap<>();
+        var all = sheet.getElementsByTagNameNS("*", "c");
+        for (int k = 0; k < all.getLength(); k++) {
+            var cell = (Element) all.item(k);
+            cells.put(cell.getAttribute("r"), cell);
+        }
+        List<JsonNode> lines = lines(json(), SECTIONS);
+        for (int k = 0; k < lines.size(); k++) {
+            Element quantity = Objects.requireNonNull(cells.get("E" + (k + 2)));
+            assertThat(quantity.getAttribute("t")).isIn("", "n");
+            assertThat(new BigDecimal(
+                            quantity.getElementsByTagNameNS("*", "v").item(0).getTextContent()))
+                    .isEqualByComparingTo(lines.get(k).get("quantity").decimalValue());
+            assertThat(Objects.requireNonNull(cells.get("C" + (k + 2))).getAttribute("t"))
+                    .isEqualTo("s");
+        }
+        assertThat(cells).doesNotContainKey("E" + (lines.size() + 2));
+    }
+
+    @Test
+    void theQuotationIsValidByTheSchemaOfOasisAndAddsUp() throws Exception {
+        byte[] bytes = answer("application/xml").asByteArray();
+        new UblSchema().validate(bytes);
+        Document quotation = xml(bytes);
+        JsonNode bill = json();
+        List<JsonNode> lines = lines(bill, List.of("required", "noCharge"));
+        var items = quotation.getElementsByTagNameNS(AGGREGATE, "LineItem");
+        assertThat(items.getLength()).isEqualTo(lines.size());
+        BigDecimal sum = BigDecimal.ZERO;
+        for (int k = 0; k < lines.size(); k++) {
+            var item = (Element) items.item(k);
+            var quantity =
+                    (Element) item.getElementsByTagNameNS(BASIC, "Quantity").item(0);
+            assertThat(quantity.getAttribute("unitCode"))
+                    .isEqualTo(lines.get(k).get("unitCode").asString());
+            var amounts = item.getElementsByTagNameNS(BASIC, "LineExtensionAmount");
+            assertThat(amounts.getLength()).isEqualTo(lines.get(k).has("linePrice") ? 1 : 0);
+            sum = amounts.getLength() == 0
+                    ? sum
+                    : sum.add(new BigDecimal(amounts.item(0).getTextContent()));
+        }
+        assertThat(sum).isEqualByComparingTo(bill.at("/required/total/amount").asString());
+        assertThat(sum).isEqualByComparingTo(basic(quotation.getDocumentElement(), "PayableAmount"));
+        assertThat(basic(quotation.getDocumentElement(), "Note")).contains("ferrule-set");
+    }
+
+    @Test
+    void theSchemaWouldRefuseAQuotationWithoutItsDate() throws Exception {
+        String quotation = new String(answer("application/xml").asByteArray(), StandardCharsets.UTF_8)
+                .replaceFirst("<cbc:IssueDate>[^<]*</cbc:IssueDate>", "");
+        var schema = new UblSchema();
+        assertThatThrownBy(() -> schema.validate(quotation.getBytes(StandardCharsets.UTF_8)))
+                .isInstanceOf(SAXException.class)
+                .hasMessageContaining("IssueDate");
+    }
+
+    @Test
+    void aFailureIsAProblemWhateverIsAccepted() {
+        ObjectNode broken = request();
+        broken.remove("inlineCatalogue");
+        given(broken).accept("text/csv").post(BILL).then().statusCode(422).contentType("application/problem+json");
+        given(request()).accept("image/png").post(BILL).then().statusCode(406).contentType("application/problem+json");
+    }
+
+    /** The demonstration catalogue has all that its machine needs. */
+    @Test
+    void theDemonstrationBillLacksNothing() {
+        JsonNode bill = json();
+        assertThat(bill.get("findings")
+                        .valueStream()
+                        .map(finding -> finding.get("code").asString()))
+                .containsOnly("BILL-ITEM-WITHOUT-PRICE");
+        assertThat(bill.get("cableEntries").valueStream()).isNotEmpty().allMatch(entry -> entry.has("gland"));
+        assertThat(lines(bill, List.of("required")).stream()
+                        .map(line -> line.get("item").asString()))
+                .anyMatch(item -> item.startsWith("bus-link"))
+                .anyMatch(item -> item.startsWith("stop-signal"))
+                .anyMatch(item -> item.startsWith("split-gland"))
+                .anyMatch(item -> item.startsWith("disconnector"));
+    }
+}

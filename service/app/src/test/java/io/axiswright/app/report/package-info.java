@@ -1,0 +1,3 @@
+/** Tests of the documents. */
+@org.jspecify.annotations.NullMarked
+package io.axiswright.app.report;

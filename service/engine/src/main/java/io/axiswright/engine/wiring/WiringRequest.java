@@ -1,0 +1,29 @@
+package io.axiswright.engine.wiring;
+
+import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableGland;
+import io.axiswright.engine.catalogue.CatalogueSource;
+import io.axiswright.engine.catalogue.SupplyDisconnector;
+import io.axiswright.engine.supply.Disconnect;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What has to be joined, and what can be bought for it.
+ *
+ * @param joins things that want a cable between them
+ * @param runs cables chosen before
+ * @param disconnect what must disconnect the machine from its supply; absent if nothing hangs on it
+ * @param cables cables of fixed length
+ * @param glands cable glands
+ * @param disconnectors supply disconnecting devices
+ * @param source how the caller gave the catalogue, for pointers
+ */
+public record WiringRequest(
+        List<Join> joins,
+        List<CableRun> runs,
+        @Nullable Disconnect disconnect,
+        List<CableAssembly> cables,
+        List<CableGland> glands,
+        List<SupplyDisconnector> disconnectors,
+        CatalogueSource source) {}

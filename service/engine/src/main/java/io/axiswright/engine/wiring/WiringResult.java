@@ -1,0 +1,24 @@
+package io.axiswright.engine.wiring;
+
+import io.axiswright.engine.finding.Finding;
+import java.util.List;
+
+/**
+ * The wiring as chosen.
+ *
+ * @param parts what has to be bought for it, one piece each
+ * @param entries every cable where it enters an enclosure
+ * @param fieldEnds the connectors to be made on the machine
+ * @param findings what the catalogue lacks, and remarks
+ */
+public record WiringResult(
+        List<WiringPart> parts, List<CableEntry> entries, List<FieldEnd> fieldEnds, List<Finding> findings) {
+
+    /** Keeps the lists from being changed. */
+    public WiringResult {
+        parts = List.copyOf(parts);
+        entries = List.copyOf(entries);
+        fieldEnds = List.copyOf(fieldEnds);
+        findings = List.copyOf(findings);
+    }
+}

@@ -1,0 +1,177 @@
+package io.axiswright.engine.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.axiswright.engine.bill.BillLine;
+import io.axiswright.engine.catalogue.CableGland;
+import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.SupplyDisconnector;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.DesignCheck;
+import io.axiswright.engine.design.Wiring;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Voltage;
+import io.axiswright.engine.topology.LayoutEffort;
+import io.axiswright.engine.wiring.CableEntry;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The wiring of the test cell: axes 2 m apart on a line, the first at the mains panel; its one panel 7 m along. Ways are
+ * rectilinear times 1.1 plus 0.3 m at each end.
+ */
+class BillOfWiringTest {
+
+    private static StudyResult study(List<Axis> axes, @Nullable Wiring wiring, Catalogue catalogue) {
+        Design d = TestCell.design(axes.size());
+        return SystemStudy.with(LayoutEffort.HEURISTIC)
+                .system(new StudyRequest(
+                        TestCell.request(1).codeBasis(),
+                        catalogue,
+                        new Design(
+                                d.name(),
+                                d.site(),
+                                d.mains(),
+                                axes,
+                                d.stopZones(),
+                                d.network(),
+                                d.controlPower(),
+                                d.installation(),
+                                wiring)));
+    }
+
+    private static Catalogue stocked() {
+        Catalogue c = TestCell.catalogue();
+        return new Catalogue(
+                c.name(),
+                c.currency(),
+                c.remark(),
+                c.driveUnits(),
+                c.holdingBrakes(),
+                c.gateways(),
+                c.controlSupplies(),
+                c.cableAssemblies(),
+                c.bulkCables(),
+                c.protectiveDevices(),
+                c.brakingUnits(),
+                c.ventilationKits(),
+                c.footKits(),
+                c.fasteningParts(),
+                c.accessories(),
+                null,
+                null,
+                null,
+                List.of(new CableGland("gland", "gland", null, List.of(), new Length(0.005), new Length(0.02), null)),
+                List.of(new SupplyDisconnector(
+                        "switch",
+                        "main switch",
+                        null,
+                        List.of(),
+                        4,
+                        new Voltage(690),
+                        new Current(100),
+                        new Current(300))));
+    }
+
+    private static Axis onBus(Axis a) {
+        return new Axis(
+                a.id(),
+                a.description(),
+                a.mechanism(),
+                a.gears(),
+                a.couplingInertia(),
+                a.cycle(),
+                a.position(),
+                a.stopZone(),
+                "bus",
+                a.commandRate(),
+                a.drive(),
+                a.mounting());
+    }
+
+    private static double quantity(StudyResult result, String item) {
+        return result.billOfMaterials().required().lines().stream()
+                .filter(line -> line.item().equals(item))
+                .map(BillLine::quantity)
+                .mapToDouble(Number::doubleValue)
+                .sum();
+    }
+
+    /** Three units in a row: two links over 2 m, 2 · 1.1 + 2 · 0.3 = 2.8 m, for which cables of 3 m are the shortest. */
+    @Test
+    void theUnitsOfABusAreJoinedOneToTheNext() {
+        StudyResult result = study(
+                List.of(0, 1, 2).stream()
+                        .map(TestCell::axis)
+                        .map(BillOfWiringTest::onBus)
+                        .toList(),
+                null,
+                stocked());
+        int braking = result.braking().groups().getFirst().chosen() == null
+                ? 0
+                : result.braking().groups().getFirst().chosen().count();
+        assertThat(quantity(result, "bus_link-3")).isEqualTo(2);
+        assertThat(quantity(result, "bus_link-1")).isEqualTo(braking); // beside the first unit: 0.6 m
+        assertThat(quantity(result, "braking_resistor-1")).isEqualTo(braking);
+        assertThat(result.billOfMaterials().closing().closes()).isTrue();
+    }
+
+    /** The gateway stands at the control supplies, so the stop demand needs 2 · 0.3 m; from nowhere else. */
+    @Test
+    void theStopDemandGoesToTheGatewayWhoseInputItIs() {
+        StudyResult result = study(List.of(TestCell.axis(0), TestCell.axis(1)), null, stocked());
+        assertThat(result.topology().gateways()).hasSize(1);
+        assertThat(quantity(result, "stop_signal-1")).isEqualTo(1);
+    }
+
+    /** One axis at the mains panel: the spur enters the gateway's panel, host cable, feeder and mains of the supply theirs. */
+    @Test
+    void everyCableThatEntersAnEnclosureHasItsGland() {
+        StudyResult closed = study(List.of(TestCell.axis(1)), null, stocked());
+        StudyResult open = study(List.of(TestCell.axis(1)), new Wiring(List.of("panel-0"), null, null), stocked());
+        assertThat(closed.billOfMaterials().cableEntries())
+                .extracting(CableEntry::enclosure)
+                .contains("the mains panel", "panel-0");
+        assertThat(open.billOfMaterials().cableEntries())
+                .extracting(CableEntry::enclosure)
+                .containsOnly("the mains panel");
+        assertThat(quantity(closed, "gland"))
+                .isEqualTo(closed.billOfMaterials().cableEntries().size());
+        // the feeder and the cables of the drive unit and of the control supply leave or enter the mains panel
+        assertThat(open.billOfMaterials().cableEntries()).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(quantity(closed, "switch")).isEqualTo(1);
+    }
+
+    @Test
+    void aCatalogueWithoutGlandsAndSwitchesIsToldWhatItLacks() {
+        StudyResult result = study(List.of(TestCell.axis(1)), null, TestCell.catalogue());
+        assertThat(result.findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.BILL_GLAND_NONE, FindingCode.BILL_DISCONNECTOR_NONE);
+        assertThat(result.buildable()).isTrue();
+    }
+
+    @Test
+    void placesOfTheWiringMustExist() {
+        Design d = TestCell.design(1);
+        var wrong = new Design(
+                d.name(),
+                d.site(),
+                d.mains(),
+                d.axes(),
+                d.stopZones(),
+                d.network(),
+                d.controlPower(),
+                d.installation(),
+                new Wiring(List.of("panel-0", "attic"), "cellar", null));
+        assertThat(DesignCheck.faults(wrong, "/design"))
+                .extracting(Fault::pointer)
+                .containsExactly("/design/wiring/openPlaces/1", "/design/wiring/stopPlace");
+    }
+}

@@ -1,0 +1,240 @@
+package io.axiswright.engine.wiring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableEnd;
+import io.axiswright.engine.catalogue.CableEndKind;
+import io.axiswright.engine.catalogue.CableGland;
+import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.catalogue.CatalogueSource;
+import io.axiswright.engine.catalogue.SupplyDisconnector;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Voltage;
+import io.axiswright.engine.supply.Disconnect;
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/** Each choice can be told at sight from the data beside it. */
+class WiringChoiceTest {
+
+    private static final CableEnd LOOSE = new CableEnd(CableEndKind.LOOSE, null, null, null, null);
+    private static final CableGland SMALL = gland("small", "2", 4, 10, 12);
+    private static final CableGland LARGE = gland("large", "3", 9, 15, 18);
+    private static final CableGland SPLIT = gland("split", "20", 6, 12, 25);
+
+    private static CableGland gland(String id, String price, double above, double upTo, double bore) {
+        return new CableGland(id, id, eur(price), List.of(), mm(above), mm(upTo), mm(bore));
+    }
+
+    private static CableEnd moulded(double width, @Nullable String parts, @Nullable String tool) {
+        return new CableEnd(CableEndKind.MOULDED, mm(width), parts, tool, new Time(600));
+    }
+
+    private static CableRun run(String item, double diameter, List<CableEnd> ends, String... enclosures) {
+        return new CableRun("axis a", item, mm(diameter), ends, List.of(enclosures), "/design/axes/0");
+    }
+
+    private static WiringResult bringIn(List<CableGland> glands, CableRun... runs) {
+        return new WiringChoice()
+                .choose(new WiringRequest(
+                        List.of(), List.of(runs), null, List.of(), glands, List.of(), CatalogueSource.SENT));
+    }
+
+    private static WiringResult join(Join join, CableAssembly... cables) {
+        return new WiringChoice()
+                .choose(new WiringRequest(
+                        List.of(join), List.of(), null, List.of(cables), List.of(), List.of(), CatalogueSource.SENT));
+    }
+
+    private static CableAssembly link(String id, String price, double length, double voltage, double current) {
+        return new CableAssembly(
+                id,
+                id,
+                eur(price),
+                List.of(),
+                CableUse.BUS_LINK,
+                new Length(length),
+                null,
+                null,
+                mm(11),
+                new Voltage(voltage),
+                new Current(current),
+                null);
+    }
+
+    private static Join busLink(@Nullable Double route, @Nullable Double longest) {
+        return new Join(
+                CableUse.BUS_LINK,
+                "DC bus b",
+                "joins",
+                route == null ? null : new Length(route),
+                longest == null ? null : new Length(longest),
+                new Voltage(800),
+                new Current(10),
+                List.of(),
+                "/design/axes/1");
+    }
+
+    private static Length mm(double value) {
+        return new Length(value / 1000);
+    }
+
+    private static Money eur(String amount) {
+        return new Money(new BigDecimal(amount), "EUR");
+    }
+
+    @Test
+    void theCheapestGlandThatHoldsTheCableServesABareEnd() {
+        var result = bringIn(List.of(SPLIT, LARGE, SMALL), run("cable", 9.5, List.of(), "panel", "box"));
+        assertThat(result.parts()).extracting(WiringPart::item).containsExactly("small", "small");
+        assertThat(result.findings()).isEmpty();
+    }
+
+    @Test
+    void holdsOnlyWhatIsThickerThanItsLowerEndAndNotThickerThanItsUpper() {
+        assertThat(bringIn(List.of(LARGE), run("c", 9, List.of(), "panel")).findings())
+                .extracting(Finding::code)
+                .containsExactly(FindingCode.BILL_GLAND_NONE);
+        assertThat(bringIn(List.of(LARGE), run("c", 15, List.of(), "panel")).findings())
+                .isEmpty();
+    }
+
+    /** 15 mm pass neither 12 nor, on a cable of 8 mm, the large gland, which does not hold it: only the split one is left. */
+    @Test
+    void aMouldedEndThatDoesNotPassAsksForAWiderGland() {
+        var result = bringIn(
+                List.of(SMALL, LARGE, SPLIT),
+                run("spur", 8, List.of(moulded(15, null, null), moulded(16, null, null)), "panel"));
+        assertThat(result.parts()).extracting(WiringPart::item).containsExactly("split");
+        assertThat(result.entries()).containsExactly(new CableEntry("axis a", "spur", "panel", "split", mm(15), true));
+        assertThat(result.fieldEnds()).isEmpty();
+    }
+
+    @Test
+    void theNarrowerEndIsDrawnThroughAllWalls() {
+        var result = bringIn(List.of(SMALL), run("spur", 8, List.of(moulded(40, null, null), LOOSE), "panel", "box"));
+        assertThat(result.parts()).extracting(WiringPart::item).containsExactly("small", "small");
+        assertThat(result.findings()).isEmpty();
+    }
+
+    @Test
+    void anEndThatPassesNothingIsCutOffAndMadeAnewOnceHoweverManyWallsThereAre() {
+        var result = bringIn(
+                List.of(SMALL),
+                run("spur", 8, List.of(moulded(20, null, null), moulded(20, "plug", "tool")), "panel", "box"));
+        assertThat(result.parts())
+                .extracting(WiringPart::item, WiringPart::tool)
+                .containsExactly(
+                        tuple("small", false), tuple("small", false), tuple("plug", false), tuple("tool", true));
+        assertThat(result.entries()).noneMatch(CableEntry::passes);
+        assertThat(result.fieldEnds())
+                .containsExactly(new FieldEnd("axis a", "spur", true, "plug", "tool", new Time(600)));
+        assertThat(result.findings())
+                .extracting(Finding::code, Finding::value, Finding::limit)
+                .containsExactly(tuple(FindingCode.BILL_CABLE_END_TOO_WIDE, mm(20), mm(12)));
+    }
+
+    @Test
+    void anEndMadeOnTheMachineWithoutPartsOrToolIsACautionSaidOnceForTheCable() {
+        var end = new CableEnd(CableEndKind.FIELD_MADE, null, null, null, null);
+        var result = bringIn(List.of(SMALL), run("stop", 8, List.of(LOOSE, end)), run("stop", 8, List.of(LOOSE, end)));
+        assertThat(result.fieldEnds()).hasSize(2);
+        assertThat(result.findings())
+                .extracting(Finding::code)
+                .containsExactly(FindingCode.BILL_CABLE_END_PARTS_NONE, FindingCode.BILL_CABLE_END_TOOL_NONE);
+    }
+
+    @Test
+    void aToolIsOfferedOnceForAllEnds() {
+        var end = new CableEnd(CableEndKind.FIELD_MADE, null, "plug", "tool", null);
+        var result = bringIn(List.of(), run("stop", 8, List.of(LOOSE, end)), run("stop", 8, List.of(LOOSE, end)));
+        assertThat(result.parts()).extracting(WiringPart::item).containsExactly("plug", "tool", "plug");
+    }
+
+    @Test
+    void theCheapestLinkThatReachesAndBearsVoltageAndCurrentIsTaken() {
+        var result = join(
+                busLink(2.0, null),
+                link("short", "1", 1.9, 850, 20),
+                link("low-voltage", "2", 3, 600, 20),
+                link("thin", "3", 3, 850, 9),
+                link("right", "5", 3, 850, 10),
+                link("dear", "6", 2, 850, 20));
+        assertThat(result.parts()).extracting(WiringPart::item).containsExactly("right");
+    }
+
+    @Test
+    void withoutAWayTheShortestIsTakenAndNoneLongerThanAllowed() {
+        assertThat(join(busLink(null, null), link("cheap", "1", 5, 850, 20), link("short", "9", 1, 850, 20))
+                        .parts())
+                .extracting(WiringPart::item)
+                .containsExactly("short");
+        assertThat(join(busLink(2.0, 3.0), link("long", "1", 5, 850, 20)).findings())
+                .extracting(Finding::code)
+                .containsExactly(FindingCode.BILL_BUS_LINK_NONE);
+    }
+
+    @Test
+    void whatCannotBeJoinedIsSaidForEachUse() {
+        for (var use : List.of(CableUse.BRAKING_RESISTOR, CableUse.STOP_SIGNAL)) {
+            var asked = new Join(use, "a", "joins", new Length(4), null, null, null, List.of(), "/design/axes/0");
+            assertThat(join(asked, link("other", "1", 9, 850, 20)).findings())
+                    .extracting(Finding::code, Finding::value, Finding::limit)
+                    .containsExactly(tuple(
+                            use == CableUse.STOP_SIGNAL
+                                    ? FindingCode.BILL_STOP_CABLE_NONE
+                                    : FindingCode.BILL_RESISTOR_CABLE_NONE,
+                            new Length(4),
+                            new Length(0)));
+        }
+    }
+
+    @Test
+    void theDisconnectorBearsPolesVoltageCurrentAndBreakingCurrent() {
+        var asked = new Disconnect(3, new Voltage(400), new Current(50), new Current(40));
+        var right = disconnector("right", "40", 3, 400, 50, 40);
+        assertThat(disconnect(
+                                asked,
+                                disconnector("poles", "1", 2, 690, 99, 99),
+                                disconnector("voltage", "2", 3, 399, 99, 99),
+                                disconnector("current", "3", 3, 690, 49, 99),
+                                disconnector("breaking", "4", 3, 690, 99, 39),
+                                right,
+                                disconnector("dear", "50", 4, 690, 99, 99))
+                        .parts())
+                .extracting(WiringPart::item)
+                .containsExactly("right");
+        assertThat(disconnect(asked, disconnector("current", "3", 3, 690, 49, 99))
+                        .findings())
+                .extracting(Finding::code, Finding::value, Finding::limit)
+                .containsExactly(tuple(FindingCode.BILL_DISCONNECTOR_NONE, new Current(50), new Current(49)));
+    }
+
+    private static WiringResult disconnect(Disconnect asked, SupplyDisconnector... devices) {
+        return new WiringChoice()
+                .choose(new WiringRequest(
+                        List.of(), List.of(), asked, List.of(), List.of(), List.of(devices), CatalogueSource.SENT));
+    }
+
+    private static SupplyDisconnector disconnector(
+            String id, String price, int poles, double voltage, double current, double breaking) {
+        return new SupplyDisconnector(
+                id,
+                id,
+                eur(price),
+                List.of(),
+                poles,
+                new Voltage(voltage),
+                new Current(current),
+                new Current(breaking));
+    }
+}
