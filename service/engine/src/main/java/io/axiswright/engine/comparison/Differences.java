@@ -1,7 +1,6 @@
 package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.quantity.Quantity;
-import io.axiswright.engine.study.Records;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,5 @@
 package io.axiswright.engine.comparison;
 
-import io.axiswright.engine.study.Records;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

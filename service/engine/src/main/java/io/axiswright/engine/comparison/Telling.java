@@ -6,7 +6,6 @@ import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
-import io.axiswright.engine.study.Records;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;

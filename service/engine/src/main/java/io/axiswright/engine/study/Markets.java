@@ -23,15 +23,12 @@ final class Markets {
 
     /** The study here, with the one of the other market and what differs from it. */
     static StudyResult beside(StudyResult here, StudyResult there) {
-        return (StudyResult) Records.with(
-                here,
-                "otherMarket",
-                new MarketComparison(
-                        there,
-                        MarketCircuits.differences(here, there),
-                        items(here, there),
-                        only(here.findings(), there.findings()),
-                        only(there.findings(), here.findings())));
+        return here.beside(new MarketComparison(
+                there,
+                MarketCircuits.differences(here, there),
+                items(here, there),
+                only(here.findings(), there.findings()),
+                only(there.findings(), here.findings())));
     }
 
     private static List<Finding> only(List<Finding> findings, List<Finding> others) {

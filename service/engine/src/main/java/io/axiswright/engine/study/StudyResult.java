@@ -62,4 +62,26 @@ public record StudyResult(
     public StudyResult {
         findings = List.copyOf(findings);
     }
+
+    /** The same study, beside that of another market. */
+    StudyResult beside(MarketComparison other) {
+        return new StudyResult(
+                engineVersion,
+                codeBasis,
+                buildable,
+                findings,
+                duty,
+                topology,
+                controlPower,
+                braking,
+                stopping,
+                supply,
+                conductors,
+                containment,
+                enclosures,
+                faults,
+                mounting,
+                billOfMaterials,
+                other);
+    }
 }

@@ -1,4 +1,4 @@
-package io.axiswright.engine.study;
+package io.axiswright.engine.comparison;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import io.axiswright.engine.quantity.ConductorSize;
@@ -15,7 +15,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Reads and rebuilds records by their components, so that comparing needs no code per type. */
-public final class Records {
+final class Records {
 
     /** Components that name an element among its siblings, best first. */
     private static final List<String> KEYS = List.of("id", "axis", "circuit", "node", "item", "name", "symbol");
@@ -23,7 +23,7 @@ public final class Records {
     private Records() {}
 
     /** Whether a record is compared component by component; quantities and the like are single values. */
-    public static boolean isTree(@Nullable Object value) {
+    static boolean isTree(@Nullable Object value) {
         return value instanceof Record
                 && !(value instanceof Quantity)
                 && !(value instanceof Money)
@@ -31,14 +31,13 @@ public final class Records {
     }
 
     /** The components that are part of the wire form. */
-    public static List<RecordComponent> components(Object value) {
+    static List<RecordComponent> components(Object value) {
         return Arrays.stream(value.getClass().getRecordComponents())
                 .filter(c -> !c.getAccessor().isAnnotationPresent(JsonIgnore.class))
                 .toList();
     }
 
-    /** The value of a component. */
-    public static @Nullable Object get(Object owner, RecordComponent component) {
+    static @Nullable Object get(Object owner, RecordComponent component) {
         try {
             component.getAccessor().setAccessible(true);
             return component.getAccessor().invoke(owner);
@@ -48,7 +47,7 @@ public final class Records {
     }
 
     /** A copy of the record in which one component has another value. */
-    public static Object with(Object owner, String name, @Nullable Object value) {
+    static Object with(Object owner, String name, @Nullable Object value) {
         RecordComponent[] all = owner.getClass().getRecordComponents();
         @Nullable Object[] values = new @Nullable Object[all.length];
         Class<?>[] types = new Class<?>[all.length];
@@ -66,7 +65,7 @@ public final class Records {
     }
 
     /** The elements of a list under their keys; by place where ids are missing or not unique. */
-    public static Map<String, Object> keyed(List<?> list) {
+    static Map<String, Object> keyed(List<?> list) {
         List<String> keys = new ArrayList<>();
         for (Object element : list) {
             String key = key(element);
