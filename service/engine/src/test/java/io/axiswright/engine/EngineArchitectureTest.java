@@ -24,6 +24,7 @@ class EngineArchitectureTest {
     private static final List<String> ORDER = List.of(
             "quantity",
             "numeric",
+            "cutting",
             "finding",
             "design",
             "motion",

@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param kind how binding it is; CONDITIONAL marks what is bought because a condition holds
  * @param description what it is, as the catalogue says
  * @param demanded sum of the demands
- * @param quantity what to order: {@code demanded}, whole pieces rounded up
+ * @param quantity what to order: {@code demanded}, whole pieces rounded up; of cable sold by reels the length on whole reels, and
+ *     of pieces longer than one
  * @param unit what the quantity counts
  * @param unitCode UN/CEFACT Recommendation 20 common code of that unit
  * @param unitPrice price of one unit; absent if on request or not for us to charge

@@ -7,8 +7,10 @@ import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -16,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Makes the bill of materials: what the design asks for, all that goes with it, and why. */
@@ -42,11 +45,15 @@ public final class BillMaking {
             throw new InvalidDesign(faults);
         }
         var pricing = new Pricing(request.catalogue().currency());
-        var lines = new Explosion(offers)
-                .of(request.demands()).entrySet().stream()
-                        .sorted(Map.Entry.comparingByKey(LINE_ORDER))
-                        .map(entry -> pricing.line(entry.getKey(), entry.getValue()))
-                        .toList();
+        var demands = new TreeMap<Explosion.Key, List<LineDemand>>(LINE_ORDER);
+        demands.putAll(new Explosion(offers).of(request.demands()));
+        var cuts = Reels.cutLists(demands);
+        var lines = demands.entrySet().stream()
+                .map(entry -> pricing.line(
+                        entry.getKey(),
+                        entry.getValue(),
+                        cuts.get(entry.getKey().lineId())))
+                .toList();
         var unpriced = lines.stream().filter(line -> line.linePrice() == null).toList();
         return new BillResult(
                 request.catalogue().currency(),
@@ -57,9 +64,10 @@ public final class BillMaking {
                 unpriced.stream().map(BillLine::item).distinct().toList(),
                 request.wiring().entries(),
                 request.wiring().fieldEnds(),
-                ClosingAudit.of(request, lines),
-                findings(request, unpriced, lines.size(), offers),
-                roundings(lines));
+                List.copyOf(cuts.values()),
+                ClosingAudit.of(request, lines, cuts),
+                findings(request, unpriced, lines.size(), cuts.values(), offers),
+                roundings(lines, cuts));
     }
 
     private static void checkDemands(List<Demand> demands, Map<String, Offer> offers, List<Fault> faults) {
@@ -87,7 +95,11 @@ public final class BillMaking {
     }
 
     private static List<Finding> findings(
-            BillRequest request, List<BillLine> unpriced, int lines, Map<String, Offer> offers) {
+            BillRequest request,
+            List<BillLine> unpriced,
+            int lines,
+            Collection<CutList> cuts,
+            Map<String, Offer> offers) {
         var findings = new ArrayList<Finding>();
         if (request.networkUnplanned()) {
             findings.add(FindingCode.BILL_NETWORK_MISSING.at(
@@ -102,16 +114,27 @@ public final class BillMaking {
                 PRACTICE,
                 new Ratio(count),
                 new Ratio(lines))));
+        for (CutList cut : cuts) {
+            cut.longerThanReel()
+                    .forEach(piece -> findings.add(FindingCode.BILL_PIECE_LONGER_THAN_REEL.at(
+                            cut.item() + " of " + piece.asker(),
+                            Objects.requireNonNull(offers.get(cut.item())).pointer(),
+                            PRACTICE,
+                            new Length(piece.length().si() + cut.cutAllowance().si()),
+                            cut.reelLength())));
+        }
         return List.copyOf(findings);
     }
 
-    private static List<Derivation> roundings(List<BillLine> lines) {
+    private static List<Derivation> roundings(List<BillLine> lines, Map<String, CutList> cuts) {
         return lines.stream()
                 .filter(line -> line.quantity().compareTo(line.demanded()) != 0)
                 .map(line -> new Derivation(
                         line.id(),
                         "n",
-                        "whole pieces >= sum of demands",
+                        cuts.containsKey(line.id())
+                                ? "length on whole reels, and of pieces longer than one, >= sum of demands"
+                                : "whole pieces >= sum of demands",
                         Derivation.inputs("sum", new Ratio(line.demanded().doubleValue())),
                         PRACTICE,
                         new Ratio(line.quantity().doubleValue())))

@@ -18,6 +18,7 @@ import java.util.List;
  * @param withoutPrice ids of the items whose price has to be asked for
  * @param cableEntries every cable where it enters an enclosure, with its gland
  * @param fieldEnds the cable ends to be made on the machine
+ * @param cutLists how the lines of cable sold by whole reels are cut from them, in the order of the lines
  * @param closing the proof that every demand is met by a line and every line by a demand
  * @param findings remarks
  * @param derivations how the rounded quantities came about
@@ -31,6 +32,7 @@ public record BillResult(
         List<String> withoutPrice,
         List<CableEntry> cableEntries,
         List<FieldEnd> fieldEnds,
+        List<CutList> cutLists,
         ClosingCheck closing,
         List<Finding> findings,
         List<Derivation> derivations) {}

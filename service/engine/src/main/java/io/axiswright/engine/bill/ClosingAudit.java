@@ -1,7 +1,9 @@
 package io.axiswright.engine.bill;
 
+import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.catalogue.Need;
+import io.axiswright.engine.quantity.Length;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -36,16 +38,18 @@ final class ClosingAudit {
     private final Map<String, Item> items = new HashMap<>();
     private final Map<String, BillLine> byId = new HashMap<>();
     private final Map<Reason, Integer> open = new LinkedHashMap<>();
+    private final Map<String, CutList> cuts;
     private final List<String> gaps = new ArrayList<>();
 
-    private ClosingAudit(BillRequest request) {
+    private ClosingAudit(BillRequest request, Map<String, CutList> cuts) {
         this.demands = request.demands();
+        this.cuts = cuts;
         request.catalogue().items().forEach(item -> items.put(item.id(), item));
     }
 
     /** Checks the lines of all sections against the request. */
-    static ClosingCheck of(BillRequest request, List<BillLine> lines) {
-        return new ClosingAudit(request).check(lines);
+    static ClosingCheck of(BillRequest request, List<BillLine> lines, Map<String, CutList> cuts) {
+        return new ClosingAudit(request, cuts).check(lines);
     }
 
     private ClosingCheck check(List<BillLine> lines) {
@@ -75,11 +79,23 @@ final class ClosingAudit {
 
     private boolean balances(BillLine line) {
         var sum = line.demands().stream().map(LineDemand::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+        if (item(line) instanceof BulkCable cable && cable.reelLength() != null) {
+            return cutsBalance(line, cable.reelLength());
+        }
         var ordered = line.unit() == SaleUnit.PIECE ? Pricing.wholePieces(sum) : sum;
         if (sum.compareTo(line.demanded()) == 0 && ordered.compareTo(line.quantity()) == 0) {
             return true;
         }
         gaps.add("line " + line.id() + " has " + line.quantity() + ", its demands sum to " + sum);
+        return false;
+    }
+
+    private boolean cutsBalance(BillLine line, Length reel) {
+        @Nullable CutList cut = cuts.get(line.id());
+        if (cut != null && CutAudit.balances(line, reel, cut)) {
+            return true;
+        }
+        gaps.add("the cut list of line " + line.id() + " does not cut each of its pieces once from the reels it buys");
         return false;
     }
 

@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.Currency;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Turns demands into lines with order quantity and price.
@@ -18,11 +19,11 @@ record Pricing(String currency) {
     private static final int DECIDING_PLACES = 9;
 
     /** The line for these demands. */
-    BillLine line(Explosion.Key key, List<LineDemand> demands) {
+    BillLine line(Explosion.Key key, List<LineDemand> demands, @Nullable CutList cuts) {
         var item = key.offer().item();
         var unit = SaleUnit.of(item);
         var demanded = Rules.plain(demands.stream().map(LineDemand::quantity).reduce(BigDecimal.ZERO, BigDecimal::add));
-        var quantity = unit == SaleUnit.PIECE ? wholePieces(demanded) : demanded;
+        var quantity = cuts != null ? Reels.bought(cuts) : unit == SaleUnit.PIECE ? wholePieces(demanded) : demanded;
         boolean charged = Rules.charged(key.kind());
         var unitPrice = charged ? item.price() : null;
         var linePrice = unitPrice != null ? toMinorUnit(unitPrice.times(quantity)) : charged ? null : zero();

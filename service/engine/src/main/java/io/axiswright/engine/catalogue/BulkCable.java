@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
  * @param insulation its insulation
  * @param outerDiameter outer diameter
  * @param flexible whether it may move
+ * @param reelLength length of cable on a reel, 1 m to 5 km, where it is sold by whole reels only; any length is sold if absent
+ * @param cutAllowance what every piece cut from a reel takes beyond its length: the cut and the preparation of its ends, up to
+ *     10 m; none if absent
  */
 public record BulkCable(
         String id,
@@ -30,5 +33,22 @@ public record BulkCable(
         @Bounds(min = 2, max = 7) int cores,
         Insulation insulation,
         @Bounds(above = 0) Length outerDiameter,
-        boolean flexible)
-        implements Item {}
+        boolean flexible,
+        @Bounds(min = 1, max = 5000) @Nullable Length reelLength,
+        @Bounds(min = 0, max = 10) @Nullable Length cutAllowance)
+        implements Item {
+
+    /** Cable sold in any length. */
+    public BulkCable(
+            String id,
+            String description,
+            @Nullable Money price,
+            List<Need> needs,
+            ConductorSize size,
+            int cores,
+            Insulation insulation,
+            Length outerDiameter,
+            boolean flexible) {
+        this(id, description, price, needs, size, cores, insulation, outerDiameter, flexible, null, null);
+    }
+}

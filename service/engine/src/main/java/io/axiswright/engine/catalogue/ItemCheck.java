@@ -43,6 +43,15 @@ final class ItemCheck {
                         pointer + "/clampsUpTo",
                         "No cable is thicker than clampsAbove and not thicker than this.",
                         "more than clampsAbove");
+            case BulkCable cable ->
+                unless(
+                        cable.cutAllowance() == null
+                                || cable.reelLength() != null
+                                        && cable.cutAllowance().si()
+                                                < cable.reelLength().si(),
+                        pointer + "/cutAllowance",
+                        "No reel is longer than the allowance for each cut from it.",
+                        "a cutAllowance less than reelLength, and only with reelLength");
             case CableAssembly cable -> withoutWidth(cable.endList(), pointer + "/ends");
             case ProtectiveDevice device ->
                 notFaster(

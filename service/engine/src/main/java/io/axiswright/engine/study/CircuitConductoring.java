@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Conductors of feeder and branch circuits, and the power cable bought for each. The feeder is sized first; branch circuits
@@ -71,18 +72,19 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
             StudyRequest request, SupplyRequest asked, SupplyResult supply, ConductorResult sized) {
         Map<String, BranchCircuit> circuits =
                 supply.circuits().stream().collect(Collectors.toMap(BranchCircuit::id, Function.identity()));
-        Map<String, Double> routes = asked.loads().stream()
-                .collect(Collectors.toMap(l -> l.id(), l -> l.routeLength().si()));
+        Map<String, Piece> runs = asked.loads().stream()
+                .collect(Collectors.toMap(
+                        l -> l.id(), l -> new Piece(l.id(), l.routeLength().si(), l.pointer())));
         var choice = new PowerCableChoice(request);
         List<PowerCable> cables = new ArrayList<>();
         for (CircuitConductors conductors : sized.circuits()) {
             BranchCircuit branch = circuits.get(conductors.id());
             int cores = branch == null ? supply.feeder().conductors() : branch.conductors();
-            double length = branch == null
-                    ? supply.feeder().length().si()
-                    : branch.loads().stream().mapToDouble(routes::get).sum();
-            // what stands at the panel itself needs no cable
-            PowerCable cable = length > 0 ? choice.cable(conductors, cores, length) : null;
+            List<Piece> pieces = branch == null
+                    ? pieces(Stream.of(
+                            new Piece("feeder", supply.feeder().length().si(), Feeder.POINTER)))
+                    : pieces(branch.loads().stream().map(runs::get));
+            PowerCable cable = pieces.isEmpty() ? null : choice.cable(conductors, cores, pieces);
             if (cable != null) {
                 cables.add(cable);
             }
@@ -94,12 +96,32 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
                 List.copyOf(cables));
     }
 
+    /** What stands at the panel itself needs no cable. */
+    private static List<Piece> pieces(Stream<Piece> runs) {
+        return runs.filter(run -> run.length() > 0).toList();
+    }
+
     /**
      * The power cable of a circuit.
      *
      * @param circuit id of the circuit
      * @param item catalogue id of the cable
-     * @param length metres needed: every load is run from the panel by itself
+     * @param pieces what it is cut into: every load is run from the panel by itself
      */
-    record PowerCable(String circuit, String item, double length) {}
+    record PowerCable(String circuit, String item, List<Piece> pieces) {
+
+        /** Metres of all pieces. */
+        double length() {
+            return pieces.stream().mapToDouble(Piece::length).sum();
+        }
+    }
+
+    /**
+     * One length of power cable.
+     *
+     * @param load id of the load it runs to; "feeder" for the feeder
+     * @param length metres needed
+     * @param pointer JSON Pointer to what it follows from
+     */
+    record Piece(String load, double length, String pointer) {}
 }

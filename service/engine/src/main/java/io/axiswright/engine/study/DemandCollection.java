@@ -2,6 +2,7 @@ package io.axiswright.engine.study;
 
 import io.axiswright.engine.bill.Demand;
 import io.axiswright.engine.braking.GroupBraking;
+import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.DemandCondition;
 import io.axiswright.engine.catalogue.NeedKind;
 import io.axiswright.engine.controlpower.ChosenBuffer;
@@ -121,16 +122,23 @@ final class DemandCollection {
             add(circuit.device(), "circuit " + circuit.id(), "protects the branch circuit", "/design/installation");
         }
         add(run.supply().feeder().device(), "feeder", "protects the feeder", "/design/installation");
-        for (CircuitConductoring.PowerCable cable : run.conductoring().cables()) {
-            demands.add(new Demand(
-                    cable.item(),
-                    wholeCentimetres(cable.length()),
-                    NeedKind.REQUIRED,
-                    "circuit " + cable.circuit(),
-                    "brings the power",
-                    "/design/installation",
-                    List.of()));
+        run.conductoring().cables().forEach(this::addPowerCable);
+    }
+
+    /** From a reel each piece is cut by itself, so each is a demand of its own. */
+    private void addPowerCable(CircuitConductoring.PowerCable cable) {
+        String asker = "circuit " + cable.circuit();
+        if (run.stock().get(BulkCable.class, cable.item()).reelLength() == null) {
+            addLength(cable.item(), cable.length(), asker, "brings the power", "/design/installation");
+        } else {
+            for (CircuitConductoring.Piece piece : cable.pieces()) {
+                addLength(cable.item(), piece.length(), asker, "brings the power to " + piece.load(), piece.pointer());
+            }
         }
+    }
+
+    private void addLength(String item, double length, String asker, String reason, String pointer) {
+        demands.add(new Demand(item, wholeCentimetres(length), NeedKind.REQUIRED, asker, reason, pointer, List.of()));
     }
 
     /** Tools are offered, for the fitter may have them. */

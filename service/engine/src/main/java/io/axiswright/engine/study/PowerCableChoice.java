@@ -11,6 +11,7 @@ import io.axiswright.engine.quantity.Area;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.standard.InsulationUnder;
 import io.axiswright.engine.standard.ProtectiveConductors;
+import io.axiswright.engine.study.CircuitConductoring.Piece;
 import io.axiswright.engine.study.CircuitConductoring.PowerCable;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +39,7 @@ final class PowerCableChoice {
 
     /** The cable of a circuit; none, and a finding, if the catalogue has none that serves. */
     @Nullable
-    PowerCable cable(CircuitConductors conductors, int cores, double length) {
+    PowerCable cable(CircuitConductors conductors, int cores, List<Piece> pieces) {
         ConductorSize size = conductors.conductor();
         if (size == null) {
             return null;
@@ -64,7 +65,7 @@ final class PowerCableChoice {
                     cable.size().area(),
                     protective.area()));
         }
-        return new PowerCable(conductors.id(), cable.id(), length);
+        return new PowerCable(conductors.id(), cable.id(), pieces);
     }
 
     /** All cores of a cable are of one size, so its protective core is as thick as its lines. */

@@ -2,6 +2,7 @@ package io.axiswright.engine.topology;
 
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
+import io.axiswright.engine.numeric.NativeSolver;
 import org.jspecify.annotations.Nullable;
 
 /**

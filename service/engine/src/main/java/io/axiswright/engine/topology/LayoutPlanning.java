@@ -2,6 +2,7 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.numeric.NativeSolver;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Time;

@@ -9,6 +9,7 @@ import io.axiswright.engine.catalogue.NeedKind;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** A bill that has been tampered with must not close. */
@@ -46,7 +47,8 @@ class ClosingAuditTest {
                 REQUEST,
                 LINES.stream()
                         .map(l -> l.id().equals(changed.id()) ? changed : l)
-                        .toList());
+                        .toList(),
+                Map.of());
     }
 
     private static BillLine plug() {
@@ -55,13 +57,14 @@ class ClosingAuditTest {
 
     @Test
     void theUntouchedBillCloses() {
-        assertThat(ClosingAudit.of(REQUEST, LINES)).isEqualTo(new ClosingCheck(2, 2, 4, 4, 3, 3, 3, List.of()));
+        assertThat(ClosingAudit.of(REQUEST, LINES, Map.of()))
+                .isEqualTo(new ClosingCheck(2, 2, 4, 4, 3, 3, 3, List.of()));
     }
 
     @Test
     void aLineLeftOutLeavesItsNeedsUnmet() {
         var check = ClosingAudit.of(
-                REQUEST, LINES.stream().filter(l -> !l.item().equals("plug")).toList());
+                REQUEST, LINES.stream().filter(l -> !l.item().equals("plug")).toList(), Map.of());
 
         assertThat(check.needsMet()).isEqualTo(2);
         assertThat(check.gaps()).hasSize(2).allSatisfy(gap -> assertThat(gap).contains("required:plug"));
@@ -70,7 +73,7 @@ class ClosingAuditTest {
     @Test
     void aDemandLeftOutIsSeen() {
         var check = ClosingAudit.of(
-                REQUEST, LINES.stream().filter(l -> !l.item().equals("drive")).toList());
+                REQUEST, LINES.stream().filter(l -> !l.item().equals("drive")).toList(), Map.of());
 
         assertThat(check.demandsMet()).isZero();
         assertThat(check.closes()).isFalse();
@@ -95,5 +98,38 @@ class ClosingAuditTest {
     @Test
     void aLineNobodyAsksForIsSeen() {
         assertThat(audit(with(plug(), "8", List.of())).gaps()).contains("nobody asks for line required:plug");
+    }
+
+    /** Two pieces on one reel: a list that forgets one, cuts one twice or has a reel too short does not close. */
+    @Test
+    void aCutListMustCutEveryPieceOnceFromReelsThatHoldThem() {
+        var request = new BillRequest(
+                new Shop("EUR").reeled("cable", "1", 50, 0.5).catalogue(),
+                CatalogueSource.SENT,
+                List.of(demand("a", "cable", "30", NeedKind.REQUIRED), demand("b", "cable", "19", NeedKind.REQUIRED)));
+        var bill = new BillMaking().make(request);
+        CutList cuts = bill.cutLists().getFirst();
+        CutPiece first = cuts.reels().getFirst().pieces().getFirst();
+        CutPiece second = cuts.reels().getFirst().pieces().getLast();
+
+        assertThat(closes(request, bill, cuts, List.of(first, second))).isTrue();
+        assertThat(closes(request, bill, cuts, List.of(first))).isFalse();
+        assertThat(closes(request, bill, cuts, List.of(first, second, second))).isFalse();
+        assertThat(closes(request, bill, cuts, List.of(first, first))).isFalse();
+    }
+
+    private static boolean closes(BillRequest request, BillResult bill, CutList cuts, List<CutPiece> pieces) {
+        var changed = new CutList(
+                cuts.line(),
+                cuts.item(),
+                cuts.reelLength(),
+                cuts.cutAllowance(),
+                List.of(new CutReel(pieces, cuts.reels().getFirst().left())),
+                cuts.fewestReels(),
+                cuts.proven(),
+                cuts.waste(),
+                cuts.longerThanReel());
+        return ClosingAudit.of(request, bill.required().lines(), Map.of(cuts.line(), changed))
+                .closes();
     }
 }

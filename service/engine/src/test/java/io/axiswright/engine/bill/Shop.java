@@ -45,6 +45,23 @@ final class Shop {
         return this;
     }
 
+    /** Cable on reels of that length, with that allowance for each cut, m. */
+    Shop reeled(String id, @Nullable String price, double reel, double allowance) {
+        cables.add(new BulkCable(
+                id,
+                "cable " + id,
+                money(price),
+                List.of(),
+                new ConductorSize("2.5 mm2"),
+                4,
+                Insulation.PVC_70,
+                new Length(0.012),
+                false,
+                new Length(reel),
+                new Length(allowance)));
+        return this;
+    }
+
     Catalogue catalogue() {
         return new Catalogue(
                 "invented",

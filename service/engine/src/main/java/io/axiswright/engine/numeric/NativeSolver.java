@@ -1,14 +1,14 @@
-package io.axiswright.engine.topology;
+package io.axiswright.engine.numeric;
 
 import com.google.ortools.Loader;
 
-/** Loads the native library of the exact solver, once. */
-final class NativeSolver {
+/** Loads the native library of the exact solver (OR-Tools), once. */
+public final class NativeSolver {
 
     private NativeSolver() {}
 
     /** Whether the exact solver can be used on this machine; the first call loads it. */
-    static boolean available() {
+    public static boolean available() {
         return Holder.AVAILABLE;
     }
 
