@@ -17,7 +17,7 @@ import javax.xml.stream.XMLStreamWriter;
 
 /**
  * A bill as a quotation of OASIS UBL 2.3, with UN/CEFACT Recommendation 20 unit codes. It offers what is bought and what comes
- * along without charge, at the catalogue's prices; who offers it is for the sender to fill in.
+ * along without charge, in the quantities to order, at the catalogue's prices; who offers it is for the sender to fill in.
  */
 final class BillQuotation {
 
@@ -103,7 +103,7 @@ final class BillQuotation {
         }
         xml.writeStartElement("cbc", "Quantity", BASIC);
         xml.writeAttribute("unitCode", line.unitCode());
-        xml.writeCharacters(line.quantity().toPlainString());
+        xml.writeCharacters(line.orderQuantity().toPlainString());
         xml.writeEndElement();
         if (line.linePrice() != null) {
             amount("LineExtensionAmount", line.linePrice());

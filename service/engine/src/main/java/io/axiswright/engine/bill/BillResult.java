@@ -5,6 +5,7 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.wiring.CableEntry;
 import io.axiswright.engine.wiring.FieldEnd;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The bill of materials.
@@ -16,6 +17,7 @@ import java.util.List;
  * @param customerSupplied what the customer brings; priced at nothing
  * @param noCharge what comes along without charge; priced at nothing
  * @param withoutPrice ids of the items whose price has to be asked for
+ * @param leadTime when all that is required can be there; absent if no lead time is known
  * @param cableEntries every cable where it enters an enclosure, with its gland
  * @param fieldEnds the cable ends to be made on the machine
  * @param closing the proof that every demand is met by a line and every line by a demand
@@ -29,6 +31,7 @@ public record BillResult(
         BillSection customerSupplied,
         BillSection noCharge,
         List<String> withoutPrice,
+        @Nullable LeadTime leadTime,
         List<CableEntry> cableEntries,
         List<FieldEnd> fieldEnds,
         ClosingCheck closing,

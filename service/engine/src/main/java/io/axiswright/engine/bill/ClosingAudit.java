@@ -75,19 +75,23 @@ final class ClosingAudit {
 
     private boolean balances(BillLine line) {
         var sum = line.demands().stream().map(LineDemand::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
-        var ordered = line.unit() == SaleUnit.PIECE ? Pricing.wholePieces(sum) : sum;
-        if (sum.compareTo(line.demanded()) == 0 && ordered.compareTo(line.quantity()) == 0) {
-            return true;
+        var needed = line.unit() == SaleUnit.PIECE ? Draft.wholePieces(sum) : sum;
+        if (sum.compareTo(line.demanded()) != 0 || needed.compareTo(line.quantity()) != 0) {
+            gaps.add("line " + line.id() + " has " + line.quantity() + ", its demands sum to " + sum);
+            return false;
         }
-        gaps.add("line " + line.id() + " has " + line.quantity() + ", its demands sum to " + sum);
-        return false;
+        if (line.orderQuantity().compareTo(needed) < 0) {
+            gaps.add("line " + line.id() + " orders " + line.orderQuantity() + " where " + needed + " is needed");
+            return false;
+        }
+        return true;
     }
 
     private int strikeDemands() {
         int met = 0;
         for (int k = 0; k < demands.size(); k++) {
             var d = demands.get(k);
-            var id = BillLine.id(d.kind(), d.item());
+            var id = BillLine.id(LineKind.of(d.kind()), d.item());
             met += strike(new Reason(k, id, null, d.asker(), d.pointer(), d.reason(), Rules.plain(d.quantity())))
                     ? 1
                     : 0;

@@ -11,7 +11,8 @@ import java.util.List;
  * @param needsMet how many of them stand on a line with their whole quantity
  * @param lines lines of the bill
  * @param linesDemanded how many of them have demands, every one of which goes back to the request or to a need
- * @param linesBalanced how many of them have a quantity equal to the sum of their demands, whole pieces rounded up
+ * @param linesBalanced how many of them have a quantity equal to the sum of their demands, whole pieces rounded up, and order
+ *     no less
  * @param gaps what does not close, in words; empty for a bill that closes
  */
 public record ClosingCheck(

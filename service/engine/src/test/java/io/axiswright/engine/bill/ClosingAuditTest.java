@@ -34,10 +34,13 @@ class ClosingAuditTest {
                 line.description(),
                 line.demanded(),
                 new BigDecimal(quantity),
+                new BigDecimal(quantity),
                 line.unit(),
                 line.unitCode(),
                 line.unitPrice(),
                 line.linePrice(),
+                line.mass(),
+                line.leadTime(),
                 demands);
     }
 
