@@ -85,6 +85,9 @@ final class BillQuotation {
         if (!bill.optional().lines().isEmpty()) {
             text("Note", bill.optional().lines().size() + " optional lines are not part of this quotation.");
         }
+        if (!bill.spares().lines().isEmpty()) {
+            text("Note", bill.spares().lines().size() + " lines of spare parts are not part of this quotation.");
+        }
         if (!bill.customerSupplied().lines().isEmpty()) {
             text(
                     "Note",

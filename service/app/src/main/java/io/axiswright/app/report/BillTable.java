@@ -59,7 +59,8 @@ final class BillTable {
                         rows("required", bill.required(), bill.currency()),
                         rows("optional", bill.optional(), bill.currency()),
                         rows("customerSupplied", bill.customerSupplied(), bill.currency()),
-                        rows("noCharge", bill.noCharge(), bill.currency()))
+                        rows("noCharge", bill.noCharge(), bill.currency()),
+                        rows("spares", bill.spares(), bill.currency()))
                 .flatMap(Function.identity());
     }
 

@@ -45,6 +45,7 @@ final class BillWorkbook {
         Map<String, BillSection> sections = new LinkedHashMap<>();
         sections.put("required", bill.required());
         sections.put("optional", bill.optional());
+        sections.put("spares", bill.spares());
         int row = 1;
         for (var section : sections.entrySet()) {
             put(sheet, row, 0, section.getKey());

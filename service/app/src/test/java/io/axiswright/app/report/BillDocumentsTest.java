@@ -44,7 +44,8 @@ class BillDocumentsTest extends HttpTest {
     private static final String BASIC = UBL + "CommonBasicComponents-2";
     private static final String AGGREGATE = UBL + "CommonAggregateComponents-2";
     private static final BigDecimal HALF_A_CENT = new BigDecimal("0.005");
-    private static final List<String> SECTIONS = List.of("required", "optional", "customerSupplied", "noCharge");
+    private static final List<String> SECTIONS =
+            List.of("required", "optional", "customerSupplied", "noCharge", "spares");
 
     /** The demonstration, one description as bad as can be, one item without a price. */
     private static ObjectNode request() {

@@ -44,12 +44,14 @@ public final class BillMaking {
             throw new InvalidDesign(faults);
         }
         var pricing = new Pricing(request.catalogue());
-        var lines = pricing.lines(new Explosion(offers)
+        var drafts = new ArrayList<>(new Explosion(offers)
                 .of(request.demands()).entrySet().stream()
                         .sorted(Map.Entry.comparingByKey(LINE_ORDER))
                         .map(entry -> new Draft(
                                 entry.getKey().offer().item(), entry.getKey().kind(), entry.getValue()))
                         .toList());
+        drafts.addAll(new SpareParts(request.spares()).of(drafts));
+        var lines = pricing.lines(drafts);
         var required = of(lines, LineKind.REQUIRED);
         var unpriced = lines.stream().filter(line -> line.linePrice() == null).toList();
         return new BillResult(
@@ -58,6 +60,7 @@ public final class BillMaking {
                 pricing.section(of(lines, LineKind.OPTIONAL)),
                 pricing.section(of(lines, LineKind.CUSTOMER_SUPPLIED)),
                 pricing.section(of(lines, LineKind.NO_CHARGE)),
+                pricing.section(of(lines, LineKind.SPARE)),
                 unpriced.stream().map(BillLine::item).distinct().toList(),
                 leadTime(required),
                 request.wiring().entries(),

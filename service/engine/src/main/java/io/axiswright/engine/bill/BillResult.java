@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  *     optional with it, at its price, so that the total is never too low
  * @param customerSupplied what the customer brings; priced at nothing
  * @param noCharge what comes along without charge; priced at nothing
+ * @param spares spare parts by the design's rules; not part of the required total, and orders of their own
  * @param withoutPrice ids of the items whose price has to be asked for
  * @param leadTime when all that is required can be there; absent if no lead time is known
  * @param cableEntries every cable where it enters an enclosure, with its gland
@@ -30,6 +31,7 @@ public record BillResult(
         BillSection optional,
         BillSection customerSupplied,
         BillSection noCharge,
+        BillSection spares,
         List<String> withoutPrice,
         @Nullable LeadTime leadTime,
         List<CableEntry> cableEntries,

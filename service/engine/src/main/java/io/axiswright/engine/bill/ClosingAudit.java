@@ -45,28 +45,44 @@ final class ClosingAudit {
 
     /** Checks the lines of all sections against the request. */
     static ClosingCheck of(BillRequest request, List<BillLine> lines) {
-        return new ClosingAudit(request).check(lines);
+        return new ClosingAudit(request).check(lines, new SpareAudit(request, lines));
     }
 
-    private ClosingCheck check(List<BillLine> lines) {
+    private ClosingCheck check(List<BillLine> lines, SpareAudit spares) {
         var shares = new LinkedHashMap<Share, BigDecimal>();
         int balanced = 0;
         for (var line : lines) {
             byId.put(line.id(), line);
-            for (var d : line.demands()) {
-                open.merge(
-                        new Reason(d.number(), line.id(), d.via(), d.asker(), d.pointer(), d.reason(), d.quantity()),
-                        1,
-                        Integer::sum);
-                shares.merge(new Share(d.number(), line.id()), d.quantity(), BigDecimal::add);
-            }
             balanced += balances(line) ? 1 : 0;
+            if (line.kind() != LineKind.SPARE) {
+                writeDown(line, shares);
+            }
         }
         int demandsMet = strikeDemands();
         var needs = strikeNeeds(shares);
         int demanded = countDemanded(lines);
+        gaps.addAll(spares.gaps());
         return new ClosingCheck(
-                demands.size(), demandsMet, needs[0], needs[1], lines.size(), demanded, balanced, List.copyOf(gaps));
+                demands.size(),
+                demandsMet,
+                needs[0],
+                needs[1],
+                lines.size(),
+                demanded,
+                balanced,
+                spares.wanted(),
+                spares.met(),
+                List.copyOf(gaps));
+    }
+
+    private void writeDown(BillLine line, Map<Share, BigDecimal> shares) {
+        for (var d : line.demands()) {
+            open.merge(
+                    new Reason(d.number(), line.id(), d.via(), d.asker(), d.pointer(), d.reason(), d.quantity()),
+                    1,
+                    Integer::sum);
+            shares.merge(new Share(d.number(), line.id()), d.quantity(), BigDecimal::add);
+        }
     }
 
     private Item item(BillLine line) {

@@ -13,7 +13,9 @@ public enum LineKind {
     /** The customer brings it. */
     CUSTOMER_SUPPLIED,
     /** Comes along without charge. */
-    NO_CHARGE;
+    NO_CHARGE,
+    /** Bought beside the machine, to be kept for it. */
+    SPARE;
 
     /** The kind of the lines that demands and needs of that kind lead to. */
     static LineKind of(NeedKind kind) {
@@ -34,7 +36,7 @@ public enum LineKind {
     /** Whether lines of this kind cost anything. */
     boolean charged() {
         return switch (this) {
-            case REQUIRED, CONDITIONAL, OPTIONAL -> true;
+            case REQUIRED, CONDITIONAL, OPTIONAL, SPARE -> true;
             case CUSTOMER_SUPPLIED, NO_CHARGE -> false;
         };
     }

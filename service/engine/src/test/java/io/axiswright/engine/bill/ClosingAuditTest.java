@@ -58,7 +58,7 @@ class ClosingAuditTest {
 
     @Test
     void theUntouchedBillCloses() {
-        assertThat(ClosingAudit.of(REQUEST, LINES)).isEqualTo(new ClosingCheck(2, 2, 4, 4, 3, 3, 3, List.of()));
+        assertThat(ClosingAudit.of(REQUEST, LINES)).isEqualTo(new ClosingCheck(2, 2, 4, 4, 3, 3, 3, 0, 0, List.of()));
     }
 
     @Test
