@@ -17,7 +17,7 @@ import javax.xml.stream.XMLStreamWriter;
 
 /**
  * A bill as a quotation of OASIS UBL 2.3, with UN/CEFACT Recommendation 20 unit codes. It offers what is bought and what comes
- * along without charge, at the catalogue's prices; who offers it is for the sender to fill in.
+ * along without charge, in the quantities to order, at the catalogue's prices; who offers it is for the sender to fill in.
  */
 final class BillQuotation {
 
@@ -85,6 +85,9 @@ final class BillQuotation {
         if (!bill.optional().lines().isEmpty()) {
             text("Note", bill.optional().lines().size() + " optional lines are not part of this quotation.");
         }
+        if (!bill.spares().lines().isEmpty()) {
+            text("Note", bill.spares().lines().size() + " lines of spare parts are not part of this quotation.");
+        }
         if (!bill.customerSupplied().lines().isEmpty()) {
             text(
                     "Note",
@@ -103,7 +106,7 @@ final class BillQuotation {
         }
         xml.writeStartElement("cbc", "Quantity", BASIC);
         xml.writeAttribute("unitCode", line.unitCode());
-        xml.writeCharacters(line.quantity().toPlainString());
+        xml.writeCharacters(line.orderQuantity().toPlainString());
         xml.writeEndElement();
         if (line.linePrice() != null) {
             amount("LineExtensionAmount", line.linePrice());

@@ -5,6 +5,7 @@ import io.axiswright.engine.bill.BillResult;
 import io.axiswright.engine.bill.BillSection;
 import io.axiswright.engine.bill.LineDemand;
 import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Quantity;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
@@ -23,12 +24,15 @@ final class BillTable {
         ITEM("item", row -> row.line.item()),
         DESCRIPTION("description", row -> row.line.description()),
         QUANTITY("quantity", row -> row.line.quantity()),
+        ORDER_QUANTITY("orderQuantity", row -> row.line.orderQuantity()),
         UNIT("unit", row -> row.line.unit().name()),
         UNIT_CODE("unitCode", row -> row.line.unitCode()),
         UNIT_PRICE("unitPrice", row -> amount(row.line.unitPrice())),
         LINE_PRICE("linePrice", row -> amount(row.line.linePrice())),
         CURRENCY("currency", row -> row.currency),
-        ASKERS("askers", row -> askers(row.line));
+        ASKERS("askers", row -> askers(row.line)),
+        MASS("massKilograms", row -> number(row.line.mass(), 1)),
+        LEAD_TIME("leadTimeDays", row -> number(row.line.leadTime(), SECONDS_A_DAY));
 
         private final String heading;
         private final Function<Row, @Nullable Object> cell;
@@ -38,6 +42,8 @@ final class BillTable {
             this.cell = cell;
         }
     }
+
+    private static final double SECONDS_A_DAY = 86_400;
 
     private record Row(String section, BillLine line, String currency) {}
 
@@ -53,7 +59,8 @@ final class BillTable {
                         rows("required", bill.required(), bill.currency()),
                         rows("optional", bill.optional(), bill.currency()),
                         rows("customerSupplied", bill.customerSupplied(), bill.currency()),
-                        rows("noCharge", bill.noCharge(), bill.currency()))
+                        rows("noCharge", bill.noCharge(), bill.currency()),
+                        rows("spares", bill.spares(), bill.currency()))
                 .flatMap(Function.identity());
     }
 
@@ -67,6 +74,10 @@ final class BillTable {
 
     private static @Nullable BigDecimal amount(@Nullable Money money) {
         return money == null ? null : money.amount();
+    }
+
+    private static @Nullable BigDecimal number(@Nullable Quantity quantity, double unit) {
+        return quantity == null ? null : BigDecimal.valueOf(quantity.si() / unit);
     }
 
     private static String askers(BillLine line) {

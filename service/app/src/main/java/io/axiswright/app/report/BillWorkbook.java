@@ -41,15 +41,18 @@ final class BillWorkbook {
     }
 
     private static void totals(Worksheet sheet, BillResult bill) {
-        headings(sheet, List.of("section", "total", "currency"));
+        headings(sheet, List.of("section", "total", "currency", "massKilograms", "linesWithoutMass"));
         Map<String, BillSection> sections = new LinkedHashMap<>();
         sections.put("required", bill.required());
         sections.put("optional", bill.optional());
+        sections.put("spares", bill.spares());
         int row = 1;
         for (var section : sections.entrySet()) {
             put(sheet, row, 0, section.getKey());
             put(sheet, row, 1, section.getValue().total().amount());
             put(sheet, row, 2, bill.currency());
+            put(sheet, row, 3, BigDecimal.valueOf(section.getValue().mass().si()));
+            put(sheet, row, 4, BigDecimal.valueOf(section.getValue().linesWithoutMass()));
             row++;
         }
     }

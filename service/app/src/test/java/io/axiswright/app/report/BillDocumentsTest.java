@@ -43,7 +43,9 @@ class BillDocumentsTest extends HttpTest {
     private static final String UBL = "urn:oasis:names:specification:ubl:schema:xsd:";
     private static final String BASIC = UBL + "CommonBasicComponents-2";
     private static final String AGGREGATE = UBL + "CommonAggregateComponents-2";
-    private static final List<String> SECTIONS = List.of("required", "optional", "customerSupplied", "noCharge");
+    private static final BigDecimal HALF_A_CENT = new BigDecimal("0.005");
+    private static final List<String> SECTIONS =
+            List.of("required", "optional", "customerSupplied", "noCharge", "spares");
 
     /** The demonstration, one description as bad as can be, one item without a price. */
     private static ObjectNode request() {
@@ -119,6 +121,8 @@ class BillDocumentsTest extends HttpTest {
                     .isEqualTo(lines.get(k).get("id").asString());
             assertThat(new BigDecimal(rows.get(k).getField("quantity")))
                     .isEqualByComparingTo(lines.get(k).get("quantity").decimalValue());
+            assertThat(new BigDecimal(rows.get(k).getField("orderQuantity")))
+                    .isEqualByComparingTo(lines.get(k).get("orderQuantity").decimalValue());
             assertThat(rows.get(k).getField("linePrice"))
                     .isEqualTo(lines.get(k).at("/linePrice/amount").asString(""));
         }
@@ -170,6 +174,9 @@ class BillDocumentsTest extends HttpTest {
             var item = (Element) items.item(k);
             var quantity =
                     (Element) item.getElementsByTagNameNS(BASIC, "Quantity").item(0);
+            assertThat(new BigDecimal(quantity.getTextContent()))
+                    .isEqualByComparingTo(lines.get(k).get("orderQuantity").decimalValue());
+            addsUp(item, quantity);
             assertThat(quantity.getAttribute("unitCode"))
                     .isEqualTo(lines.get(k).get("unitCode").asString());
             var amounts = item.getElementsByTagNameNS(BASIC, "LineExtensionAmount");
@@ -181,6 +188,28 @@ class BillDocumentsTest extends HttpTest {
         assertThat(sum).isEqualByComparingTo(bill.at("/required/total/amount").asString());
         assertThat(sum).isEqualByComparingTo(basic(quotation.getDocumentElement(), "PayableAmount"));
         assertThat(basic(quotation.getDocumentElement(), "Note")).contains("ferrule-set");
+    }
+
+    /** A line of the quotation costs its quantity times its price, to half a cent. */
+    private static void addsUp(Element item, Element quantity) {
+        if (item.getElementsByTagNameNS(BASIC, "PriceAmount").getLength() > 0) {
+            var exact = new BigDecimal(quantity.getTextContent()).multiply(new BigDecimal(basic(item, "PriceAmount")));
+            assertThat(new BigDecimal(basic(item, "LineExtensionAmount")))
+                    .isBetween(exact.subtract(HALF_A_CENT), exact.add(HALF_A_CENT));
+        }
+    }
+
+    /** Cable glands come in packs of 10, cheaper from 20 on, so the demonstration orders more of them than it needs. */
+    @Test
+    void theDemonstrationOrdersWholePacks() {
+        JsonNode bill = json();
+        assertThat(lines(bill, List.of("required")).stream()
+                        .filter(line -> line.get("item").asString().startsWith("cable-gland-m"))
+                        .map(line -> line.get("orderQuantity").asInt()))
+                .isNotEmpty()
+                .allMatch(ordered -> ordered % 10 == 0);
+        assertThat(bill.at("/leadTime/criticalItem").asString()).isNotEmpty();
+        assertThat(bill.at("/required/mass/value").asDouble()).isPositive();
     }
 
     @Test

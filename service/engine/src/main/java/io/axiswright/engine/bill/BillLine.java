@@ -1,7 +1,9 @@
 package io.axiswright.engine.bill;
 
-import io.axiswright.engine.catalogue.NeedKind;
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Time;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -15,29 +17,36 @@ import org.jspecify.annotations.Nullable;
  * @param kind how binding it is; CONDITIONAL marks what is bought because a condition holds
  * @param description what it is, as the catalogue says
  * @param demanded sum of the demands
- * @param quantity what to order: {@code demanded}, whole pieces rounded up; of cable sold by reels the length on whole reels, and
+ * @param quantity what is needed: {@code demanded}, whole pieces rounded up; of cable sold by reels the length on whole reels, and
  *     of pieces longer than one
+ * @param orderQuantity what to order for it: {@code quantity}, and what packs and the minimum order bring beyond it. The
+ *     required and conditional lines of one item are one order, whose surplus stands on the first of them
  * @param unit what the quantity counts
  * @param unitCode UN/CEFACT Recommendation 20 common code of that unit
- * @param unitPrice price of one unit; absent if on request or not for us to charge
- * @param linePrice unit price times quantity, rounded half up to the currency's minor unit; absent if on request
+ * @param unitPrice price of one unit where so much is ordered; absent if on request or not for us to charge
+ * @param linePrice unit price times {@code orderQuantity}, each line rounded half up to the currency's minor unit; absent if on request
+ * @param mass mass of {@code orderQuantity}, without packaging; absent if unknown
+ * @param leadTime time from the order to the delivery; absent if unknown
  * @param demands the reasons that put it there, in the order of the request's demands
  */
 public record BillLine(
         String id,
         String item,
-        NeedKind kind,
+        LineKind kind,
         String description,
         BigDecimal demanded,
         BigDecimal quantity,
+        BigDecimal orderQuantity,
         SaleUnit unit,
         String unitCode,
         @Nullable Money unitPrice,
         @Nullable Money linePrice,
+        @Bounds(min = 0) @Nullable Mass mass,
+        @Bounds(min = 0) @Nullable Time leadTime,
         List<LineDemand> demands) {
 
     /** The id of the line for that item and kind. */
-    static String id(NeedKind kind, String item) {
+    static String id(LineKind kind, String item) {
         return kind.name().toLowerCase(Locale.ROOT).replace('_', '-') + ":" + item;
     }
 }

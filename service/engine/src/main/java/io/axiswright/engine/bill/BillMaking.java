@@ -1,6 +1,6 @@
 package io.axiswright.engine.bill;
 
-import io.axiswright.engine.catalogue.NeedKind;
+import io.axiswright.engine.catalogue.SaleTermsCheck;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
@@ -9,17 +9,17 @@ import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Time;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Makes the bill of materials: what the design asks for, all that goes with it, and why. */
 public final class BillMaking {
@@ -35,39 +35,51 @@ public final class BillMaking {
      * Follows every demand's needs to the end, joins them to lines and prices them.
      *
      * @throws InvalidDesign if a demand or need names an unknown item, needs lead in a circle, an id is used twice, a
-     *     price is in another currency than the catalogue's, or a quantity is not positive
+     *     price is in another currency than the catalogue's, terms of sale contradict themselves, or a quantity is not
+     *     positive
      */
     public BillResult make(BillRequest request) {
         var faults = new ArrayList<Fault>();
         var offers = NeedGraph.read(request, faults);
+        faults.addAll(SaleTermsCheck.faults(request.catalogue(), request.catalogueSource()::pointer));
         checkDemands(request.demands(), offers, faults);
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }
-        var pricing = new Pricing(request.catalogue().currency());
-        var demands = new TreeMap<Explosion.Key, List<LineDemand>>(LINE_ORDER);
-        demands.putAll(new Explosion(offers).of(request.demands()));
-        var cuts = Reels.cutLists(demands);
-        var lines = demands.entrySet().stream()
-                .map(entry -> pricing.line(
-                        entry.getKey(),
-                        entry.getValue(),
-                        cuts.get(entry.getKey().lineId())))
+        var pricing = new Pricing(request.catalogue());
+        var asked = new Explosion(offers)
+                .of(request.demands()).entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey(LINE_ORDER))
+                        .map(entry -> new Draft(
+                                entry.getKey().offer().item(), entry.getKey().kind(), entry.getValue()))
+                        .toList();
+        var drafts = Stream.concat(asked.stream(), new SpareParts(request.spares()).of(asked).stream())
+                .map(Reels::cut)
                 .toList();
+        var cuts = new LinkedHashMap<String, CutList>();
+        drafts.forEach(draft -> {
+            if (draft.cuts() != null) {
+                cuts.put(draft.lineId(), draft.cuts());
+            }
+        });
+        var lines = pricing.lines(drafts);
+        var required = of(lines, LineKind.REQUIRED);
         var unpriced = lines.stream().filter(line -> line.linePrice() == null).toList();
         return new BillResult(
                 request.catalogue().currency(),
-                pricing.section(of(lines, EnumSet.of(NeedKind.REQUIRED, NeedKind.CONDITIONAL))),
-                pricing.section(of(lines, EnumSet.of(NeedKind.OPTIONAL))),
-                pricing.section(of(lines, EnumSet.of(NeedKind.CUSTOMER_SUPPLIED))),
-                pricing.section(of(lines, EnumSet.of(NeedKind.NO_CHARGE))),
+                pricing.section(required),
+                pricing.section(of(lines, LineKind.OPTIONAL)),
+                pricing.section(of(lines, LineKind.CUSTOMER_SUPPLIED)),
+                pricing.section(of(lines, LineKind.NO_CHARGE)),
+                pricing.section(of(lines, LineKind.SPARE)),
                 unpriced.stream().map(BillLine::item).distinct().toList(),
+                leadTime(required),
                 request.wiring().entries(),
                 request.wiring().fieldEnds(),
                 List.copyOf(cuts.values()),
                 ClosingAudit.of(request, lines, cuts),
                 findings(request, unpriced, lines.size(), cuts.values(), offers),
-                roundings(lines, cuts));
+                derivations(lines, cuts));
     }
 
     private static void checkDemands(List<Demand> demands, Map<String, Offer> offers, List<Fault> faults) {
@@ -90,8 +102,24 @@ public final class BillMaking {
         }
     }
 
-    private static List<BillLine> of(List<BillLine> lines, Set<NeedKind> kinds) {
-        return lines.stream().filter(line -> kinds.contains(line.kind())).toList();
+    private static List<BillLine> of(List<BillLine> lines, LineKind section) {
+        return lines.stream().filter(line -> line.kind().section() == section).toList();
+    }
+
+    private static @Nullable LeadTime leadTime(List<BillLine> required) {
+        @Nullable Time longest = null;
+        String critical = "";
+        int without = 0;
+        for (var line : required) {
+            @Nullable Time time = line.leadTime();
+            if (time == null) {
+                without++;
+            } else if (longest == null || time.si() > longest.si()) {
+                longest = time;
+                critical = line.item();
+            }
+        }
+        return longest == null ? null : new LeadTime(longest, critical, without);
     }
 
     private static List<Finding> findings(
@@ -126,10 +154,11 @@ public final class BillMaking {
         return List.copyOf(findings);
     }
 
-    private static List<Derivation> roundings(List<BillLine> lines, Map<String, CutList> cuts) {
-        return lines.stream()
-                .filter(line -> line.quantity().compareTo(line.demanded()) != 0)
-                .map(line -> new Derivation(
+    private static List<Derivation> derivations(List<BillLine> lines, Map<String, CutList> cuts) {
+        var derivations = new ArrayList<Derivation>();
+        for (var line : lines) {
+            if (line.quantity().compareTo(line.demanded()) != 0) {
+                derivations.add(new Derivation(
                         line.id(),
                         "n",
                         cuts.containsKey(line.id())
@@ -137,7 +166,18 @@ public final class BillMaking {
                                 : "whole pieces >= sum of demands",
                         Derivation.inputs("sum", new Ratio(line.demanded().doubleValue())),
                         PRACTICE,
-                        new Ratio(line.quantity().doubleValue())))
-                .toList();
+                        new Ratio(line.quantity().doubleValue())));
+            }
+            if (line.orderQuantity().compareTo(line.quantity()) != 0) {
+                derivations.add(new Derivation(
+                        line.id(),
+                        "n_order",
+                        "whole packs >= n of all lines of the order, no less than the minimum order, - n of the others",
+                        Derivation.inputs("n", new Ratio(line.quantity().doubleValue())),
+                        PRACTICE,
+                        new Ratio(line.orderQuantity().doubleValue())));
+            }
+        }
+        return List.copyOf(derivations);
     }
 }

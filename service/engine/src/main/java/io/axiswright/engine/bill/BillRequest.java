@@ -2,6 +2,7 @@ package io.axiswright.engine.bill;
 
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.CatalogueSource;
+import io.axiswright.engine.design.SpareRule;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.wiring.WiringResult;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.List;
  * @param catalogueSource how the caller gave it, for pointers
  * @param demands what the other disciplines ask for, before any item's own needs
  * @param networkUnplanned whether a control network is wanted but has no layout, so that nothing of it is demanded
+ * @param spares what spare parts to buy beside them
  * @param wiring what joins the parts, for the answer: its parts are among the demands
  */
 public record BillRequest(
@@ -20,10 +22,22 @@ public record BillRequest(
         CatalogueSource catalogueSource,
         @Count(max = 100000) List<Demand> demands,
         boolean networkUnplanned,
+        @Count(max = 32) List<SpareRule> spares,
         WiringResult wiring) {
 
     /** A bill that misses nothing. */
     BillRequest(Catalogue catalogue, CatalogueSource catalogueSource, List<Demand> demands) {
-        this(catalogue, catalogueSource, demands, false, new WiringResult(List.of(), List.of(), List.of(), List.of()));
+        this(catalogue, catalogueSource, demands, List.of());
+    }
+
+    /** A bill that misses nothing, with spare parts. */
+    BillRequest(Catalogue catalogue, CatalogueSource catalogueSource, List<Demand> demands, List<SpareRule> spares) {
+        this(
+                catalogue,
+                catalogueSource,
+                demands,
+                false,
+                spares,
+                new WiringResult(List.of(), List.of(), List.of(), List.of()));
     }
 }

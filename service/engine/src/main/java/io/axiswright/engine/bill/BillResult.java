@@ -5,6 +5,7 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.wiring.CableEntry;
 import io.axiswright.engine.wiring.FieldEnd;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The bill of materials.
@@ -15,7 +16,9 @@ import java.util.List;
  *     optional with it, at its price, so that the total is never too low
  * @param customerSupplied what the customer brings; priced at nothing
  * @param noCharge what comes along without charge; priced at nothing
+ * @param spares spare parts by the design's rules; not part of the required total, and orders of their own
  * @param withoutPrice ids of the items whose price has to be asked for
+ * @param leadTime when all that is required can be there; absent if no lead time is known
  * @param cableEntries every cable where it enters an enclosure, with its gland
  * @param fieldEnds the cable ends to be made on the machine
  * @param cutLists how the lines of cable sold by whole reels are cut from them, in the order of the lines
@@ -29,7 +32,9 @@ public record BillResult(
         BillSection optional,
         BillSection customerSupplied,
         BillSection noCharge,
+        BillSection spares,
         List<String> withoutPrice,
+        @Nullable LeadTime leadTime,
         List<CableEntry> cableEntries,
         List<FieldEnd> fieldEnds,
         List<CutList> cutLists,

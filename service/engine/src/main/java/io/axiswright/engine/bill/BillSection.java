@@ -1,5 +1,7 @@
 package io.axiswright.engine.bill;
 
+import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Money;
 import java.util.List;
 
@@ -8,5 +10,11 @@ import java.util.List;
  *
  * @param lines its lines: by the catalogue's order of item kinds, then by item id
  * @param total sum of the line prices that are known
+ * @param mass sum of the line masses that are known
+ * @param linesWithoutMass how many lines have no known mass
  */
-public record BillSection(List<BillLine> lines, Money total) {}
+public record BillSection(
+        List<BillLine> lines,
+        Money total,
+        @Bounds(min = 0) Mass mass,
+        @Bounds(min = 0) int linesWithoutMass) {}

@@ -49,28 +49,44 @@ final class ClosingAudit {
 
     /** Checks the lines of all sections against the request. */
     static ClosingCheck of(BillRequest request, List<BillLine> lines, Map<String, CutList> cuts) {
-        return new ClosingAudit(request, cuts).check(lines);
+        return new ClosingAudit(request, cuts).check(lines, new SpareAudit(request, lines));
     }
 
-    private ClosingCheck check(List<BillLine> lines) {
+    private ClosingCheck check(List<BillLine> lines, SpareAudit spares) {
         var shares = new LinkedHashMap<Share, BigDecimal>();
         int balanced = 0;
         for (var line : lines) {
             byId.put(line.id(), line);
-            for (var d : line.demands()) {
-                open.merge(
-                        new Reason(d.number(), line.id(), d.via(), d.asker(), d.pointer(), d.reason(), d.quantity()),
-                        1,
-                        Integer::sum);
-                shares.merge(new Share(d.number(), line.id()), d.quantity(), BigDecimal::add);
-            }
             balanced += balances(line) ? 1 : 0;
+            if (line.kind() != LineKind.SPARE) {
+                writeDown(line, shares);
+            }
         }
         int demandsMet = strikeDemands();
         var needs = strikeNeeds(shares);
         int demanded = countDemanded(lines);
+        gaps.addAll(spares.gaps());
         return new ClosingCheck(
-                demands.size(), demandsMet, needs[0], needs[1], lines.size(), demanded, balanced, List.copyOf(gaps));
+                demands.size(),
+                demandsMet,
+                needs[0],
+                needs[1],
+                lines.size(),
+                demanded,
+                balanced,
+                spares.wanted(),
+                spares.met(),
+                List.copyOf(gaps));
+    }
+
+    private void writeDown(BillLine line, Map<Share, BigDecimal> shares) {
+        for (var d : line.demands()) {
+            open.merge(
+                    new Reason(d.number(), line.id(), d.via(), d.asker(), d.pointer(), d.reason(), d.quantity()),
+                    1,
+                    Integer::sum);
+            shares.merge(new Share(d.number(), line.id()), d.quantity(), BigDecimal::add);
+        }
     }
 
     private Item item(BillLine line) {
@@ -80,13 +96,21 @@ final class ClosingAudit {
     private boolean balances(BillLine line) {
         var sum = line.demands().stream().map(LineDemand::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
         if (item(line) instanceof BulkCable cable && cable.reelLength() != null) {
-            return cutsBalance(line, cable.reelLength());
+            return cutsBalance(line, cable.reelLength()) && orderSuffices(line);
         }
-        var ordered = line.unit() == SaleUnit.PIECE ? Pricing.wholePieces(sum) : sum;
-        if (sum.compareTo(line.demanded()) == 0 && ordered.compareTo(line.quantity()) == 0) {
+        var needed = line.unit() == SaleUnit.PIECE ? Draft.wholePieces(sum) : sum;
+        if (sum.compareTo(line.demanded()) != 0 || needed.compareTo(line.quantity()) != 0) {
+            gaps.add("line " + line.id() + " has " + line.quantity() + ", its demands sum to " + sum);
+            return false;
+        }
+        return orderSuffices(line);
+    }
+
+    private boolean orderSuffices(BillLine line) {
+        if (line.orderQuantity().compareTo(line.quantity()) >= 0) {
             return true;
         }
-        gaps.add("line " + line.id() + " has " + line.quantity() + ", its demands sum to " + sum);
+        gaps.add("line " + line.id() + " orders " + line.orderQuantity() + " where " + line.quantity() + " is needed");
         return false;
     }
 
@@ -103,7 +127,7 @@ final class ClosingAudit {
         int met = 0;
         for (int k = 0; k < demands.size(); k++) {
             var d = demands.get(k);
-            var id = BillLine.id(d.kind(), d.item());
+            var id = BillLine.id(LineKind.of(d.kind()), d.item());
             met += strike(new Reason(k, id, null, d.asker(), d.pointer(), d.reason(), Rules.plain(d.quantity())))
                     ? 1
                     : 0;

@@ -12,7 +12,10 @@ import java.util.List;
  * @param lines lines of the bill
  * @param linesDemanded how many of them have demands, every one of which goes back to the request or to a need
  * @param linesBalanced how many of them have a quantity equal to the sum of their demands, whole pieces rounded up; of cable
- *     sold by reels one for which the cut list cuts every piece demanded once and no reel is overfull
+ *     sold by reels one for which the cut list cuts every piece demanded once and no reel is overfull, and
+ *     none of which orders less
+ * @param spares items of which the design's rules want spare parts
+ * @param sparesMet how many of them have just as many
  * @param gaps what does not close, in words; empty for a bill that closes
  */
 public record ClosingCheck(
@@ -23,6 +26,8 @@ public record ClosingCheck(
         int lines,
         int linesDemanded,
         int linesBalanced,
+        int spares,
+        int sparesMet,
         List<String> gaps) {
 
     /** Whether every demand is met by a line and every line by a demand. */

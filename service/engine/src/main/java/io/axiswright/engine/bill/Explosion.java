@@ -1,6 +1,5 @@
 package io.axiswright.engine.bill;
 
-import io.axiswright.engine.catalogue.NeedKind;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -17,10 +16,10 @@ import org.jspecify.annotations.Nullable;
  */
 final class Explosion {
 
-    private static final NeedKind[] KINDS = NeedKind.values();
+    private static final LineKind[] KINDS = LineKind.values();
 
     /** A line in the making. */
-    record Key(Offer offer, NeedKind kind) {
+    record Key(Offer offer, LineKind kind) {
 
         String lineId() {
             return BillLine.id(kind, offer.item().id());
@@ -49,7 +48,7 @@ final class Explosion {
         ask(
                 number,
                 demand,
-                key(demand.item(), demand.kind()),
+                key(demand.item(), LineKind.of(demand.kind())),
                 Rules.plain(demand.quantity()),
                 demand.reason(),
                 null,
@@ -78,7 +77,7 @@ final class Explosion {
         open.merge(key.offer().rank() * KINDS.length + key.kind().ordinal(), quantity, BigDecimal::add);
     }
 
-    private Key key(String item, NeedKind kind) {
+    private Key key(String item, LineKind kind) {
         return new Key(Objects.requireNonNull(offers.get(item)), kind);
     }
 

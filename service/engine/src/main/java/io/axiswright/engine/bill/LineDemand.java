@@ -7,12 +7,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * One reason why a line is on the bill.
  *
- * @param number which of the request's demands it goes back to, counted from 0
+ * @param number which of the request's demands it goes back to, counted from 0; of a spare part, which rule of
+ *     {@code design.spares}
  * @param asker who asks, as that demand says
  * @param quantity how much of the line it accounts for, before rounding to whole pieces
  * @param reason why: the demand's own reason, or that of the need it came through
  * @param pointer JSON Pointer, in the request, to what asks or what it follows from
- * @param via id of the line whose item needs this one; absent if the design asks for it directly
+ * @param via id of the line whose item needs this one; of a spare part, the line it is kept
+ *     for; absent if the design asks for it directly
  */
 public record LineDemand(
         @Bounds(min = 0) int number,

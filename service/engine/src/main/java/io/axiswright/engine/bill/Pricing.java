@@ -1,55 +1,81 @@
 package io.axiswright.engine.bill;
 
+import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.SaleTerms;
+import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Turns demands into lines with order quantity and price.
- *
- * @param currency ISO 4217 code of the bill
+ * Turns drafts into lines with order quantity and price. The required and conditional lines of one item are one order: packs,
+ * minimum order and price breaks count for their sum, and what has to be ordered beyond it stands on the first of them.
  */
-record Pricing(String currency) {
+final class Pricing {
 
-    /** Needs such as "a third per unit" come in as decimals; this many places decide whether a piece is whole. */
-    private static final int DECIDING_PLACES = 9;
+    private final String currency;
+    private final Map<String, SaleTerms> terms = new HashMap<>();
 
-    /** The line for these demands. */
-    BillLine line(Explosion.Key key, List<LineDemand> demands, @Nullable CutList cuts) {
-        var item = key.offer().item();
+    Pricing(Catalogue catalogue) {
+        this.currency = catalogue.currency();
+        catalogue.saleTermsList().forEach(t -> terms.put(t.item(), t));
+    }
+
+    /** The lines, in the order of the drafts. */
+    List<BillLine> lines(List<Draft> drafts) {
+        Map<Draft.Lot, BigDecimal> needed = new HashMap<>();
+        drafts.forEach(draft -> needed.merge(draft.lot(), draft.quantity(), BigDecimal::add));
+        Set<Draft.Lot> begun = new HashSet<>();
+        return drafts.stream()
+                .map(draft -> line(draft, Objects.requireNonNull(needed.get(draft.lot())), begun.add(draft.lot())))
+                .toList();
+    }
+
+    private BillLine line(Draft draft, BigDecimal needed, boolean first) {
+        var item = draft.item();
+        @Nullable SaleTerms sold = terms.get(item.id());
+        boolean charged = draft.kind().charged();
+        var ordered = sold == null || !charged ? needed : sold.orderQuantity(needed);
+        var quantity = draft.quantity();
+        var orderQuantity = Rules.plain(first ? quantity.add(ordered).subtract(needed) : quantity);
+        @Nullable Money price = charged ? item.price() : null;
+        @Nullable Money unitPrice = price == null || sold == null ? price : sold.unitPrice(price, ordered);
+        var linePrice = unitPrice != null ? toMinorUnit(unitPrice.times(orderQuantity)) : charged ? null : zero();
         var unit = SaleUnit.of(item);
-        var demanded = Rules.plain(demands.stream().map(LineDemand::quantity).reduce(BigDecimal.ZERO, BigDecimal::add));
-        var quantity = cuts != null ? Reels.bought(cuts) : unit == SaleUnit.PIECE ? wholePieces(demanded) : demanded;
-        boolean charged = Rules.charged(key.kind());
-        var unitPrice = charged ? item.price() : null;
-        var linePrice = unitPrice != null ? toMinorUnit(unitPrice.times(quantity)) : charged ? null : zero();
         return new BillLine(
-                key.lineId(),
+                draft.lineId(),
                 item.id(),
-                key.kind(),
+                draft.kind(),
                 item.description(),
-                demanded,
+                draft.demanded(),
                 quantity,
+                orderQuantity,
                 unit,
                 unit.code(),
                 unitPrice,
                 linePrice,
-                List.copyOf(demands));
+                sold == null || sold.mass() == null
+                        ? null
+                        : new Mass(sold.mass().si() * orderQuantity.doubleValue()),
+                sold == null ? null : sold.leadTime(),
+                List.copyOf(draft.demands()));
     }
 
-    /** Lines with the sum of their known prices. */
+    /** Lines with the sums of their known prices and masses. */
     BillSection section(List<BillLine> lines) {
         var total =
                 lines.stream().map(BillLine::linePrice).filter(Objects::nonNull).reduce(zero(), Money::plus);
-        return new BillSection(lines, total);
-    }
-
-    static BigDecimal wholePieces(BigDecimal demanded) {
-        return demanded.setScale(DECIDING_PLACES, RoundingMode.HALF_UP).setScale(0, RoundingMode.CEILING);
+        var masses = lines.stream().map(BillLine::mass).filter(Objects::nonNull).toList();
+        return new BillSection(
+                lines, total, new Mass(masses.stream().mapToDouble(Mass::si).sum()), lines.size() - masses.size());
     }
 
     private Money zero() {

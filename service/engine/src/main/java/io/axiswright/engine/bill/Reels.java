@@ -6,10 +6,7 @@ import io.axiswright.engine.quantity.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.SortedMap;
 
 /** Plans how cable that is sold by whole reels is cut from them. */
 final class Reels {
@@ -30,15 +27,13 @@ final class Reels {
         this.allowance = cable.cutAllowance() == null ? BigDecimal.ZERO : metres(cable.cutAllowance());
     }
 
-    /** The cut lists of the lines, by id of the line; of those alone that are cut from reels. */
-    static Map<String, CutList> cutLists(SortedMap<Explosion.Key, List<LineDemand>> lines) {
-        var lists = new LinkedHashMap<String, CutList>();
-        lines.forEach((key, demands) -> {
-            if (key.offer().item() instanceof BulkCable cable && cable.reelLength() != null) {
-                lists.put(key.lineId(), new Reels(cable, cable.reelLength()).plan(key.lineId(), demands));
-            }
-        });
-        return lists;
+    /** The draft with its cut list, if it is cut from reels. */
+    static Draft cut(Draft draft) {
+        if (draft.item() instanceof BulkCable cable && cable.reelLength() != null) {
+            var cuts = new Reels(cable, cable.reelLength()).plan(draft.lineId(), draft.demands());
+            return new Draft(draft.item(), draft.kind(), draft.demands(), cuts);
+        }
+        return draft;
     }
 
     /** Metres bought: whole reels, and the pieces no reel is long enough for. */

@@ -3,13 +3,9 @@ package io.axiswright.engine.bill;
 import io.axiswright.engine.catalogue.Need;
 import io.axiswright.engine.catalogue.NeedKind;
 import java.math.BigDecimal;
-import java.util.EnumSet;
-import java.util.Set;
 
 /** What a need means on the bill. */
 final class Rules {
-
-    private static final Set<NeedKind> CHARGED = EnumSet.of(NeedKind.REQUIRED, NeedKind.CONDITIONAL, NeedKind.OPTIONAL);
 
     private Rules() {}
 
@@ -22,11 +18,11 @@ final class Rules {
      * The kind of the line a need leads to. Nothing an optional item needs is bought before the item is; what a
      * conditional item requires is there for the same condition; else the need's own kind stands.
      */
-    static NeedKind kind(NeedKind parent, NeedKind need) {
-        if (parent == NeedKind.OPTIONAL) {
-            return NeedKind.OPTIONAL;
+    static LineKind kind(LineKind parent, NeedKind need) {
+        if (parent == LineKind.OPTIONAL) {
+            return LineKind.OPTIONAL;
         }
-        return parent == NeedKind.CONDITIONAL && need == NeedKind.REQUIRED ? NeedKind.CONDITIONAL : need;
+        return parent == LineKind.CONDITIONAL && need == NeedKind.REQUIRED ? LineKind.CONDITIONAL : LineKind.of(need);
     }
 
     /** How much of what it needs a quantity of an item takes; exact. */
@@ -38,10 +34,5 @@ final class Rules {
     static BigDecimal plain(BigDecimal quantity) {
         var stripped = quantity.stripTrailingZeros();
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
-    }
-
-    /** Whether lines of that kind cost anything. */
-    static boolean charged(NeedKind kind) {
-        return CHARGED.contains(kind);
     }
 }

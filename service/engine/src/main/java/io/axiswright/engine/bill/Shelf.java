@@ -18,31 +18,39 @@ import io.axiswright.engine.catalogue.OutputProtection;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.catalogue.VentilationKit;
+import io.axiswright.engine.design.ItemKind;
 
 /** The lists of a catalogue in their order, by the name they have on the wire. */
 enum Shelf {
-    DRIVE_UNITS("driveUnits"),
-    HOLDING_BRAKES("holdingBrakes"),
-    GATEWAYS("gateways"),
-    CONTROL_SUPPLIES("controlSupplies"),
-    CABLE_ASSEMBLIES("cableAssemblies"),
-    BULK_CABLES("bulkCables"),
-    PROTECTIVE_DEVICES("protectiveDevices"),
-    BRAKING_UNITS("brakingUnits"),
-    VENTILATION_KITS("ventilationKits"),
-    FOOT_KITS("footKits"),
-    FASTENING_PARTS("fasteningParts"),
-    ACCESSORIES("accessories"),
-    GEAR_UNITS("gearUnits"),
-    OUTPUT_PROTECTIONS("outputProtections"),
-    BUFFER_UNITS("bufferUnits"),
-    CABLE_GLANDS("cableGlands"),
-    DISCONNECTORS("disconnectors");
+    DRIVE_UNITS(ItemKind.DRIVE_UNIT, "driveUnits"),
+    HOLDING_BRAKES(ItemKind.HOLDING_BRAKE, "holdingBrakes"),
+    GATEWAYS(ItemKind.GATEWAY, "gateways"),
+    CONTROL_SUPPLIES(ItemKind.CONTROL_SUPPLY, "controlSupplies"),
+    CABLE_ASSEMBLIES(ItemKind.CABLE_ASSEMBLY, "cableAssemblies"),
+    BULK_CABLES(ItemKind.BULK_CABLE, "bulkCables"),
+    PROTECTIVE_DEVICES(ItemKind.PROTECTIVE_DEVICE, "protectiveDevices"),
+    BRAKING_UNITS(ItemKind.BRAKING_UNIT, "brakingUnits"),
+    VENTILATION_KITS(ItemKind.VENTILATION_KIT, "ventilationKits"),
+    FOOT_KITS(ItemKind.FOOT_KIT, "footKits"),
+    FASTENING_PARTS(ItemKind.FASTENING_PART, "fasteningParts"),
+    ACCESSORIES(ItemKind.ACCESSORY, "accessories"),
+    GEAR_UNITS(ItemKind.GEAR_UNIT, "gearUnits"),
+    OUTPUT_PROTECTIONS(ItemKind.OUTPUT_PROTECTION, "outputProtections"),
+    BUFFER_UNITS(ItemKind.BUFFER_UNIT, "bufferUnits"),
+    CABLE_GLANDS(ItemKind.CABLE_GLAND, "cableGlands"),
+    DISCONNECTORS(ItemKind.DISCONNECTOR, "disconnectors");
 
+    private final ItemKind kind;
     private final String member;
 
-    Shelf(String member) {
+    Shelf(ItemKind kind, String member) {
+        this.kind = kind;
         this.member = member;
+    }
+
+    /** What its items are. */
+    ItemKind kind() {
+        return kind;
     }
 
     /** JSON Pointer, in the catalogue, to the item at that index of the list. */

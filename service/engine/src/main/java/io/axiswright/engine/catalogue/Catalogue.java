@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param bufferUnits buffers of control supplies; none if absent
  * @param cableGlands cable glands; none if absent
  * @param disconnectors supply disconnecting devices; none if absent
+ * @param saleTerms packs, minimum orders, price breaks, masses and lead times of items; all sold singly at one price if absent
  */
 public record Catalogue(
         String name,
@@ -49,9 +50,10 @@ public record Catalogue(
         @Nullable List<OutputProtection> outputProtections,
         @Nullable List<BufferUnit> bufferUnits,
         @Nullable List<CableGland> cableGlands,
-        @Nullable List<SupplyDisconnector> disconnectors) {
+        @Nullable List<SupplyDisconnector> disconnectors,
+        @Nullable List<SaleTerms> saleTerms) {
 
-    /** Without what a control supply feeds through, glands and disconnecting devices. */
+    /** Without what a control supply feeds through, glands, disconnecting devices and terms of sale. */
     public Catalogue(
             String name,
             String currency,
@@ -86,6 +88,7 @@ public record Catalogue(
                 fasteningParts,
                 accessories,
                 gearUnits,
+                null,
                 null,
                 null,
                 null,
@@ -151,6 +154,11 @@ public record Catalogue(
     /** Its supply disconnecting devices, be they absent or none. */
     public List<SupplyDisconnector> disconnectorStock() {
         return disconnectors == null ? List.of() : disconnectors;
+    }
+
+    /** Its terms of sale, be they absent or none. */
+    public List<SaleTerms> saleTermsList() {
+        return saleTerms == null ? List.of() : saleTerms;
     }
 
     /** Every item of every kind, in the order of the members and of each list. */

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a catalogue must not contradict itself in: ids are unique, prices are in its currency, curves rise in speed,
- * switching points and ranges are the right way round, and needs lead to items and never in a circle.
+ * switching points and ranges are the right way round, terms of sale fit their items, and needs lead to items and never in a circle.
  */
 public final class CatalogueCheck {
 
@@ -57,6 +57,7 @@ public final class CatalogueCheck {
         number("cableGlands", catalogue.glandStock());
         number("disconnectors", catalogue.disconnectorStock());
         byPointer.forEach(this::check);
+        faults.addAll(SaleTermsCheck.faults(catalogue, place -> prefix + place));
         faults.addAll(NeedCircles.faults(byPointer));
         return List.copyOf(faults);
     }

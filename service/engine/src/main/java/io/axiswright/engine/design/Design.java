@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param controlPower its control supply; needed for control power and all that follows from it
  * @param installation how circuits are run; needed for supply, conductors and the bill
  * @param wiring what else is to be known of its wiring, for the bill; all as {@link Wiring} says if absent
+ * @param spares what spare parts to buy with the machine, one rule for a kind of item; none if absent
  */
 public record Design(
         String name,
@@ -26,9 +27,29 @@ public record Design(
         @Nullable Network network,
         @Nullable ControlPower controlPower,
         @Nullable Installation installation,
-        @Nullable Wiring wiring) {
+        @Nullable Wiring wiring,
+        @Count(max = 32) @Nullable List<SpareRule> spares) {
 
-    /** A design that says nothing of its wiring. */
+    /** A design without spare parts. */
+    public Design(
+            String name,
+            Site site,
+            Mains mains,
+            List<Axis> axes,
+            List<StopZone> stopZones,
+            @Nullable Network network,
+            @Nullable ControlPower controlPower,
+            @Nullable Installation installation,
+            @Nullable Wiring wiring) {
+        this(name, site, mains, axes, stopZones, network, controlPower, installation, wiring, null);
+    }
+
+    /** Its rules of spare parts, be they absent or none. */
+    public List<SpareRule> spareRules() {
+        return spares == null ? List.of() : spares;
+    }
+
+    /** A design that says nothing of its wiring and is without spare parts. */
     public Design(
             String name,
             Site site,
@@ -38,6 +59,6 @@ public record Design(
             @Nullable Network network,
             @Nullable ControlPower controlPower,
             @Nullable Installation installation) {
-        this(name, site, mains, axes, stopZones, network, controlPower, installation, null);
+        this(name, site, mains, axes, stopZones, network, controlPower, installation, null, null);
     }
 }

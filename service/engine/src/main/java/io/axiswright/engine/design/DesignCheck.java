@@ -50,6 +50,7 @@ public final class DesignCheck {
         checkRoutes(design.installation());
         checkEnclosures(design.installation());
         checkWiring(design.wiring());
+        checkSpares(design.spareRules());
         return List.copyOf(faults);
     }
 
@@ -269,6 +270,19 @@ public final class DesignCheck {
         }
         if (wiring.stopPlace() != null && !places.contains(wiring.stopPlace())) {
             dangling("/wiring/stopPlace", "place of the network", wiring.stopPlace(), "network.places");
+        }
+    }
+
+    private void checkSpares(List<SpareRule> rules) {
+        Set<ItemKind> seen = new HashSet<>();
+        for (int k = 0; k < rules.size(); k++) {
+            if (!seen.add(rules.get(k).kind())) {
+                fault(
+                        "/spares/" + k + "/kind",
+                        FaultCode.INCONSISTENT,
+                        "There is a rule for spares of " + rules.get(k).kind() + " already.",
+                        "each kind once");
+            }
         }
     }
 

@@ -37,7 +37,9 @@ public record OtherMarket(
                         design.stopZones(),
                         design.network(),
                         design.controlPower(),
-                        installation == null ? design.installation() : installation),
+                        installation == null ? design.installation() : installation,
+                        design.wiring(),
+                        design.spares()),
                 here.catalogueSource());
     }
 

@@ -165,6 +165,7 @@ final class StudyRun {
                         request.catalogueSource(),
                         new DemandCollection(this).demands(),
                         topology().method() == LayoutMethod.NONE,
+                        design().spareRules(),
                         wiring()));
     }
 

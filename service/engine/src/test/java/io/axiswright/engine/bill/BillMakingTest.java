@@ -52,7 +52,7 @@ class BillMakingTest {
     }
 
     static Stream<BillLine> lines(BillResult bill) {
-        return Stream.of(bill.required(), bill.optional(), bill.customerSupplied(), bill.noCharge())
+        return Stream.of(bill.required(), bill.optional(), bill.customerSupplied(), bill.noCharge(), bill.spares())
                 .flatMap(section -> section.lines().stream());
     }
 
@@ -103,7 +103,7 @@ class BillMakingTest {
         assertThat(bill.noCharge().total()).isEqualTo(eur("0.00"));
 
         // direct 2; needs per drive 5 (6 with feet), feet 1, plug 1, cable 1, tool 1, tool cable 1
-        assertThat(bill.closing()).isEqualTo(new ClosingCheck(2, 2, 20, 20, 11, 11, 11, List.of()));
+        assertThat(bill.closing()).isEqualTo(new ClosingCheck(2, 2, 20, 20, 11, 11, 11, 0, 0, List.of()));
         assertThat(bill.findings()).isEmpty();
     }
 

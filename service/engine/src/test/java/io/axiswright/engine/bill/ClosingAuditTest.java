@@ -35,10 +35,13 @@ class ClosingAuditTest {
                 line.description(),
                 line.demanded(),
                 new BigDecimal(quantity),
+                new BigDecimal(quantity),
                 line.unit(),
                 line.unitCode(),
                 line.unitPrice(),
                 line.linePrice(),
+                line.mass(),
+                line.leadTime(),
                 demands);
     }
 
@@ -58,7 +61,7 @@ class ClosingAuditTest {
     @Test
     void theUntouchedBillCloses() {
         assertThat(ClosingAudit.of(REQUEST, LINES, Map.of()))
-                .isEqualTo(new ClosingCheck(2, 2, 4, 4, 3, 3, 3, List.of()));
+                .isEqualTo(new ClosingCheck(2, 2, 4, 4, 3, 3, 3, 0, 0, List.of()));
     }
 
     @Test

@@ -7,6 +7,7 @@ import io.axiswright.engine.catalogue.DemandCondition;
 import io.axiswright.engine.catalogue.FootKit;
 import io.axiswright.engine.catalogue.Need;
 import io.axiswright.engine.catalogue.NeedKind;
+import io.axiswright.engine.catalogue.SaleTerms;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Length;
@@ -23,6 +24,7 @@ final class Shop {
     private final List<BulkCable> cables = new ArrayList<>();
     private final List<FootKit> feet = new ArrayList<>();
     private final List<Accessory> accessories = new ArrayList<>();
+    private final List<SaleTerms> terms = new ArrayList<>();
 
     Shop(String currency) {
         this.currency = currency;
@@ -62,6 +64,11 @@ final class Shop {
         return this;
     }
 
+    Shop terms(SaleTerms sold) {
+        terms.add(sold);
+        return this;
+    }
+
     Catalogue catalogue() {
         return new Catalogue(
                 "invented",
@@ -78,7 +85,13 @@ final class Shop {
                 List.of(),
                 List.copyOf(feet),
                 List.of(),
-                List.copyOf(accessories));
+                List.copyOf(accessories),
+                null,
+                null,
+                null,
+                null,
+                null,
+                terms.isEmpty() ? null : List.copyOf(terms));
     }
 
     private @Nullable Money money(@Nullable String price) {

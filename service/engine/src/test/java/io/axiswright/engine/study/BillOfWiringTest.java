@@ -76,7 +76,8 @@ class BillOfWiringTest {
                         4,
                         new Voltage(690),
                         new Current(100),
-                        new Current(300))));
+                        new Current(300))),
+                null);
     }
 
     private static Axis onBus(Axis a) {

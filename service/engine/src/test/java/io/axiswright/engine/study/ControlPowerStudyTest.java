@@ -88,6 +88,7 @@ class ControlPowerStudyTest {
                 List.of(protection),
                 List.of(buffer),
                 null,
+                null,
                 null);
         var request = TestCell.request(2);
         return STUDY.system(new StudyRequest(request.codeBasis(), catalogue, design));
