@@ -66,6 +66,7 @@ public final class BillMaking {
                 request.wiring().entries(),
                 request.wiring().fieldEnds(),
                 ClosingAudit.of(request, lines),
+                ConnectionAudit.of(request.connections(), request.catalogue(), lines),
                 findings(request, unpriced, lines.size(), offers),
                 derivations(lines));
     }

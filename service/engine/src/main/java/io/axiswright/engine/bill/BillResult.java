@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param cableEntries every cable where it enters an enclosure, with its gland
  * @param fieldEnds the cable ends to be made on the machine
  * @param closing the proof that every demand is met by a line and every line by a demand
+ * @param connections the proof that every port is used or spare and every cable has both its ends
  * @param findings remarks
  * @param derivations how the rounded quantities came about
  */
@@ -37,5 +38,6 @@ public record BillResult(
         List<CableEntry> cableEntries,
         List<FieldEnd> fieldEnds,
         ClosingCheck closing,
+        ConnectionCheck connections,
         List<Finding> findings,
         List<Derivation> derivations) {}
