@@ -47,7 +47,7 @@ class BillDocumentsTest extends HttpTest {
     private static final List<String> SECTIONS =
             List.of("required", "optional", "customerSupplied", "noCharge", "spares");
 
-    /** The demonstration, one description as bad as can be, one item without a price. */
+    /** The demonstration, one description as bad as can be, one item without a price, a spare of every gateway. */
     private static ObjectNode request() {
         ObjectNode request = Demo.revision("", "", 1);
         request.remove(List.of("message", "author", "catalogue"));
@@ -59,6 +59,7 @@ class BillDocumentsTest extends HttpTest {
                 default -> {}
             }
         }
+        ((ObjectNode) request.get("design")).putArray("spares").addObject().put("kind", "GATEWAY");
         return request.set("inlineCatalogue", catalogue);
     }
 
@@ -210,6 +211,13 @@ class BillDocumentsTest extends HttpTest {
                 .allMatch(ordered -> ordered % 10 == 0);
         assertThat(bill.at("/leadTime/criticalItem").asString()).isNotEmpty();
         assertThat(bill.at("/required/mass/value").asDouble()).isPositive();
+        assertThat(bill.at("/connections/gaps").isEmpty()).isTrue();
+        assertThat(bill.at("/connections/cableEndsMatched").asInt())
+                .isEqualTo(2 * bill.at("/connections/cables").asInt())
+                .isPositive();
+        assertThat(lines(bill, List.of("spares")))
+                .isNotEmpty()
+                .allMatch(line -> line.get("quantity").asInt() == 1);
     }
 
     @Test

@@ -78,6 +78,7 @@ public final class BillMaking {
                 request.wiring().fieldEnds(),
                 List.copyOf(cuts.values()),
                 ClosingAudit.of(request, lines, cuts),
+                ConnectionAudit.of(request.connections(), request.catalogue(), lines),
                 findings(request, unpriced, lines.size(), cuts.values(), offers),
                 derivations(lines, cuts));
     }

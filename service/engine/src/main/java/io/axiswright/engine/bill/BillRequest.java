@@ -15,6 +15,7 @@ import java.util.List;
  * @param demands what the other disciplines ask for, before any item's own needs
  * @param networkUnplanned whether a control network is wanted but has no layout, so that nothing of it is demanded
  * @param spares what spare parts to buy beside them
+ * @param connections what its cables join, for the closing check
  * @param wiring what joins the parts, for the answer: its parts are among the demands
  */
 public record BillRequest(
@@ -23,6 +24,7 @@ public record BillRequest(
         @Count(max = 100000) List<Demand> demands,
         boolean networkUnplanned,
         @Count(max = 32) List<SpareRule> spares,
+        Connections connections,
         WiringResult wiring) {
 
     /** A bill that misses nothing. */
@@ -38,6 +40,7 @@ public record BillRequest(
                 demands,
                 false,
                 spares,
+                Connections.NONE,
                 new WiringResult(List.of(), List.of(), List.of(), List.of()));
     }
 }

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param fieldEnds the cable ends to be made on the machine
  * @param cutLists how the lines of cable sold by whole reels are cut from them, in the order of the lines
  * @param closing the proof that every demand is met by a line and every line by a demand
+ * @param connections the proof that every port is used or spare and every cable has both its ends
  * @param findings remarks
  * @param derivations how the rounded quantities came about
  */
@@ -39,5 +40,6 @@ public record BillResult(
         List<FieldEnd> fieldEnds,
         List<CutList> cutLists,
         ClosingCheck closing,
+        ConnectionCheck connections,
         List<Finding> findings,
         List<Derivation> derivations) {}

@@ -166,6 +166,7 @@ final class StudyRun {
                         new DemandCollection(this).demands(),
                         topology().method() == LayoutMethod.NONE,
                         design().spareRules(),
+                        ConnectionParts.of(this),
                         wiring()));
     }
 

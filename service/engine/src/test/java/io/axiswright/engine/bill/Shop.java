@@ -2,6 +2,8 @@ package io.axiswright.engine.bill;
 
 import io.axiswright.engine.catalogue.Accessory;
 import io.axiswright.engine.catalogue.BulkCable;
+import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.DemandCondition;
 import io.axiswright.engine.catalogue.FootKit;
@@ -21,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 final class Shop {
 
     private final String currency;
+    private final List<CableAssembly> spurs = new ArrayList<>();
     private final List<BulkCable> cables = new ArrayList<>();
     private final List<FootKit> feet = new ArrayList<>();
     private final List<Accessory> accessories = new ArrayList<>();
@@ -64,6 +67,12 @@ final class Shop {
         return this;
     }
 
+    Shop spur(String id) {
+        spurs.add(new CableAssembly(
+                id, "spur " + id, null, List.of(), CableUse.SPUR, new Length(5), null, null, new Length(0.01)));
+        return this;
+    }
+
     Shop terms(SaleTerms sold) {
         terms.add(sold);
         return this;
@@ -78,7 +87,7 @@ final class Shop {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of(),
+                List.copyOf(spurs),
                 List.copyOf(cables),
                 List.of(),
                 List.of(),

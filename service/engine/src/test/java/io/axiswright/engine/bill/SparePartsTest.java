@@ -79,6 +79,26 @@ class SparePartsTest {
         assertThat(bill.closing().closes()).isTrue();
     }
 
+    /** 12.5 m needed: 20 % are 2.5 m, so 3 m, cut from a reel of 10 m of its own; the machine's two pieces need two reels. */
+    @Test
+    void sparesOfCableOnReelsAreWholeReelsToo() {
+        var request = new BillRequest(
+                new Shop("EUR").reeled("cable", "1.50", 10, 0).catalogue(),
+                CatalogueSource.SENT,
+                List.of(demand("a", "cable", "6.5", NeedKind.REQUIRED), demand("b", "cable", "6", NeedKind.REQUIRED)),
+                List.of(new SpareRule(ItemKind.BULK_CABLE, 0.2, null)));
+        var bill = new BillMaking().make(request);
+        assertThat(bill.required().lines())
+                .extracting(BillLine::quantity)
+                .singleElement()
+                .satisfies(metres -> assertThat(metres).isEqualByComparingTo("20"));
+        assertThat(bill.spares().lines()).singleElement().satisfies(line -> {
+            assertThat(line.demanded()).isEqualByComparingTo("3");
+            assertThat(line.quantity()).isEqualByComparingTo("10");
+        });
+        assertThat(bill.closing().closes()).isTrue();
+    }
+
     @ParameterizedTest
     @CsvSource({"10,0.1,1,1", "11,0.1,1,2", "1,0.1,1,1", "30,0.1,5,5", "7,1,1,7", "7,0,1,1", "12.5,0.2,1,3"})
     void theShareIsRoundedUpAndNeverBelowTheLeast(String onMachine, double share, int atLeast, String spares) {

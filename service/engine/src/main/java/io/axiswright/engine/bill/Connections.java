@@ -1,0 +1,24 @@
+package io.axiswright.engine.bill;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What the cables of the control network and of the 24 V feed join, for the closing check.
+ *
+ * @param banks ports that are counted
+ * @param terminals what takes cables without a port for each
+ * @param links the cables
+ */
+public record Connections(List<PortBank> banks, Set<String> terminals, List<CableLink> links) {
+
+    /** Nothing to be joined. */
+    static final Connections NONE = new Connections(List.of(), Set.of(), List.of());
+
+    /** Keeps the collections from being changed. */
+    public Connections {
+        banks = List.copyOf(banks);
+        terminals = Set.copyOf(terminals);
+        links = List.copyOf(links);
+    }
+}

@@ -1,0 +1,95 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.bill.CableLink;
+import io.axiswright.engine.bill.Connections;
+import io.axiswright.engine.bill.PortBank;
+import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.controlpower.FeedLink;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.topology.PlacedGateway;
+import io.axiswright.engine.topology.SpurLink;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** The ports of host, gateways and drive units, and the cables between them, for the bill's closing check. */
+final class ConnectionParts {
+
+    private static final String SUPPLY = "control supply";
+
+    private final StudyRun run;
+    private final List<PortBank> banks = new ArrayList<>();
+    private final Set<String> terminals = new HashSet<>(Set.of(SUPPLY));
+    private final List<CableLink> links = new ArrayList<>();
+
+    private ConnectionParts(StudyRun run) {
+        this.run = run;
+    }
+
+    static Connections of(StudyRun run) {
+        var parts = new ConnectionParts(run);
+        parts.addHost();
+        for (Axis axis : run.request().design().axes()) {
+            parts.banks.add(new PortBank(axis(axis.id()), 1, 0));
+        }
+        Set<String> passedOn = new HashSet<>();
+        run.topology().gateways().forEach(gateway -> {
+            if (gateway.upstream() != null) {
+                passedOn.add(gateway.upstream());
+            }
+        });
+        run.topology().gateways().forEach(gateway -> parts.addGateway(gateway, passedOn.contains(gateway.id())));
+        run.controlPower().links().forEach(parts::addFeed);
+        return new Connections(parts.banks, parts.terminals, parts.links);
+    }
+
+    private void addHost() {
+        Set<String> spare = new HashSet<>(run.topology().spareHostPorts());
+        for (HostPort port : Needed.network(run.request().design()).host().ports()) {
+            banks.add(new PortBank(host(port.id()), 1, spare.contains(port.id()) ? 1 : 0));
+        }
+    }
+
+    private void addGateway(PlacedGateway gateway, boolean passesOn) {
+        GatewayType type = run.stock().get(GatewayType.class, gateway.gatewayType());
+        banks.add(new PortBank(gateway(gateway.id(), "drive ports"), type.drivePorts(), gateway.spareDrivePorts()));
+        banks.add(new PortBank(gateway(gateway.id(), "trunk input"), 1, 0));
+        if (type.chainDepth() > 1) {
+            banks.add(new PortBank(gateway(gateway.id(), "trunk output"), 1, passesOn ? 0 : 1));
+        }
+        banks.add(new PortBank(gateway(gateway.id(), "24 V input"), 1, 0));
+        terminals.add(gateway(gateway.id(), "24 V output"));
+        links.add(new CableLink(
+                gateway.linkCable(),
+                gateway.upstream() == null ? host(gateway.hostPort()) : gateway(gateway.upstream(), "trunk output"),
+                gateway(gateway.id(), "trunk input")));
+        for (SpurLink spur : gateway.spurs()) {
+            links.add(new CableLink(spur.cable(), gateway(gateway.id(), "drive ports"), axis(spur.axis())));
+        }
+    }
+
+    private void addFeed(FeedLink feed) {
+        @Nullable String item = feed.item();
+        if (item != null) {
+            links.add(new CableLink(
+                    item,
+                    feed.upstream() == null ? SUPPLY : gateway(feed.upstream(), "24 V output"),
+                    gateway(feed.node(), "24 V input")));
+        }
+    }
+
+    private static String host(String port) {
+        return "host port " + port;
+    }
+
+    private static String axis(String id) {
+        return "axis " + id;
+    }
+
+    private static String gateway(String id, String ports) {
+        return "gateway " + id + ", " + ports;
+    }
+}

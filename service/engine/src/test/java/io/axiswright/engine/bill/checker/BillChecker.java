@@ -1,0 +1,232 @@
+package io.axiswright.engine.bill.checker;
+
+import io.axiswright.engine.bill.BillLine;
+import io.axiswright.engine.bill.BillResult;
+import io.axiswright.engine.bill.BillSection;
+import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.catalogue.PriceBreak;
+import io.axiswright.engine.catalogue.SaleTerms;
+import io.axiswright.engine.controlpower.FeedLink;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.design.ItemKind;
+import io.axiswright.engine.design.SpareRule;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.study.StudyResult;
+import io.axiswright.engine.topology.PlacedGateway;
+import io.axiswright.engine.topology.SpurLink;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * Reads an answer as a buyer and a fitter would, and says what does not add up: from the design, the catalogue and the answer
+ * alone, by no class that makes the bill.
+ */
+final class BillChecker {
+
+    private final Design design;
+    private final Catalogue catalogue;
+    private final StudyResult answer;
+    private final BillResult bill;
+    private final List<String> complaints = new ArrayList<>();
+
+    BillChecker(Design design, Catalogue catalogue, StudyResult answer) {
+        this.design = design;
+        this.catalogue = catalogue;
+        this.answer = answer;
+        this.bill = answer.billOfMaterials();
+    }
+
+    List<String> complaints() {
+        checkTrunks();
+        checkDrivePorts();
+        checkCables();
+        checkNumbers();
+        for (BillSection section : List.of(bill.required(), bill.optional(), bill.spares())) {
+            checkOrders(section);
+        }
+        checkSpares();
+        return complaints;
+    }
+
+    private void complain(boolean wrong, String what) {
+        if (wrong) {
+            complaints.add(what);
+        }
+    }
+
+    private GatewayType type(PlacedGateway gateway) {
+        return catalogue.gateways().stream()
+                .filter(type -> type.id().equals(gateway.gatewayType()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Every host port starts one trunk or is spare; every gateway hangs on the one before it, and no two on the same. */
+    private void checkTrunks() {
+        Map<String, PlacedGateway> bySpot = new HashMap<>();
+        for (PlacedGateway gateway : answer.topology().gateways()) {
+            complain(
+                    bySpot.put(gateway.hostPort() + " " + gateway.depth(), gateway) != null,
+                    "two gateways in one spot: " + gateway.id());
+        }
+        for (PlacedGateway gateway : answer.topology().gateways()) {
+            PlacedGateway before = bySpot.get(gateway.hostPort() + " " + (gateway.depth() - 1));
+            complain(
+                    !Objects.equals(before == null ? null : before.id(), gateway.upstream()),
+                    gateway.id() + " does not hang on the gateway before it");
+            complain(before == null && gateway.depth() != 1, gateway.id() + " hangs on nothing");
+        }
+        for (HostPort port : Objects.requireNonNull(design.network()).host().ports()) {
+            boolean used = bySpot.containsKey(port.id() + " 1");
+            complain(
+                    used == answer.topology().spareHostPorts().contains(port.id()),
+                    "host port " + port.id() + " is used and spare, or neither");
+        }
+    }
+
+    private void checkDrivePorts() {
+        for (PlacedGateway gateway : answer.topology().gateways()) {
+            complain(
+                    gateway.spurs().size() + gateway.spareDrivePorts()
+                            != type(gateway).drivePorts(),
+                    "drive ports of " + gateway.id());
+        }
+        List<String> hung = answer.topology().gateways().stream()
+                .flatMap(gateway -> gateway.spurs().stream())
+                .map(SpurLink::axis)
+                .sorted()
+                .toList();
+        complain(!hung.equals(design.axes().stream().map(Axis::id).sorted().toList()), "axes and spurs do not match");
+    }
+
+    private List<String> cablesLaid() {
+        List<String> laid = new ArrayList<>();
+        for (PlacedGateway gateway : answer.topology().gateways()) {
+            laid.add(gateway.linkCable());
+            gateway.spurs().forEach(spur -> laid.add(spur.cable()));
+        }
+        answer.controlPower().links().stream()
+                .map(FeedLink::item)
+                .filter(Objects::nonNull)
+                .forEach(laid::add);
+        return laid;
+    }
+
+    /** As many cables of each item on the bill as the layout has. */
+    private void checkCables() {
+        Map<String, Long> laid =
+                cablesLaid().stream().collect(Collectors.groupingBy(item -> item, TreeMap::new, Collectors.counting()));
+        Map<String, Long> bought = new TreeMap<>();
+        for (BillLine line : bill.required().lines()) {
+            boolean network = catalogue.cableAssemblies().stream()
+                    .filter(cable -> cable.id().equals(line.item()))
+                    .map(CableAssembly::use)
+                    .map(Enum::name)
+                    .anyMatch(List.of("HOST", "TRUNK", "SPUR", "CONTROL_SUPPLY")::contains);
+            if (network) {
+                bought.put(line.item(), line.quantity().longValueExact());
+            }
+        }
+        complain(!laid.equals(bought), "cables laid " + laid + ", bought " + bought);
+    }
+
+    /** Per gateway: its drive ports, trunk input, 24 V input, trunk output if it may pass on; and one port for each host port and axis. */
+    private void checkNumbers() {
+        var check = bill.connections();
+        List<PlacedGateway> gateways = answer.topology().gateways();
+        int hostPorts = Objects.requireNonNull(design.network()).host().ports().size();
+        int ports = hostPorts + design.axes().size();
+        int spare = answer.topology().spareHostPorts().size();
+        for (PlacedGateway gateway : gateways) {
+            boolean passesOn = type(gateway).chainDepth() > 1;
+            ports += type(gateway).drivePorts() + (passesOn ? 3 : 2);
+            boolean last = gateways.stream().noneMatch(other -> gateway.id().equals(other.upstream()));
+            spare += gateway.spareDrivePorts() + (last && passesOn ? 1 : 0);
+        }
+        int cables = cablesLaid().size();
+        complain(check.ports() != ports, "ports " + check.ports() + " instead of " + ports);
+        complain(check.portsSpare() != spare, "spare ports " + check.portsSpare() + " instead of " + spare);
+        complain(check.portsUsed() != ports - spare, "used ports " + check.portsUsed());
+        complain(check.cables() != cables, "cables " + check.cables() + " instead of " + cables);
+        complain(check.cableEnds() != 2 * cables, "cable ends " + check.cableEnds());
+        complain(check.cableEndsMatched() != 2 * cables, "matched cable ends " + check.cableEndsMatched());
+        complain(!check.gaps().isEmpty(), "gaps " + check.gaps());
+        complain(!bill.closing().gaps().isEmpty(), "gaps " + bill.closing().gaps());
+    }
+
+    /** What is ordered of an item in a section covers the need in whole packs, at the price the catalogue has for so much. */
+    private void checkOrders(BillSection section) {
+        BigDecimal total = BigDecimal.ZERO;
+        for (BillLine line : section.lines()) {
+            List<BillLine> order = section.lines().stream()
+                    .filter(other -> other.item().equals(line.item()))
+                    .toList();
+            BigDecimal needed = sum(order.stream().map(BillLine::quantity).toList());
+            BigDecimal ordered = sum(order.stream().map(BillLine::orderQuantity).toList());
+            complain(line.orderQuantity().compareTo(line.quantity()) < 0, line.id() + " orders too few");
+            Money alone = catalogue.find(line.item()).orElseThrow().price();
+            BigDecimal price = alone == null ? null : alone.amount();
+            BigDecimal least = needed;
+            for (SaleTerms terms : catalogue.saleTermsList()) {
+                if (terms.item().equals(line.item())) {
+                    int minimum = terms.minimumOrder() == null ? 0 : terms.minimumOrder();
+                    int pack = terms.pack() == null ? 1 : terms.pack();
+                    least = BigDecimal.valueOf(
+                            Math.ceilDiv(Math.max(needed.intValueExact(), minimum), pack) * (long) pack);
+                    for (PriceBreak step : terms.breaks()) {
+                        price = ordered.intValueExact() >= step.from()
+                                ? step.price().amount()
+                                : price;
+                    }
+                }
+            }
+            complain(ordered.compareTo(least) != 0, line.item() + ": ordered " + ordered + " instead of " + least);
+            if (price != null) {
+                BigDecimal cost = price.multiply(line.orderQuantity()).setScale(2, RoundingMode.HALF_UP);
+                complain(
+                        cost.compareTo(Objects.requireNonNull(line.linePrice()).amount()) != 0,
+                        line.id() + " costs " + line.linePrice() + " instead of " + cost);
+                total = total.add(cost);
+            }
+        }
+        complain(total.compareTo(section.total().amount()) != 0, "total " + section.total() + " instead of " + total);
+    }
+
+    private static BigDecimal sum(List<BigDecimal> numbers) {
+        return numbers.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Spares of cables and gateways, the kinds the tests have rules for. */
+    private void checkSpares() {
+        Map<String, Integer> wanted = new TreeMap<>();
+        for (SpareRule rule : Objects.requireNonNullElse(design.spares(), List.<SpareRule>of())) {
+            for (BillLine line : bill.required().lines()) {
+                boolean concerned = rule.kind() == ItemKind.GATEWAY
+                        ? catalogue.gateways().stream().anyMatch(g -> g.id().equals(line.item()))
+                        : catalogue.cableAssemblies().stream().anyMatch(c -> c.id().equals(line.item()));
+                if (concerned) {
+                    double share = rule.share() == null ? 0 : rule.share();
+                    int least = rule.atLeast() == null ? 1 : rule.atLeast();
+                    wanted.put(line.item(), Math.max(least, (int)
+                            Math.ceil(share * line.quantity().intValueExact() - 1e-9)));
+                }
+            }
+        }
+        Map<String, Integer> there = new TreeMap<>();
+        bill.spares()
+                .lines()
+                .forEach(line -> there.put(line.item(), line.quantity().intValueExact()));
+        complain(!wanted.equals(there), "spares " + there + " instead of " + wanted);
+    }
+}

@@ -1,0 +1,241 @@
+package io.axiswright.engine.bill.checker;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.catalogue.PriceBreak;
+import io.axiswright.engine.catalogue.SaleTerms;
+import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.Host;
+import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.design.ItemKind;
+import io.axiswright.engine.design.Network;
+import io.axiswright.engine.design.Place;
+import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.SpareRule;
+import io.axiswright.engine.quantity.Frequency;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.study.StudyRequest;
+import io.axiswright.engine.study.SystemStudy;
+import io.axiswright.engine.study.TestCell;
+import io.axiswright.engine.topology.LayoutEffort;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** The closing check of generated machines, held against a checker that knows nothing of how bills are made. */
+class GeneratedMachinesTest {
+
+    private static final SystemStudy STUDY = SystemStudy.with(LayoutEffort.HEURISTIC);
+
+    @Test
+    void everyPortIsUsedOrSpareAndEveryCableHasBothEnds() {
+        check(0, 300);
+    }
+
+    @Test
+    @Tag("slow")
+    void soItIsForTenThousandMachines() {
+        check(300, 10_300);
+    }
+
+    private static void check(int fromSeed, int toSeed) {
+        int joined = 0;
+        for (int seed = fromSeed; seed < toSeed; seed++) {
+            var random = new SplittableRandom(seed);
+            Catalogue catalogue = catalogue(random);
+            Design design = design(random);
+            var answer = STUDY.system(new StudyRequest(TestCell.request(1).codeBasis(), catalogue, design));
+            if (!answer.topology().gateways().isEmpty()) {
+                joined++;
+                assertThat(new BillChecker(design, catalogue, answer).complaints())
+                        .as("seed %d", seed)
+                        .isEmpty();
+            }
+        }
+        // a generator that makes nothing but machines without a layout would show nothing
+        assertThat(joined).isGreaterThan((toSeed - fromSeed) / 2);
+    }
+
+    /** The answer of one machine and catalogue held against a gateway with a port more, other terms, and no rules of spares. */
+    @Test
+    void theCheckerComplainsOfWhatDoesNotFit() {
+        var request = TestCell.request(3);
+        Design d = request.design();
+        var ruled = new Design(
+                d.name(),
+                d.site(),
+                d.mains(),
+                d.axes(),
+                d.stopZones(),
+                d.network(),
+                d.controlPower(),
+                d.installation(),
+                null,
+                List.of(new SpareRule(ItemKind.GATEWAY, null, null)));
+        var answer = STUDY.system(new StudyRequest(request.codeBasis(), request.catalogue(), ruled));
+
+        assertThat(new BillChecker(ruled, request.catalogue(), answer).complaints())
+                .isEmpty();
+        assertThat(new BillChecker(d, request.catalogue(), answer).complaints())
+                .singleElement()
+                .asString()
+                .startsWith("spares");
+        assertThat(new BillChecker(ruled, catalogue(new SplittableRandom(1)), answer).complaints())
+                .anyMatch(complaint -> complaint.startsWith("drive ports of G1"))
+                .anyMatch(complaint -> complaint.contains("ordered"));
+    }
+
+    /** One to ten axes scattered over 20 m, up to four places and three host ports, rules of spares or none. */
+    private static Design design(SplittableRandom random) {
+        int axes = random.nextInt(1, 11);
+        Design d = TestCell.design(axes);
+        Network n = Objects.requireNonNull(d.network());
+        var network = new Network(
+                new Host(
+                        position(random),
+                        IntStream.range(0, random.nextInt(1, 4))
+                                .mapToObj(k -> new HostPort("port-" + k, new Frequency(50000)))
+                                .toList()),
+                IntStream.range(0, random.nextInt(1, 5))
+                        .mapToObj(k -> new Place("panel-" + k, position(random), random.nextInt(1, 4)))
+                        .toList(),
+                n.route(),
+                null,
+                null,
+                null,
+                null);
+        var spares = new ArrayList<SpareRule>();
+        if (random.nextBoolean()) {
+            spares.add(new SpareRule(ItemKind.GATEWAY, random.nextInt(0, 11) / 10.0, null));
+        }
+        if (random.nextBoolean()) {
+            spares.add(new SpareRule(ItemKind.CABLE_ASSEMBLY, null, random.nextInt(1, 4)));
+        }
+        return new Design(
+                d.name(),
+                d.site(),
+                d.mains(),
+                d.axes().stream().map(axis -> at(position(random), axis)).toList(),
+                d.stopZones(),
+                network,
+                d.controlPower(),
+                d.installation(),
+                null,
+                spares);
+    }
+
+    private static Axis at(Position position, Axis a) {
+        return new Axis(
+                a.id(),
+                a.description(),
+                a.mechanism(),
+                a.gears(),
+                a.couplingInertia(),
+                a.cycle(),
+                position,
+                a.stopZone(),
+                a.busGroup(),
+                a.commandRate(),
+                a.drive(),
+                a.mounting());
+    }
+
+    private static Position position(SplittableRandom random) {
+        return new Position(new Length(random.nextInt(0, 200) / 10.0), new Length(0), new Length(1));
+    }
+
+    /** The catalogue of the test cell with gateways of one to eight drive ports, and terms of some gateways and cables. */
+    private static Catalogue catalogue(SplittableRandom random) {
+        Catalogue c = TestCell.catalogue();
+        GatewayType g = c.gateways().getFirst();
+        var gateway = new GatewayType(
+                g.id(),
+                g.description(),
+                g.price(),
+                g.needs(),
+                random.nextInt(1, 9),
+                random.nextInt(1, 5),
+                g.brakeOutputs(),
+                g.stopScope(),
+                g.ownPower(),
+                g.minimumVoltage(),
+                g.passThroughCurrent());
+        var terms = new ArrayList<SaleTerms>();
+        c.cableAssemblies().stream()
+                .filter(_ -> random.nextInt(3) == 0)
+                .forEach(cable -> terms.add(terms(cable.id(), random)));
+        terms.add(terms(g.id(), random));
+        terms.add(terms("rail", random));
+        return new Catalogue(
+                c.name(),
+                c.currency(),
+                c.remark(),
+                c.driveUnits(),
+                c.holdingBrakes(),
+                List.of(gateway),
+                c.controlSupplies(),
+                c.cableAssemblies(),
+                c.bulkCables(),
+                c.protectiveDevices(),
+                c.brakingUnits(),
+                c.ventilationKits(),
+                c.footKits(),
+                c.fasteningParts(),
+                c.accessories(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                terms);
+    }
+
+    private static SaleTerms terms(String item, SplittableRandom random) {
+        int from = random.nextInt(2, 12);
+        return new SaleTerms(
+                item,
+                random.nextInt(1, 6),
+                random.nextInt(1, 12),
+                List.of(
+                        new PriceBreak(from, money(random)),
+                        new PriceBreak(from + random.nextInt(1, 10), money(random))),
+                new Mass(random.nextInt(1, 50) / 10.0),
+                null);
+    }
+
+    private static Money money(SplittableRandom random) {
+        return new Money(BigDecimal.valueOf(random.nextInt(1, 30000), 3), "EUR");
+    }
+
+    /** Of the bill's package the checker may know the answer, and nothing that makes it. */
+    @Test
+    void theCheckerKnowsNoClassThatMakesBills() {
+        classes()
+                .that()
+                .haveSimpleName("BillChecker")
+                .should()
+                .onlyDependOnClassesThat(new DescribedPredicate<JavaClass>("are answers, designs or catalogues") {
+                    @Override
+                    public boolean test(JavaClass type) {
+                        return !type.getPackageName().equals("io.axiswright.engine.bill")
+                                || type.isRecord()
+                                || type.isEnum();
+                    }
+                })
+                .check(new ClassFileImporter().importPackages("io.axiswright.engine.bill.checker"));
+    }
+}
