@@ -15,7 +15,7 @@ import org.springframework.stereotype.Component;
 class DemoCatalogue implements ApplicationRunner {
 
     private final Catalogues catalogues;
-    private volatile int version;
+    private int version;
 
     DemoCatalogue(Catalogues catalogues) {
         this.catalogues = catalogues;
@@ -23,11 +23,15 @@ class DemoCatalogue implements ApplicationRunner {
 
     @Override
     public void run(ApplicationArguments arguments) {
-        version = catalogues.store(Demo.catalogue(), stored -> stored.entry().version());
+        reference();
     }
 
-    /** How to name it in a request. */
-    CatalogueReference reference() {
+    /** How to name it in a request; the first to ask stores it, for requests may come before the start has got this far. */
+    synchronized CatalogueReference reference() {
+        if (version == 0) {
+            version =
+                    catalogues.store(Demo.catalogue(), stored -> stored.entry().version());
+        }
         return new CatalogueReference("demo", version);
     }
 }

@@ -7,6 +7,7 @@ import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -16,13 +17,14 @@ final class Telling {
     private Telling() {}
 
     static String of(Difference consequence, List<Cause> causes, List<Integer> together, List<Difference> changes) {
+        String place = PlaceWords.of(consequence.path());
         String what = switch (consequence.kind()) {
-            case ADDED -> consequence.place() + " came: " + words(consequence.after());
-            case REMOVED -> consequence.place() + " went: " + words(consequence.before());
-            case CHANGED ->
-                consequence.place() + " went from " + words(consequence.before()) + " to " + words(consequence.after());
+            case ADDED -> place + " came: " + words(consequence.after());
+            case REMOVED -> place + " went: " + words(consequence.before());
+            case CHANGED -> place + " went from " + words(consequence.before()) + " to " + words(consequence.after());
         };
-        return what + because(causes, together, changes) + ".";
+        return what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1) + because(causes, together, changes)
+                + ".";
     }
 
     private static String because(List<Cause> causes, List<Integer> together, List<Difference> changes) {
@@ -49,10 +51,11 @@ final class Telling {
     }
 
     private static String what(Difference change) {
+        String place = PlaceWords.of(change.path());
         return switch (change.kind()) {
-            case ADDED -> change.place() + " was added";
-            case REMOVED -> change.place() + " was removed";
-            case CHANGED -> change.place() + " changed from " + words(change.before()) + " to " + words(change.after());
+            case ADDED -> place + " was added";
+            case REMOVED -> place + " was removed";
+            case CHANGED -> place + " changed from " + words(change.before()) + " to " + words(change.after());
         };
     }
 
@@ -64,6 +67,7 @@ final class Telling {
             case Finding finding -> finding.text().replaceFirst("\\.$", "");
             case ConductorSize size -> size.label();
             case String text -> text;
+            case Enum<?> word -> word.name().toLowerCase(Locale.ROOT).replace('_', ' ');
             case Boolean flag -> flag ? "yes" : "no";
             case Double number -> Wording.of(new Ratio(number));
             case Number number -> number.toString();

@@ -15,6 +15,7 @@ import io.axiswright.engine.study.CircuitConductoring.Piece;
 import io.axiswright.engine.study.CircuitConductoring.PowerCable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -43,20 +44,20 @@ final class PowerCableChoice {
         if (size == null) {
             return null;
         }
-        BulkCable cable = fitting(cores)
-                .filter(c -> c.size().compareTo(size) >= 0)
-                .min(Cheapest.FIRST)
-                .orElse(null);
+        ConductorSize protective = conductors.protectiveConductor();
+        ConductorSize largest = protective == null || protective.compareTo(size) < 0 ? size : protective;
+        BulkCable cable =
+                cheapest(cores, largest).or(() -> cheapest(cores, size)).orElse(null);
         if (cable == null) {
-            double largest =
+            double end =
                     fitting(cores).mapToDouble(c -> c.size().area().si()).max().orElse(0);
             findings.add(FindingCode.STUDY_NO_POWER_CABLE.at(
-                    conductors.id(), pointer, "completeness", size.area(), new Area(largest)));
+                    conductors.id(), pointer, "completeness", size.area(), new Area(end)));
             return null;
         }
-        ConductorSize protective = conductors.protectiveConductor();
         if (protective != null && cable.size().compareTo(protective) < 0) {
-            // only for leakage does a protective conductor exceed the lines, and then a second one serves as well
+            // only for leakage does a protective conductor exceed the lines; without a cable so thick a second one
+            // serves as well
             findings.add(FindingCode.STUDY_PROTECTIVE_CORE_THIN.at(
                     conductors.id(),
                     pointer,
@@ -65,6 +66,11 @@ final class PowerCableChoice {
                     protective.area()));
         }
         return new PowerCable(conductors.id(), cable.id(), pieces);
+    }
+
+    /** All cores of a cable are of one size, so its protective core is as thick as its lines. */
+    private Optional<BulkCable> cheapest(int cores, ConductorSize least) {
+        return fitting(cores).filter(c -> c.size().compareTo(least) >= 0).min(Cheapest.FIRST);
     }
 
     private Stream<BulkCable> fitting(int cores) {

@@ -21,6 +21,7 @@ import io.axiswright.engine.supply.SupplyLoad;
 import io.axiswright.engine.supply.SupplyRequest;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Everything that hangs on the mains: drive units, their fans, control supplies; and what hangs on a DC bus that a drive unit
@@ -106,14 +107,23 @@ final class SupplyParts {
         return axis + "/fan";
     }
 
+    /** The ids of the loads that are the units of a control supply. */
+    static List<String> units(PlacedControlSupply placed) {
+        return placed.count() == 1
+                ? List.of(placed.id())
+                : IntStream.rangeClosed(1, placed.count())
+                        .mapToObj(unit -> placed.id() + "/" + unit)
+                        .toList();
+    }
+
     private void addControlSupply(PlacedControlSupply placed) {
         ControlSupply item = stock.get(ControlSupply.class, placed.item());
         double ratedInput =
                 item.outputVoltage().si() * item.ratedCurrent().si() / item.efficiency() / item.powerFactor();
         double input = placed.inputApparentPower().si() / placed.count();
-        for (int unit = 1; unit <= placed.count(); unit++) {
+        for (String unit : units(placed)) {
             loads.add(new SupplyLoad(
-                    placed.count() == 1 ? placed.id() : placed.id() + "/" + unit,
+                    unit,
                     LoadUse.CONTROL_SUPPLY,
                     item.feed(),
                     item.ratedVoltage(),

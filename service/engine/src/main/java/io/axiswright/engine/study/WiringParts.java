@@ -58,7 +58,7 @@ final class WiringParts {
             }
         }
         for (PlacedControlSupply supply : run.controlPower().supplies()) {
-            loads.put(supply.id(), place(supply.place()));
+            SupplyParts.units(supply).forEach(unit -> loads.put(unit, place(supply.place())));
         }
         run.topology().gateways().forEach(gateway -> gateways.put(gateway.id(), gateway));
     }

@@ -59,6 +59,9 @@ class ComparisonTest {
         });
         assertThat(result.consequences()).anySatisfy(c -> {
             assertThat(c.path()).isEqualTo("/duty/axes/axis-2/driveUnit");
+            assertThat(c.text())
+                    .startsWith("Drive unit of axis axis-2 went from ")
+                    .endsWith(", because load of axis axis-2 changed from 40 kg to 170 kg (this alone does it).");
             assertThat(c.before()).isEqualTo("unit-small");
             assertThat(c.after()).isEqualTo("unit-large");
             assertThat(c.causes()).containsExactly(new Cause("change-1", Role.NECESSARY_AND_SUFFICIENT));
