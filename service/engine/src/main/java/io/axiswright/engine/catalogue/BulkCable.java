@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param flexible whether it may move
  * @param reelLength length of cable on a reel, 1 m to 5 km, where it is sold by whole reels only; any length is sold if absent
  * @param cutAllowance what every piece cut from a reel takes beyond its length: the cut and the preparation of its ends, up to
- *     10 m; none if absent
+ *     10 m and less than a reel; none if absent
  */
 public record BulkCable(
         String id,

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * How many stock lengths would do if each way to cut one (a pattern) could be used a fraction of a time: the linear programme
- * over all patterns by column generation (P. C. Gilmore, R. E. Gomory, Operations Research 9 (1961) 849-859). The pattern that
+ * over all patterns by column generation (P. C. Gilmore, R. E. Gomory, Operations Research 9 (1961) 849-859; from memory, not confirmed). The pattern that
  * enters is the most valuable at the prices of the present basis, found exactly by {@link Knapsack}.
  */
 final class PatternRelaxation {
@@ -178,7 +178,7 @@ final class PatternRelaxation {
 
         /**
          * The best pattern of all, if it pays. The prices divided by its value are feasible for the dual programme, so what they
-         * make of the pieces wanted is a bound (A. A. Farley, Operations Research 38 (1990) 922-923), here in whole numbers.
+         * make of the pieces wanted is a bound (A. A. Farley, Operations Research 38 (1990) 922-923; from memory, not confirmed), here in whole numbers.
          */
         private @Nullable List<Integer> priceOut(double[] prices) {
             long[] values = new long[wanted.length];

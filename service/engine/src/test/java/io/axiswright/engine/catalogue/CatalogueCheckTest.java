@@ -3,10 +3,12 @@ package io.axiswright.engine.catalogue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Capacitance;
+import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.HeatCapacity;
@@ -57,6 +59,31 @@ class CatalogueCheckTest {
         var unknown = catalogue("EURO", List.of(), List.of(), List.of(), List.of());
         assertThat(at(CatalogueCheck.faults(unknown, "")))
                 .containsExactly(Map.entry("/currency", FaultCode.UNKNOWN_VALUE));
+    }
+
+    @Test
+    void findsCutAllowancesThatLeaveNothingOfAReel() {
+        assertThat(ItemCheck.faults(reeled(100.0, 0.1), "/bulkCables/0")).isEmpty();
+        assertThat(ItemCheck.faults(reeled(100.0, null), "/bulkCables/0")).isEmpty();
+        assertThat(at(ItemCheck.faults(reeled(2.0, 2.0), "/bulkCables/0")))
+                .containsExactly(Map.entry("/bulkCables/0/cutAllowance", FaultCode.INCONSISTENT));
+        assertThat(at(ItemCheck.faults(reeled(null, 0.1), "/bulkCables/0")))
+                .containsExactly(Map.entry("/bulkCables/0/cutAllowance", FaultCode.INCONSISTENT));
+    }
+
+    private static BulkCable reeled(@Nullable Double reel, @Nullable Double allowance) {
+        return new BulkCable(
+                "cable",
+                "cable",
+                null,
+                List.of(),
+                new ConductorSize("2.5 mm2"),
+                4,
+                Insulation.PVC_70,
+                new Length(0.012),
+                false,
+                reel == null ? null : new Length(reel),
+                allowance == null ? null : new Length(allowance));
     }
 
     @Test

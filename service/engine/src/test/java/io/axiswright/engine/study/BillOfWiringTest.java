@@ -1,8 +1,13 @@
 package io.axiswright.engine.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.bill.BillLine;
+import io.axiswright.engine.bill.BillResult;
+import io.axiswright.engine.bill.CutList;
+import io.axiswright.engine.bill.CutPiece;
+import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.CableGland;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
@@ -156,6 +161,82 @@ class BillOfWiringTest {
                 .extracting(Finding::code)
                 .contains(FindingCode.BILL_GLAND_NONE, FindingCode.BILL_DISCONNECTOR_NONE);
         assertThat(result.buildable()).isTrue();
+    }
+
+    /**
+     * Four axes with every power cable on reels of 100 m: each run from the panel is a piece of its own that leads to its load, and
+     * the pieces are the lengths that the same bill without reels asks for.
+     */
+    @Test
+    void powerCableFromReelsIsCutForEachLoad() {
+        List<Axis> axes = List.of(0, 1, 2, 3).stream().map(TestCell::axis).toList();
+        BillResult loose = study(axes, null, stocked()).billOfMaterials();
+        StudyResult result = study(axes, null, reeled(stocked()));
+        BillResult bill = result.billOfMaterials();
+
+        assertThat(loose.cutLists()).isEmpty();
+        assertThat(bill.cutLists()).isNotEmpty();
+        for (CutList cuts : bill.cutLists()) {
+            List<CutPiece> pieces =
+                    cuts.reels().stream().flatMap(r -> r.pieces().stream()).toList();
+            assertThat(pieces).extracting(CutPiece::asker).allMatch(asker -> asker.startsWith("circuit "));
+            assertThat(line(bill, cuts.line()).quantity().doubleValue())
+                    .isEqualTo(100.0 * cuts.reels().size());
+            // each piece is rounded up to a centimetre by itself
+            assertThat(pieces.stream().mapToDouble(p -> p.length().si()).sum())
+                    .isCloseTo(line(loose, cuts.line()).quantity().doubleValue(), within(0.01 * pieces.size()));
+        }
+        assertThat(bill.cutLists().stream()
+                        .flatMap(cuts -> cuts.reels().stream())
+                        .flatMap(r -> r.pieces().stream())
+                        .map(CutPiece::pointer))
+                .contains("/design/axes/1", "/design/axes/2", "/design/axes/3");
+        assertThat(bill.closing().closes()).isTrue();
+    }
+
+    private static BillLine line(BillResult bill, String id) {
+        return bill.required().lines().stream()
+                .filter(l -> l.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Catalogue reeled(Catalogue c) {
+        return new Catalogue(
+                c.name(),
+                c.currency(),
+                c.remark(),
+                c.driveUnits(),
+                c.holdingBrakes(),
+                c.gateways(),
+                c.controlSupplies(),
+                c.cableAssemblies(),
+                c.bulkCables().stream()
+                        .map(b -> new BulkCable(
+                                b.id(),
+                                b.description(),
+                                b.price(),
+                                b.needs(),
+                                b.size(),
+                                b.cores(),
+                                b.insulation(),
+                                b.outerDiameter(),
+                                b.flexible(),
+                                new Length(100),
+                                new Length(0.2)))
+                        .toList(),
+                c.protectiveDevices(),
+                c.brakingUnits(),
+                c.ventilationKits(),
+                c.footKits(),
+                c.fasteningParts(),
+                c.accessories(),
+                c.gearUnits(),
+                c.outputProtections(),
+                c.bufferUnits(),
+                c.cableGlands(),
+                c.disconnectors(),
+                c.saleTerms());
     }
 
     @Test
