@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 /** What the terms of sale of a catalogue must not contradict its items and themselves in. */
 public final class SaleTermsCheck {
 
+    /** Share of a reel below which a length in another unit differs by its conversion only. */
+    private static final double ROUNDING = 1e-6;
+
     private final Catalogue catalogue;
     private final UnaryOperator<String> pointer;
     private final Map<String, Item> items = new HashMap<>();
@@ -62,9 +65,24 @@ public final class SaleTermsCheck {
                         "Bulk cable is cut to length, not sold in packs.",
                         "no pack for bulk cable");
             }
+            if (item instanceof BulkCable cable && !wholeReels(cable, terms.minimumOrder())) {
+                fault(
+                        place + "/minimumOrder",
+                        FaultCode.INCONSISTENT,
+                        "\"" + cable.id() + "\" is sold by whole reels; so much is on no number of them.",
+                        "a multiple of its reelLength");
+            }
             checkBreaks(terms, item, place + "/priceBreaks");
         }
         return List.copyOf(faults);
+    }
+
+    private static boolean wholeReels(BulkCable cable, @Nullable Integer metres) {
+        if (cable.reelLength() == null || metres == null) {
+            return true;
+        }
+        double reels = metres / cable.reelLength().si();
+        return Math.abs(reels - Math.rint(reels)) < ROUNDING;
     }
 
     private void checkBreaks(SaleTerms terms, @Nullable Item item, String place) {

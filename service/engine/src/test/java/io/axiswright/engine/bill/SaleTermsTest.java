@@ -229,4 +229,16 @@ class SaleTermsTest {
                         tuple(FaultCode.INCONSISTENT, "/inlineCatalogue/saleTerms/3/priceBreaks/1/from"),
                         tuple(FaultCode.INCONSISTENT, "/inlineCatalogue/saleTerms/4/item"));
     }
+
+    /** Reels of 100 m: an order of at least 300 m is three of them, one of at least 250 m is none. */
+    @Test
+    void theMinimumOrderOfCableOnReelsIsOnWholeReels() {
+        var shop = new Shop("EUR").reeled("three", "1.00", 100, 0).reeled("none", "1.00", 100, 0);
+        var catalogue = shop.terms(terms("three", null, 300))
+                .terms(terms("none", null, 250))
+                .catalogue();
+        assertThat(CatalogueCheck.faults(catalogue, ""))
+                .extracting(Fault::pointer)
+                .containsExactly("/saleTerms/1/minimumOrder");
+    }
 }
