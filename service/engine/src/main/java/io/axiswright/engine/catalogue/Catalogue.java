@@ -53,48 +53,6 @@ public record Catalogue(
         @Nullable List<SupplyDisconnector> disconnectors,
         @Nullable List<SaleTerms> saleTerms) {
 
-    /** Without what a control supply feeds through, glands, disconnecting devices and terms of sale. */
-    public Catalogue(
-            String name,
-            String currency,
-            @Nullable String remark,
-            List<DriveUnit> driveUnits,
-            List<HoldingBrake> holdingBrakes,
-            List<GatewayType> gateways,
-            List<ControlSupply> controlSupplies,
-            List<CableAssembly> cableAssemblies,
-            List<BulkCable> bulkCables,
-            List<ProtectiveDevice> protectiveDevices,
-            List<BrakingUnit> brakingUnits,
-            List<VentilationKit> ventilationKits,
-            List<FootKit> footKits,
-            List<FasteningPart> fasteningParts,
-            List<Accessory> accessories,
-            @Nullable List<GearUnit> gearUnits) {
-        this(
-                name,
-                currency,
-                remark,
-                driveUnits,
-                holdingBrakes,
-                gateways,
-                controlSupplies,
-                cableAssemblies,
-                bulkCables,
-                protectiveDevices,
-                brakingUnits,
-                ventilationKits,
-                footKits,
-                fasteningParts,
-                accessories,
-                gearUnits,
-                null,
-                null,
-                null,
-                null,
-                null);
-    }
-
     /** Without any of the members that may be absent. */
     public Catalogue(
             String name,
@@ -128,6 +86,11 @@ public record Catalogue(
                 footKits,
                 fasteningParts,
                 accessories,
+                null,
+                null,
+                null,
+                null,
+                null,
                 null);
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.DemandCondition;
@@ -239,22 +240,7 @@ class BillMakingTest {
                 .accessory("a", "1", need("a2", 1, NeedKind.CONDITIONAL))
                 .accessory("a2", "1");
         var base = eur.catalogue();
-        var catalogue = new Catalogue(
-                base.name(),
-                "USD",
-                null,
-                base.driveUnits(),
-                base.holdingBrakes(),
-                base.gateways(),
-                base.controlSupplies(),
-                base.cableAssemblies(),
-                base.bulkCables(),
-                base.protectiveDevices(),
-                base.brakingUnits(),
-                base.ventilationKits(),
-                base.footKits(),
-                base.fasteningParts(),
-                base.accessories());
+        var catalogue = Copies.with(Copies.with(base, "currency", "USD"), "remark", null);
 
         assertThatThrownBy(() -> bill(catalogue))
                 .isInstanceOfSatisfying(

@@ -2,6 +2,7 @@ package io.axiswright.engine.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.quantity.Angle;
 import io.axiswright.engine.quantity.Current;
@@ -176,8 +177,7 @@ class DesignCheckTest {
         var lost =
                 new FieldDevice("sensor", "nowhere", LoadLaw.RESISTIVE, new Current(0.1), new Voltage(18), true, null);
         var power = new ControlPower("panel", 0.2, false, List.of(sensor, lost), null, null);
-        assertThat(faults(new Design(
-                        d.name(), d.site(), d.mains(), d.axes(), d.stopZones(), d.network(), power, d.installation())))
+        assertThat(faults(Copies.with(d, "controlPower", power)))
                 .containsExactlyInAnyOrder(
                         Map.entry("/controlPower/fieldDevices/1/id", FaultCode.DUPLICATE_ID),
                         Map.entry("/controlPower/fieldDevices/1/axis", FaultCode.DANGLING_REFERENCE));

@@ -3,6 +3,7 @@ package io.axiswright.engine.design;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.quantity.Current;
@@ -34,7 +35,6 @@ class MainsCheckTest {
                 null,
                 null,
                 null);
-        return new Design(
-                d.name(), d.site(), mains, d.axes(), d.stopZones(), d.network(), d.controlPower(), d.installation());
+        return Copies.with(d, "mains", mains);
     }
 }

@@ -3,6 +3,7 @@ package io.axiswright.engine.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.bill.BillLine;
 import io.axiswright.engine.bill.BillResult;
 import io.axiswright.engine.bill.CutList;
@@ -39,40 +40,18 @@ class BillOfWiringTest {
                 .system(new StudyRequest(
                         TestCell.request(1).codeBasis(),
                         catalogue,
-                        new Design(
-                                d.name(),
-                                d.site(),
-                                d.mains(),
-                                axes,
-                                d.stopZones(),
-                                d.network(),
-                                d.controlPower(),
-                                d.installation(),
-                                wiring)));
+                        Copies.with(Copies.with(d, "axes", axes), "wiring", wiring)));
     }
 
     private static Catalogue stocked() {
         Catalogue c = TestCell.catalogue();
-        return new Catalogue(
-                c.name(),
-                c.currency(),
-                c.remark(),
-                c.driveUnits(),
-                c.holdingBrakes(),
-                c.gateways(),
-                c.controlSupplies(),
-                c.cableAssemblies(),
-                c.bulkCables(),
-                c.protectiveDevices(),
-                c.brakingUnits(),
-                c.ventilationKits(),
-                c.footKits(),
-                c.fasteningParts(),
-                c.accessories(),
-                null,
-                null,
-                null,
-                List.of(new CableGland("gland", "gland", null, List.of(), new Length(0.005), new Length(0.02), null)),
+        return Copies.with(
+                Copies.with(
+                        c,
+                        "cableGlands",
+                        List.of(new CableGland(
+                                "gland", "gland", null, List.of(), new Length(0.005), new Length(0.02), null))),
+                "disconnectors",
                 List.of(new SupplyDisconnector(
                         "switch",
                         "main switch",
@@ -81,8 +60,7 @@ class BillOfWiringTest {
                         4,
                         new Voltage(690),
                         new Current(100),
-                        new Current(300))),
-                null);
+                        new Current(300))));
     }
 
     private static Axis onBus(Axis a) {
@@ -202,15 +180,9 @@ class BillOfWiringTest {
     }
 
     private static Catalogue reeled(Catalogue c) {
-        return new Catalogue(
-                c.name(),
-                c.currency(),
-                c.remark(),
-                c.driveUnits(),
-                c.holdingBrakes(),
-                c.gateways(),
-                c.controlSupplies(),
-                c.cableAssemblies(),
+        return Copies.with(
+                c,
+                "bulkCables",
                 c.bulkCables().stream()
                         .map(b -> new BulkCable(
                                 b.id(),
@@ -224,34 +196,13 @@ class BillOfWiringTest {
                                 b.flexible(),
                                 new Length(100),
                                 new Length(0.2)))
-                        .toList(),
-                c.protectiveDevices(),
-                c.brakingUnits(),
-                c.ventilationKits(),
-                c.footKits(),
-                c.fasteningParts(),
-                c.accessories(),
-                c.gearUnits(),
-                c.outputProtections(),
-                c.bufferUnits(),
-                c.cableGlands(),
-                c.disconnectors(),
-                c.saleTerms());
+                        .toList());
     }
 
     @Test
     void placesOfTheWiringMustExist() {
         Design d = TestCell.design(1);
-        var wrong = new Design(
-                d.name(),
-                d.site(),
-                d.mains(),
-                d.axes(),
-                d.stopZones(),
-                d.network(),
-                d.controlPower(),
-                d.installation(),
-                new Wiring(List.of("panel-0", "attic"), "cellar", null));
+        var wrong = Copies.with(d, "wiring", new Wiring(List.of("panel-0", "attic"), "cellar", null));
         assertThat(DesignCheck.faults(wrong, "/design"))
                 .extracting(Fault::pointer)
                 .containsExactly("/design/wiring/openPlaces/1", "/design/wiring/stopPlace");

@@ -3,6 +3,7 @@ package io.axiswright.engine.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.containment.RoutedCable;
 import io.axiswright.engine.design.CableRoute;
 import io.axiswright.engine.design.ClampingRange;
@@ -61,18 +62,7 @@ class CableRoutingTest {
                 null,
                 List.of(routes),
                 null);
-        return new StudyRequest(
-                basis,
-                cell.catalogue(),
-                new Design(
-                        d.name(),
-                        d.site(),
-                        d.mains(),
-                        d.axes(),
-                        d.stopZones(),
-                        d.network(),
-                        d.controlPower(),
-                        installation));
+        return new StudyRequest(basis, cell.catalogue(), Copies.with(d, "installation", installation));
     }
 
     /** The grouping factor in the ampacity of the circuit that feeds an axis. */

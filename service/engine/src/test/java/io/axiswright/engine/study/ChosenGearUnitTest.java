@@ -2,6 +2,7 @@ package io.axiswright.engine.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.bill.BillLine;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.GearUnit;
@@ -38,15 +39,7 @@ class ChosenGearUnitTest {
                 axis.commandRate(),
                 new DriveWish().item("unit-small").gear(GearChoice.CHOOSE).made(),
                 axis.mounting());
-        Design design = new Design(
-                cell.name(),
-                cell.site(),
-                cell.mains(),
-                List.of(choosing),
-                cell.stopZones(),
-                cell.network(),
-                cell.controlPower(),
-                cell.installation());
+        Design design = Copies.with(cell, "axes", List.of(choosing));
         StudyResult result = SystemStudy.with(LayoutEffort.HEURISTIC)
                 .system(new StudyRequest(TestCell.request(1).codeBasis(), withGear(TestCell.catalogue()), design));
         assertThat(result.duty().axes().getFirst().gearUnit()).isEqualTo("gear");
@@ -71,22 +64,6 @@ class ChosenGearUnitTest {
                 new Torque(120),
                 new AngularSpeed(600),
                 null);
-        return new Catalogue(
-                c.name(),
-                c.currency(),
-                c.remark(),
-                c.driveUnits(),
-                c.holdingBrakes(),
-                c.gateways(),
-                c.controlSupplies(),
-                c.cableAssemblies(),
-                c.bulkCables(),
-                c.protectiveDevices(),
-                c.brakingUnits(),
-                c.ventilationKits(),
-                c.footKits(),
-                c.fasteningParts(),
-                c.accessories(),
-                List.of(gear));
+        return Copies.with(c, "gearUnits", List.of(gear));
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.bill.BillLine;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.conductor.CircuitConductors;
@@ -45,18 +46,7 @@ class CircuitConductoringTest {
                 i.terminationRating(),
                 i.voltageDropLimit(),
                 i.device());
-        return new StudyRequest(
-                basis,
-                cell.catalogue(),
-                new Design(
-                        d.name(),
-                        d.site(),
-                        d.mains(),
-                        d.axes(),
-                        d.stopZones(),
-                        d.network(),
-                        d.controlPower(),
-                        installation));
+        return new StudyRequest(basis, cell.catalogue(), Copies.with(d, "installation", installation));
     }
 
     /** One cable for both markets: the study says, once and at the installation, what it took it for. */
@@ -133,24 +123,12 @@ class CircuitConductoringTest {
     }
 
     private static Catalogue withoutThickCables(Catalogue c) {
-        return new Catalogue(
-                c.name(),
-                c.currency(),
-                c.remark(),
-                c.driveUnits(),
-                c.holdingBrakes(),
-                c.gateways(),
-                c.controlSupplies(),
-                c.cableAssemblies(),
+        return Copies.with(
+                c,
+                "bulkCables",
                 c.bulkCables().stream()
                         .filter(cable -> cable.size().area().si() < 7e-6)
-                        .toList(),
-                c.protectiveDevices(),
-                c.brakingUnits(),
-                c.ventilationKits(),
-                c.footKits(),
-                c.fasteningParts(),
-                c.accessories());
+                        .toList());
     }
 
     /** What the supply says conductors must carry by 430.24 is what the conductors carry. */

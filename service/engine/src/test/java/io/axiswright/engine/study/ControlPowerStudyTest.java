@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.InstanceOfAssertFactories.DOUBLE;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.BufferKind;
 import io.axiswright.engine.catalogue.BufferUnit;
 import io.axiswright.engine.catalogue.Catalogue;
@@ -37,15 +38,8 @@ class ControlPowerStudyTest {
 
     private static StudyResult study(boolean redundant) {
         Design d = TestCell.design(2);
-        var design = new Design(
-                d.name(),
-                d.site(),
-                d.mains(),
-                d.axes(),
-                d.stopZones(),
-                d.network(),
-                new ControlPower("panel-0", 0.2, true, List.of(SENSOR), null, redundant),
-                d.installation());
+        var design = Copies.with(
+                d, "controlPower", new ControlPower("panel-0", 0.2, true, List.of(SENSOR), null, redundant));
         Catalogue c = TestCell.catalogue();
         var protection = new OutputProtection(
                 "channel",
@@ -66,30 +60,18 @@ class ControlPowerStudyTest {
                 new Voltage(23),
                 new Current(20),
                 2);
-        var catalogue = new Catalogue(
-                c.name(),
-                c.currency(),
-                c.remark(),
-                c.driveUnits(),
-                c.holdingBrakes(),
-                c.gateways(),
-                c.controlSupplies().stream()
-                        .map(ControlPowerStudyTest::parallel)
-                        .toList(),
-                c.cableAssemblies(),
-                c.bulkCables(),
-                c.protectiveDevices(),
-                c.brakingUnits(),
-                c.ventilationKits(),
-                c.footKits(),
-                c.fasteningParts(),
-                c.accessories(),
-                null,
-                List.of(protection),
-                List.of(buffer),
-                null,
-                null,
-                null);
+        var catalogue = Copies.with(
+                Copies.with(
+                        Copies.with(
+                                c,
+                                "controlSupplies",
+                                c.controlSupplies().stream()
+                                        .map(ControlPowerStudyTest::parallel)
+                                        .toList()),
+                        "outputProtections",
+                        List.of(protection)),
+                "bufferUnits",
+                List.of(buffer));
         var request = TestCell.request(2);
         return STUDY.system(new StudyRequest(request.codeBasis(), catalogue, design));
     }

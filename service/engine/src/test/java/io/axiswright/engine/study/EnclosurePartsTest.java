@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Enclosure;
@@ -43,17 +44,7 @@ class EnclosurePartsTest {
                 null,
                 List.of(enclosures));
         return new StudyRequest(
-                CodeBasis.IEC_60204_1,
-                TestCell.catalogue(),
-                new Design(
-                        d.name(),
-                        d.site(),
-                        d.mains(),
-                        d.axes(),
-                        d.stopZones(),
-                        d.network(),
-                        d.controlPower(),
-                        installation));
+                CodeBasis.IEC_60204_1, TestCell.catalogue(), Copies.with(d, "installation", installation));
     }
 
     private static Enclosure panel(String place, double side, String... axes) {

@@ -3,6 +3,7 @@ package io.axiswright.engine.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.conductor.CircuitConductors;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
@@ -62,15 +63,8 @@ class MarketComparisonTest {
     @Test
     void theOtherStudyIsThatOfTheDesignWithItsMains() {
         Design d = HERE.design();
-        var there = new Design(
-                d.name(),
-                d.site(),
-                mains(0),
-                d.axes(),
-                d.stopZones(),
-                d.network(),
-                d.controlPower(),
-                Objects.requireNonNull(d.installation()));
+        var there = Copies.with(
+                Copies.with(d, "mains", mains(0)), "installation", Objects.requireNonNull(d.installation()));
         StudyResult alone = STUDY.system(new StudyRequest(CodeBasis.NFPA_79, HERE.catalogue(), there));
         StudyResult beside = compared(NORTH_AMERICA).study();
         assertThat(beside.codeBasis()).isEqualTo(CodeBasis.NFPA_79);

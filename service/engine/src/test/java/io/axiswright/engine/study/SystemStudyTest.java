@@ -3,6 +3,7 @@ package io.axiswright.engine.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.DriveUnit;
@@ -68,22 +69,7 @@ class SystemStudyTest {
     void aNetworkWithoutALayoutCostsNotNothingButIsMissingFromTheBill() {
         StudyRequest request = TestCell.request(3);
         Catalogue c = request.catalogue();
-        var withoutGateways = new Catalogue(
-                c.name(),
-                c.currency(),
-                c.remark(),
-                c.driveUnits(),
-                c.holdingBrakes(),
-                List.of(),
-                c.controlSupplies(),
-                c.cableAssemblies(),
-                c.bulkCables(),
-                c.protectiveDevices(),
-                c.brakingUnits(),
-                c.ventilationKits(),
-                c.footKits(),
-                c.fasteningParts(),
-                c.accessories());
+        var withoutGateways = Copies.with(c, "gateways", List.of());
         StudyResult result = STUDY.system(new StudyRequest(request.codeBasis(), withoutGateways, request.design()));
         assertThat(result.topology().method()).isEqualTo(LayoutMethod.NONE);
         assertThat(result.topology().cost()).isNull();
@@ -144,7 +130,7 @@ class SystemStudyTest {
         var bare = new StudyRequest(
                 request.codeBasis(),
                 request.catalogue(),
-                new Design(d.name(), d.site(), d.mains(), d.axes(), d.stopZones(), null, null, null));
+                Copies.with(Copies.with(Copies.with(d, "network", null), "controlPower", null), "installation", null));
         assertThat(STUDY.duty(bare).axes()).hasSize(2);
         assertThat(STUDY.braking(bare).groups()).hasSize(2);
         assertThatThrownBy(() -> STUDY.system(bare))
@@ -202,15 +188,10 @@ class SystemStudyTest {
     void aStopHarderThanTheDriveUnitIsAViolation() {
         StudyRequest request = TestCell.request(1);
         Design d = request.design();
-        var hard = new Design(
-                d.name(),
-                d.site(),
-                d.mains(),
-                d.axes(),
-                List.of(new StopZone("zone", StopCategory.CATEGORY_1, new Time(0.03), new Time(0.005), null)),
-                d.network(),
-                d.controlPower(),
-                d.installation());
+        var hard = Copies.with(
+                d,
+                "stopZones",
+                List.of(new StopZone("zone", StopCategory.CATEGORY_1, new Time(0.03), new Time(0.005), null)));
         assertThat(STUDY.system(new StudyRequest(request.codeBasis(), request.catalogue(), hard))
                         .findings())
                 .extracting(Finding::code)
@@ -356,46 +337,15 @@ class SystemStudyTest {
 
     private static Design with(StudyRequest request, List<Axis> axes) {
         Design d = request.design();
-        return new Design(
-                d.name(), d.site(), d.mains(), axes, d.stopZones(), d.network(), d.controlPower(), d.installation());
+        return Copies.with(d, "axes", axes);
     }
 
     private static Catalogue withBulk(Catalogue c, List<BulkCable> cables) {
-        return new Catalogue(
-                c.name(),
-                c.currency(),
-                c.remark(),
-                c.driveUnits(),
-                c.holdingBrakes(),
-                c.gateways(),
-                c.controlSupplies(),
-                c.cableAssemblies(),
-                cables,
-                c.protectiveDevices(),
-                c.brakingUnits(),
-                c.ventilationKits(),
-                c.footKits(),
-                c.fasteningParts(),
-                c.accessories());
+        return Copies.with(c, "bulkCables", cables);
     }
 
     private static Catalogue withUnits(Catalogue c, List<DriveUnit> units) {
-        return new Catalogue(
-                c.name(),
-                c.currency(),
-                c.remark(),
-                units,
-                c.holdingBrakes(),
-                c.gateways(),
-                c.controlSupplies(),
-                c.cableAssemblies(),
-                c.bulkCables(),
-                c.protectiveDevices(),
-                c.brakingUnits(),
-                c.ventilationKits(),
-                c.footKits(),
-                c.fasteningParts(),
-                c.accessories());
+        return Copies.with(c, "driveUnits", units);
     }
 
     @Test
@@ -457,22 +407,7 @@ class SystemStudyTest {
                         null,
                         new JouleIntegral(energy)))
                 .toList();
-        var stocked = new Catalogue(
-                c.name(),
-                c.currency(),
-                c.remark(),
-                c.driveUnits(),
-                c.holdingBrakes(),
-                c.gateways(),
-                c.controlSupplies(),
-                c.cableAssemblies(),
-                c.bulkCables(),
-                devices,
-                c.brakingUnits(),
-                c.ventilationKits(),
-                c.footKits(),
-                c.fasteningParts(),
-                c.accessories());
+        var stocked = Copies.with(c, "protectiveDevices", devices);
         return new StudyRequest(request.codeBasis(), stocked, request.design());
     }
 

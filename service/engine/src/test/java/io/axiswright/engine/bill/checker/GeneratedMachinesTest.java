@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.PriceBreak;
@@ -75,17 +76,7 @@ class GeneratedMachinesTest {
     void theCheckerComplainsOfWhatDoesNotFit() {
         var request = TestCell.request(3);
         Design d = request.design();
-        var ruled = new Design(
-                d.name(),
-                d.site(),
-                d.mains(),
-                d.axes(),
-                d.stopZones(),
-                d.network(),
-                d.controlPower(),
-                d.installation(),
-                null,
-                List.of(new SpareRule(ItemKind.GATEWAY, null, null)));
+        var ruled = Copies.with(d, "spares", List.of(new SpareRule(ItemKind.GATEWAY, null, null)));
         var answer = STUDY.system(new StudyRequest(request.codeBasis(), request.catalogue(), ruled));
 
         assertThat(new BillChecker(ruled, request.catalogue(), answer).complaints())
@@ -125,16 +116,17 @@ class GeneratedMachinesTest {
         if (random.nextBoolean()) {
             spares.add(new SpareRule(ItemKind.CABLE_ASSEMBLY, null, random.nextInt(1, 4)));
         }
-        return new Design(
-                d.name(),
-                d.site(),
-                d.mains(),
-                d.axes().stream().map(axis -> at(position(random), axis)).toList(),
-                d.stopZones(),
-                network,
-                d.controlPower(),
-                d.installation(),
-                null,
+        return Copies.with(
+                Copies.with(
+                        Copies.with(
+                                d,
+                                "axes",
+                                d.axes().stream()
+                                        .map(axis -> at(position(random), axis))
+                                        .toList()),
+                        "network",
+                        network),
+                "spares",
                 spares);
     }
 
@@ -180,28 +172,7 @@ class GeneratedMachinesTest {
                 .forEach(cable -> terms.add(terms(cable.id(), random)));
         terms.add(terms(g.id(), random));
         terms.add(terms("rail", random));
-        return new Catalogue(
-                c.name(),
-                c.currency(),
-                c.remark(),
-                c.driveUnits(),
-                c.holdingBrakes(),
-                List.of(gateway),
-                c.controlSupplies(),
-                c.cableAssemblies(),
-                c.bulkCables(),
-                c.protectiveDevices(),
-                c.brakingUnits(),
-                c.ventilationKits(),
-                c.footKits(),
-                c.fasteningParts(),
-                c.accessories(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                terms);
+        return Copies.with(Copies.with(c, "gateways", List.of(gateway)), "saleTerms", terms);
     }
 
     private static SaleTerms terms(String item, SplittableRandom random) {
