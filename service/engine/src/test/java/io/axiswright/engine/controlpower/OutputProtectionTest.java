@@ -11,6 +11,7 @@ import static io.axiswright.engine.controlpower.ControlParts.supply;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.ControlSupply;
 import io.axiswright.engine.catalogue.OutputProtection;
 import io.axiswright.engine.catalogue.OverloadCurrent;
@@ -39,26 +40,7 @@ class OutputProtectionTest {
     }
 
     private static ControlSupply overloaded(ControlSupply s, @Nullable OverloadCurrent overload) {
-        return new ControlSupply(
-                s.id(),
-                s.description(),
-                s.price(),
-                s.needs(),
-                s.feed(),
-                s.ratedVoltage(),
-                s.outputVoltage(),
-                s.regulation(),
-                s.ratedCurrent(),
-                s.efficiency(),
-                s.powerFactor(),
-                s.derateFrom(),
-                s.deratePerKelvin(),
-                s.maxProtectiveDevice(),
-                s.holdUpTime(),
-                null,
-                overload,
-                null,
-                null);
+        return Copies.with(s, "overload", overload);
     }
 
     private static ControlPowerResult size(

@@ -9,6 +9,7 @@ import static io.axiswright.engine.controlpower.ControlParts.supply;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.AltitudeRule;
 import io.axiswright.engine.catalogue.ControlSupply;
 import io.axiswright.engine.design.ControlPower;
@@ -29,26 +30,8 @@ class ParallelSuppliesTest {
     private static ControlSupply parallel(
             String id, double price, double current, @Nullable AltitudeRule rule, int most) {
         ControlSupply s = supply(id, price, current);
-        return new ControlSupply(
-                s.id(),
-                s.description(),
-                s.price(),
-                s.needs(),
-                s.feed(),
-                s.ratedVoltage(),
-                s.outputVoltage(),
-                s.regulation(),
-                s.ratedCurrent(),
-                s.efficiency(),
-                s.powerFactor(),
-                s.derateFrom(),
-                s.deratePerKelvin(),
-                s.maxProtectiveDevice(),
-                s.holdUpTime(),
-                rule,
-                null,
-                new Current(30),
-                most);
+        return Copies.with(
+                Copies.with(Copies.with(s, "altitude", rule), "inputInrush", new Current(30)), "maxParallel", most);
     }
 
     private static ControlPowerResult size(boolean redundant, double altitude, ControlSupply... supplies) {

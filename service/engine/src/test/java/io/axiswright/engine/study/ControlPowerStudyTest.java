@@ -77,26 +77,7 @@ class ControlPowerStudyTest {
     }
 
     private static ControlSupply parallel(ControlSupply s) {
-        return new ControlSupply(
-                s.id(),
-                s.description(),
-                s.price(),
-                s.needs(),
-                s.feed(),
-                s.ratedVoltage(),
-                s.outputVoltage(),
-                s.regulation(),
-                s.ratedCurrent(),
-                s.efficiency(),
-                s.powerFactor(),
-                s.derateFrom(),
-                s.deratePerKelvin(),
-                s.maxProtectiveDevice(),
-                s.holdUpTime(),
-                null,
-                null,
-                null,
-                2);
+        return Copies.with(s, "maxParallel", 2);
     }
 
     @Test
