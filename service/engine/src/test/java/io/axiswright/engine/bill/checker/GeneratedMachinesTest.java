@@ -4,7 +4,6 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
-import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.Catalogue;
@@ -199,14 +198,11 @@ class GeneratedMachinesTest {
                 .that()
                 .haveSimpleName("BillChecker")
                 .should()
-                .onlyDependOnClassesThat(new DescribedPredicate<JavaClass>("are answers, designs or catalogues") {
-                    @Override
-                    public boolean test(JavaClass type) {
-                        return !type.getPackageName().equals("io.axiswright.engine.bill")
+                .onlyDependOnClassesThat(DescribedPredicate.describe(
+                        "are answers, designs or catalogues",
+                        type -> !type.getPackageName().equals("io.axiswright.engine.bill")
                                 || type.isRecord()
-                                || type.isEnum();
-                    }
-                })
+                                || type.isEnum()))
                 .check(new ClassFileImporter().importPackages("io.axiswright.engine.bill.checker"));
     }
 }
