@@ -68,9 +68,7 @@ class BranchController {
             @PathVariable UUID id,
             @RequestParam(required = false) @Nullable Cursor cursor,
             @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
-        if (!projects.existsById(id)) {
-            throw ProjectController.noProject(id);
-        }
+        projects.require(id);
         var rows = branches.after(id, cursor == null ? START : cursor.position(), limit.plusOne());
         return Page.of(rows, limit, branch -> new Cursor(branch.id()), BranchSummary::of)
                 .answer();

@@ -68,9 +68,7 @@ class Branching {
      * @throws Conflict if there is a branch of that name
      */
     <T> T make(UUID project, NewBranch request, Function<Branch, T> answer) {
-        if (!projects.existsById(project)) {
-            throw ProjectController.noProject(project);
-        }
+        projects.require(project);
         if (!ShortName.isOne(request.name())) {
             throw fault(
                     "/name",

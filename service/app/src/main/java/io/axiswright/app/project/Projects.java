@@ -1,5 +1,6 @@
 package io.axiswright.app.project;
 
+import io.axiswright.app.problem.NotFound;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -11,6 +12,17 @@ import org.springframework.data.repository.Repository;
 interface Projects extends Repository<Project, UUID> {
 
     boolean existsById(UUID id);
+
+    /**
+     * Goes on only if there is such a project.
+     *
+     * @throws NotFound if there is none
+     */
+    default void require(UUID id) {
+        if (!existsById(id)) {
+            throw ProjectController.noProject(id);
+        }
+    }
 
     /** A project with its main branch. */
     @Query("""

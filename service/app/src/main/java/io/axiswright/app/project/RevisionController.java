@@ -72,9 +72,7 @@ class RevisionController {
             @RequestParam(required = false) @Nullable ShortName label,
             @RequestParam(required = false) @Nullable Cursor cursor,
             @RequestParam(defaultValue = Limit.DEFAULT) Limit limit) {
-        if (!projects.existsById(id)) {
-            throw ProjectController.noProject(id);
-        }
+        projects.require(id);
         var rows = revisions.before(
                 id,
                 cursor == null ? Integer.MAX_VALUE : cursor.number(),

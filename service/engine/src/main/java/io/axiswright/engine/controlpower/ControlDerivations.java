@@ -85,14 +85,14 @@ final class ControlDerivations {
 
     /** How a short circuit at the end of an output circuit is cleared. */
     static List<Derivation> of(CircuitProtection circuit) {
-        String subject = circuit.end().subject();
+        String subject = circuit.far().terminal().subject();
         return List.of(new Derivation(
                 subject,
                 "I_fault",
                 "min(V_0 / R_loop, what the supply gives beside its other circuits)",
                 Derivation.inputs(
                         "V_0", new Voltage(circuit.plan().source().low()),
-                        "R_loop", new Resistance(circuit.resistance())),
+                        "R_loop", new Resistance(circuit.far().resistance())),
                 "derived: Ohm's law; catalogue data of the supply",
                 new Current(circuit.faultCurrent())));
     }

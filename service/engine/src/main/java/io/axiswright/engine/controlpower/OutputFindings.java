@@ -40,8 +40,8 @@ final class OutputFindings {
         }
         if (!circuit.clears()) {
             return Optional.of(CONTROL_OUTPUT_NOT_CLEARED.at(
-                    circuit.end().subject(),
-                    circuit.end().pointer(),
+                    circuit.far().terminal().subject(),
+                    circuit.far().terminal().pointer(),
                     SHORT_CIRCUIT,
                     new Current(circuit.faultCurrent()),
                     circuit.device().operatingCurrent(new Time(ControlConstants.CLEARING_TIME))));
@@ -53,7 +53,7 @@ final class OutputFindings {
                         ControlFindings.POINTER,
                         "IEC 60204-1:2016 Table 6 (method B2) and Table D.1, from memory",
                         rating,
-                        new Current(circuit.ampacity().orElse(0))));
+                        new Current(circuit.far().ampacity().orElse(0))));
     }
 
     private static double most(SupplyGroup group) {

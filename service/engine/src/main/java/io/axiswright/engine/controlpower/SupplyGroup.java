@@ -5,6 +5,7 @@ import io.axiswright.engine.catalogue.ControlSupply;
 import io.axiswright.engine.design.Site;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,7 +39,12 @@ record SupplyGroup(
         List<CircuitProtection> protections) {
 
     static SupplyGroup of(
-            ControlSupply supply, int count, boolean matchesMains, List<ChainPlan> plans, ControlPowerRequest request) {
+            ControlSupply supply,
+            int count,
+            boolean matchesMains,
+            List<ChainPlan> plans,
+            ControlPowerRequest request,
+            Function<ChainPlan, FarTerminal> farTerminals) {
         var spec = request.spec();
         double steady =
                 plans.stream().mapToDouble(p -> p.currents().steadyCurrent()).sum();
@@ -70,24 +76,32 @@ record SupplyGroup(
                 worst * (1 + spec.reserve()),
                 start,
                 available,
-                protections(supply, count - spare, plans, available, request));
+                protections(supply, count - spare, plans, available, request, farTerminals));
     }
 
     private static List<CircuitProtection> protections(
-            ControlSupply supply, int count, List<ChainPlan> plans, double available, ControlPowerRequest request) {
+            ControlSupply supply,
+            int count,
+            List<ChainPlan> plans,
+            double available,
+            ControlPowerRequest request,
+            Function<ChainPlan, FarTerminal> farTerminals) {
+        if (request.protections().isEmpty()) {
+            return List.of();
+        }
         double all =
                 plans.stream().mapToDouble(p -> p.currents().worstCurrent()).sum();
         return plans.stream()
+                .filter(ChainPlan::isCabled)
                 .map(plan -> CircuitProtection.of(
-                        plan,
+                        farTerminals.apply(plan),
                         request.protections(),
                         FaultSource.of(
                                 plan.source().low(),
                                 available,
                                 supply.overload(),
                                 count,
-                                all - plan.currents().worstCurrent()),
-                        request.site()))
+                                all - plan.currents().worstCurrent())))
                 .flatMap(Optional::stream)
                 .toList();
     }

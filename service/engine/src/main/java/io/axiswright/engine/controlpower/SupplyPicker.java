@@ -3,6 +3,7 @@ package io.axiswright.engine.controlpower;
 import io.axiswright.engine.catalogue.ControlSupply;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -23,6 +24,9 @@ final class SupplyPicker {
     private final List<ControlSupply> supplies;
     private final FeedPoints feeds;
     private final Map<List<Object>, List<ChainPlan>> plans = new HashMap<>();
+    /** By identity: {@link #plans} keeps one of each, and hashing all there is to a plan is slow. */
+    private final Map<ChainPlan, FarTerminal> farTerminals = new IdentityHashMap<>();
+
     private final Map<Long, SupplyGroup> groups = new HashMap<>();
     private final Map<Long, Division> divisions = new HashMap<>();
 
@@ -93,7 +97,7 @@ final class SupplyPicker {
             // one alone is never redundant, so it is tried only where there is no choice
             int fewest = request.spec().isRedundant() ? Math.min(2, supply.mostParallel()) : 1;
             for (int count = fewest; count <= supply.mostParallel(); count++) {
-                SupplyGroup group = SupplyGroup.of(supply, count, matches, plans, request);
+                SupplyGroup group = SupplyGroup.of(supply, count, matches, plans, request, this::farTerminal);
                 if (best == null || isBetter(group, best)) {
                     best = group;
                 }
@@ -104,6 +108,11 @@ final class SupplyPicker {
         }
         groups.put(chains, best);
         return best;
+    }
+
+    /** The same for every supply that is tried. */
+    private FarTerminal farTerminal(ChainPlan plan) {
+        return farTerminals.computeIfAbsent(plan, known -> FarTerminal.of(known, request.site()));
     }
 
     /** Cheaper; of overloaded supplies, the one that gives more. */

@@ -10,7 +10,6 @@ import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Position;
-import io.axiswright.engine.design.Wiring;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.wiring.Join;
@@ -128,8 +127,7 @@ final class BusJoins {
             return;
         }
         Position position = axis(first).position();
-        Length resistorRoute =
-                Objects.requireNonNullElse(design.wiring(), Wiring.UNSTATED).resistorRoute();
+        Length resistorRoute = Needed.wiring(design).resistorRoute();
         for (int k = 0; k < group.chosen().count(); k++) {
             if (!brings(unit, CableUse.BUS_LINK)) {
                 joins.add(join(

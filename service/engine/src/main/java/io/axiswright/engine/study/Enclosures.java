@@ -3,11 +3,9 @@ package io.axiswright.engine.study;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
-import io.axiswright.engine.design.Wiring;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Stream;
 
 /** The enclosures of a machine by where they stand; what stands at the same position is inside the same one. */
@@ -19,8 +17,7 @@ final class Enclosures {
 
     Enclosures(Design design) {
         names.put(Needed.installation(design).mainsPanel(), MAINS_PANEL);
-        List<String> open =
-                Objects.requireNonNullElse(design.wiring(), Wiring.UNSTATED).openPlaceList();
+        List<String> open = Needed.wiring(design).openPlaceList();
         for (Place place : Needed.network(design).places()) {
             if (!open.contains(place.id())) {
                 names.putIfAbsent(place.position(), place.id());

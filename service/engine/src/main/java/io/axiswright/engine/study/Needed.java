@@ -6,17 +6,24 @@ import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Installation;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.design.Network;
+import io.axiswright.engine.design.Wiring;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.standard.InsulationUnder;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Parts of a design that may be left out until a discipline needs them. */
 final class Needed {
 
     private Needed() {}
+
+    /** How the design wants its cables laid; nothing is wanted where it does not say. */
+    static Wiring wiring(Design design) {
+        return Objects.requireNonNullElse(design.wiring(), Wiring.UNSTATED);
+    }
 
     static Network network(Design design) {
         return require(design.network(), "network", "host, places and route, as the network needs them");

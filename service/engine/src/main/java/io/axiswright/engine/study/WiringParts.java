@@ -12,7 +12,6 @@ import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
-import io.axiswright.engine.design.Wiring;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.topology.PlacedGateway;
 import io.axiswright.engine.topology.SpurLink;
@@ -176,8 +175,7 @@ final class WiringParts {
         if (!done.add(asker)) {
             return;
         }
-        String stated =
-                Objects.requireNonNullElse(design.wiring(), Wiring.UNSTATED).stopPlace();
+        String stated = Needed.wiring(design).stopPlace();
         Position from = place(stated == null ? Needed.controlPower(design).place() : stated);
         joins.add(new Join(
                 CableUse.STOP_SIGNAL,
