@@ -1,6 +1,7 @@
 package io.axiswright.engine.controlpower;
 
 import java.util.Comparator;
+import java.util.List;
 
 /**
  * How good a choice of supplies and cables is; less is better, what stands first counts first.
@@ -29,6 +30,16 @@ record SupplyCost(int overloaded, int failing, int unprotected, int mismatched, 
                 unprotected + other.unprotected,
                 mismatched + other.mismatched,
                 price.plus(other.price));
+    }
+
+    /** The same with the protections of its circuits. */
+    SupplyCost with(List<CircuitProtection> protections) {
+        return new SupplyCost(
+                overloaded,
+                failing,
+                (int) protections.stream().filter(p -> !p.holds()).count(),
+                mismatched,
+                protections.stream().map(p -> Price.of(p.device())).reduce(price, Price::plus));
     }
 
     @Override

@@ -2,6 +2,7 @@ package io.axiswright.engine.controlpower;
 
 import io.axiswright.engine.catalogue.AltitudeRule;
 import io.axiswright.engine.catalogue.ControlSupply;
+import io.axiswright.engine.catalogue.OutputProtection;
 import io.axiswright.engine.design.Site;
 import java.util.List;
 import java.util.Optional;
@@ -20,9 +21,9 @@ import org.jspecify.annotations.Nullable;
  * @param steadyCurrent A, in steady operation
  * @param worstCurrent A, largest
  * @param neededCurrent A, largest with the reserve
- * @param startCurrent A, largest while the output rises
  * @param availableCurrent A, rated current of those that have not failed, derated for temperature and altitude
- * @param protections the protection of each chain's circuit, as far as the catalogue has any
+ * @param protections the protection of each chain's circuit, as far as it is worked out and the catalogue has any
+ * @param cost how good it is, with the protections worked out so far
  */
 record SupplyGroup(
         ControlSupply supply,
@@ -34,17 +35,13 @@ record SupplyGroup(
         double steadyCurrent,
         double worstCurrent,
         double neededCurrent,
-        double startCurrent,
         double availableCurrent,
-        List<CircuitProtection> protections) {
+        List<CircuitProtection> protections,
+        SupplyCost cost) {
 
+    /** Without protections: no dearer than with them, so that a group too dear already needs none worked out. */
     static SupplyGroup of(
-            ControlSupply supply,
-            int count,
-            boolean matchesMains,
-            List<ChainPlan> plans,
-            ControlPowerRequest request,
-            Function<ChainPlan, FarTerminal> farTerminals) {
+            ControlSupply supply, int count, boolean matchesMains, List<ChainPlan> plans, ControlPowerRequest request) {
         var spec = request.spec();
         double steady =
                 plans.stream().mapToDouble(p -> p.currents().steadyCurrent()).sum();
@@ -58,12 +55,47 @@ record SupplyGroup(
                         : p.currents().steadyCurrent())
                 .sum();
         double worst = Math.max(release, startUp);
-        double start = StartThreshold.largestCurrent(plans.stream()
-                .flatMap(p -> StartThreshold.of(p.network()).stream())
-                .toList());
+        double needed = worst * (1 + spec.reserve());
         int wanted = spec.isRedundant() ? 1 : 0;
         int spare = Math.min(wanted, count - 1);
         double available = (count - spare) * supply.ratedCurrent().si() * derating(supply, request.site());
+        boolean feeds = needed <= available && spare >= wanted && starts(startCurrent(plans), available);
+        Price price =
+                plans.stream().map(ChainPlan::price).reduce(Price.of(supply).times(count), Price::plus);
+        var cost = new SupplyCost(
+                feeds ? 0 : 1,
+                (int) plans.stream().filter(plan -> !plan.suffices()).count(),
+                0,
+                matchesMains ? 0 : 1,
+                price);
+        return new SupplyGroup(
+                supply, count, spare, wanted, matchesMains, plans, steady, worst, needed, available, List.of(), cost);
+    }
+
+    /**
+     * The same with the protection of each circuit.
+     *
+     * @param farTerminals of the plan of a chain
+     */
+    SupplyGroup protectedBy(List<OutputProtection> devices, Function<ChainPlan, FarTerminal> farTerminals) {
+        if (devices.isEmpty()) {
+            return this;
+        }
+        double all =
+                plans.stream().mapToDouble(p -> p.currents().worstCurrent()).sum();
+        List<CircuitProtection> chosen = plans.stream()
+                .filter(ChainPlan::isCabled)
+                .map(plan -> CircuitProtection.of(
+                        farTerminals.apply(plan),
+                        devices,
+                        FaultSource.of(
+                                plan.source().low(),
+                                availableCurrent,
+                                supply.overload(),
+                                count - spare,
+                                all - plan.currents().worstCurrent())))
+                .flatMap(Optional::stream)
+                .toList();
         return new SupplyGroup(
                 supply,
                 count,
@@ -71,39 +103,12 @@ record SupplyGroup(
                 wanted,
                 matchesMains,
                 plans,
-                steady,
-                worst,
-                worst * (1 + spec.reserve()),
-                start,
-                available,
-                protections(supply, count - spare, plans, available, request, farTerminals));
-    }
-
-    private static List<CircuitProtection> protections(
-            ControlSupply supply,
-            int count,
-            List<ChainPlan> plans,
-            double available,
-            ControlPowerRequest request,
-            Function<ChainPlan, FarTerminal> farTerminals) {
-        if (request.protections().isEmpty()) {
-            return List.of();
-        }
-        double all =
-                plans.stream().mapToDouble(p -> p.currents().worstCurrent()).sum();
-        return plans.stream()
-                .filter(ChainPlan::isCabled)
-                .map(plan -> CircuitProtection.of(
-                        farTerminals.apply(plan),
-                        request.protections(),
-                        FaultSource.of(
-                                plan.source().low(),
-                                available,
-                                supply.overload(),
-                                count,
-                                all - plan.currents().worstCurrent())))
-                .flatMap(Optional::stream)
-                .toList();
+                steadyCurrent,
+                worstCurrent,
+                neededCurrent,
+                availableCurrent,
+                chosen,
+                cost.with(chosen));
     }
 
     private static double rise(ChainPlan plan) {
@@ -139,22 +144,23 @@ record SupplyGroup(
         return spare >= wanted;
     }
 
-    /** A supply that gives just what its loads draw at some voltage on the way up stays there. */
-    boolean starts() {
-        return startCurrent < availableCurrent || startCurrent == 0;
+    /** Largest current while the output rises, A. */
+    double startCurrent() {
+        return startCurrent(plans);
     }
 
-    SupplyCost cost() {
-        Price cables =
-                plans.stream().map(ChainPlan::price).reduce(Price.of(supply).times(count), Price::plus);
-        Price all = protections.stream()
-                .map(protection -> Price.of(protection.device()))
-                .reduce(cables, Price::plus);
-        return new SupplyCost(
-                suffices() && starts() && isRedundantEnough() ? 0 : 1,
-                (int) plans.stream().filter(plan -> !plan.suffices()).count(),
-                (int) protections.stream().filter(p -> !p.holds()).count(),
-                matchesMains ? 0 : 1,
-                all);
+    /** A supply that gives just what its loads draw at some voltage on the way up stays there. */
+    boolean starts() {
+        return starts(startCurrent(), availableCurrent);
+    }
+
+    private static boolean starts(double startCurrent, double available) {
+        return startCurrent < available || startCurrent == 0;
+    }
+
+    private static double startCurrent(List<ChainPlan> plans) {
+        return StartThreshold.largestCurrent(plans.stream()
+                .flatMap(p -> StartThreshold.of(p.network()).stream())
+                .toList());
     }
 }

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
 /**
@@ -20,11 +19,9 @@ final class SupplyPicker {
     private static final int MOST_EXACT = 10;
 
     private final ControlPowerRequest request;
-    private final List<ChainNetwork> networks;
-    private final List<ControlSupply> supplies;
-    private final FeedPoints feeds;
-    private final Map<List<Object>, List<ChainPlan>> plans = new HashMap<>();
-    /** By identity: {@link #plans} keeps one of each, and hashing all there is to a plan is slow. */
+    private final int chainCount;
+    private final List<TriedSupply> supplies;
+    /** By identity: a plan is there once, and hashing all there is to it is slow. */
     private final Map<ChainPlan, FarTerminal> farTerminals = new IdentityHashMap<>();
 
     private final Map<Long, SupplyGroup> groups = new HashMap<>();
@@ -34,16 +31,17 @@ final class SupplyPicker {
     SupplyPicker(
             ControlPowerRequest request, List<ChainNetwork> networks, List<ControlSupply> supplies, FeedPoints feeds) {
         this.request = request;
-        this.networks = networks;
-        this.supplies = supplies;
-        this.feeds = feeds;
+        this.chainCount = networks.size();
+        Map<List<Object>, List<ChainPlan>> plans = new HashMap<>();
+        this.supplies = supplies.stream()
+                .map(supply -> new TriedSupply(supply, request, networks, feeds, plans))
+                .toList();
     }
 
     private record Division(SupplyCost cost, List<SupplyGroup> groups) {}
 
     List<SupplyGroup> pick() {
-        return best(networks.size() == Long.SIZE ? -1L : (1L << networks.size()) - 1)
-                .groups();
+        return best(chainCount == Long.SIZE ? -1L : (1L << chainCount) - 1).groups();
     }
 
     private Division best(long chains) {
@@ -55,7 +53,7 @@ final class SupplyPicker {
             return known;
         }
         Division best = null;
-        for (long candidate : candidates(chains).toArray()) {
+        for (long candidate : candidates(chains)) {
             SupplyGroup group = group(candidate);
             Division rest = best(chains & ~candidate);
             SupplyCost cost = group.cost().plus(rest.cost());
@@ -73,12 +71,35 @@ final class SupplyPicker {
     }
 
     /** Groups with the first of the given chains, larger ones first; one of several chains only if its supply suffices. */
-    private LongStream candidates(long chains) {
+    private List<Long> candidates(long chains) {
+        return chainCount <= MOST_EXACT ? subsets(chains) : runs(chains);
+    }
+
+    private List<Long> subsets(long chains) {
         long first = Long.lowestOneBit(chains);
-        LongStream all = networks.size() <= MOST_EXACT
-                ? LongStream.iterate(chains, s -> s > 0, s -> (s - 1) & chains).filter(s -> (s & first) != 0)
-                : LongStream.iterate(chains, s -> s != 0, s -> s & ~Long.highestOneBit(s));
-        return all.filter(s -> s == first || group(s).cost().overloaded() == 0);
+        return LongStream.iterate(chains, s -> s > 0, s -> (s - 1) & chains)
+                .filter(s -> (s & first) != 0)
+                .filter(s -> s == first || suffices(s))
+                .boxed()
+                .toList();
+    }
+
+    /** A run that is too long only takes more current as it grows, so that the first is the last to be looked at. */
+    private List<Long> runs(long chains) {
+        List<Long> runs = new ArrayList<>();
+        long run = 0;
+        for (long left = chains; left != 0; left &= left - 1) {
+            run |= Long.lowestOneBit(left);
+            if (!runs.isEmpty() && !suffices(run)) {
+                break;
+            }
+            runs.add(run);
+        }
+        return runs.reversed();
+    }
+
+    private boolean suffices(long chains) {
+        return group(chains).cost().overloaded() == 0;
     }
 
     private SupplyGroup group(long chains) {
@@ -87,19 +108,12 @@ final class SupplyPicker {
             return known;
         }
         SupplyGroup best = null;
-        for (ControlSupply supply : supplies) {
-            List<ChainPlan> plans = IntStream.range(0, networks.size())
-                    .filter(k -> (chains >> k & 1) != 0)
-                    .mapToObj(k -> plan(k, supply))
-                    .flatMap(List::stream)
-                    .toList();
-            boolean matches = MainsMatch.hasVoltage(request.mains(), supply);
-            // one alone is never redundant, so it is tried only where there is no choice
-            int fewest = request.spec().isRedundant() ? Math.min(2, supply.mostParallel()) : 1;
-            for (int count = fewest; count <= supply.mostParallel(); count++) {
-                SupplyGroup group = SupplyGroup.of(supply, count, matches, plans, request, this::farTerminal);
+        for (TriedSupply supply : supplies) {
+            for (int count = supply.fewest(); count <= supply.most(); count++) {
+                SupplyGroup group = supply.group(chains, count);
                 if (best == null || isBetter(group, best)) {
-                    best = group;
+                    SupplyGroup whole = group.protectedBy(request.protections(), this::farTerminal);
+                    best = best == null || isBetter(whole, best) ? whole : best;
                 }
             }
         }
@@ -123,14 +137,5 @@ final class SupplyPicker {
                     : group.availableCurrent() > best.availableCurrent();
         }
         return group.cost().compareTo(best.cost()) < 0;
-    }
-
-    private List<ChainPlan> plan(int network, ControlSupply supply) {
-        SourceVoltages source = SourceVoltages.of(supply);
-        double available = supply.ratedCurrent().si() * SupplyGroup.derating(supply, request.site());
-        FaultSource fault = FaultSource.of(source.low(), available, supply.overload(), 1, 0);
-        var farEnd = new FarEnd(request.protections(), fault);
-        return plans.computeIfAbsent(
-                List.of(network, source, fault), key -> feeds.plan(networks.get(network), source, farEnd));
     }
 }
