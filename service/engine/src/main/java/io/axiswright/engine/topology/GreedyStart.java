@@ -26,6 +26,9 @@ final class GreedyStart {
     private record Step(
             @Nullable Insertion spot, @Nullable Node node, int type, List<Integer> axes, double costPerAxis) {}
 
+    /** A gateway with the axes it takes, if any, and whether the commands of some were too many for its trunk. */
+    private record Filling(@Nullable Step step, boolean rateBinds) {}
+
     private final LayoutModel model;
     private final Surroundings surroundings;
     private final Relays relays;
@@ -172,14 +175,32 @@ final class GreedyStart {
                 .filter(this::roomForRelays)
                 .sorted(Comparator.comparingLong(Insertion::cost))
                 .toList();
+        if (spots.isEmpty()) {
+            return null;
+        }
         Map<Integer, List<Integer>> byZone = zones.split(axes);
         Step best = null;
         for (int type = 0; type < model.types().size(); type++) {
             for (var inZone : byZone.entrySet()) {
-                best = better(best, opening(place, type, inZone.getKey(), inZone.getValue(), spots));
+                List<Integer> candidates = inZone.getValue();
+                double least = leastPerAxis(place, model.types().get(type), candidates, spots.getFirst());
+                if (best == null || least < best.costPerAxis) {
+                    best = better(best, opening(place, type, inZone.getKey(), candidates, spots));
+                }
             }
         }
         return best;
+    }
+
+    /** What each axis costs at the cheapest spot, were there brake outputs and commands for all: never more than in truth. */
+    private double leastPerAxis(int place, LayoutModel.Type type, List<Integer> candidates, Insertion cheapest) {
+        double open = (double) type.price() + cheapest.cost();
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < Math.min(type.drivePorts(), candidates.size()); k++) {
+            open += net(candidates.get(k), place);
+            least = Math.min(least, open / (k + 1));
+        }
+        return least;
     }
 
     private boolean roomForRelays(Insertion spot) {
@@ -190,16 +211,20 @@ final class GreedyStart {
         Step best = null;
         int tried = 0;
         for (Insertion spot : spots) {
-            if (tried < SPOTS && accepts(spot, type, zone)) {
+            if (accepts(spot, model.types().get(type), zone)) {
+                Filling filling = filled(spot, place, type, axes, states[spot.trunk().port].rate());
+                best = better(best, filling.step);
                 tried++;
-                best = better(best, filled(spot, place, type, axes, states[spot.trunk().port].rate()));
+                // a dearer spot is better only where it takes axes whose commands are too many for this one
+                if (tried == SPOTS || !filling.rateBinds) {
+                    break;
+                }
             }
         }
         return best;
     }
 
-    private boolean accepts(Insertion spot, int typeIndex, int zone) {
-        var type = model.types().get(typeIndex);
+    private boolean accepts(Insertion spot, LayoutModel.Type type, int zone) {
         TrunkState state = states[spot.trunk().port];
         int depth = spot.trunk().chain.size() + spot.places().size();
         if (depth > Math.min(type.chainDepth(), state.depth())) {
@@ -219,12 +244,13 @@ final class GreedyStart {
                 });
     }
 
-    private @Nullable Step filled(Insertion spot, int place, int typeIndex, List<Integer> candidates, long rateLeft) {
+    private Filling filled(Insertion spot, int place, int typeIndex, List<Integer> candidates, long rateLeft) {
         var type = model.types().get(typeIndex);
         double open = (double) type.price() + spot.cost();
         var axes = new ArrayList<Integer>();
         int brakes = 0;
         long rate = 0;
+        boolean rateBinds = false;
         int bestCount = 0;
         double bestShare = Double.POSITIVE_INFINITY;
         for (int index : candidates) {
@@ -232,20 +258,27 @@ final class GreedyStart {
             if (axes.size() == type.drivePorts()) {
                 break;
             }
-            if ((!axis.brake() || brakes < type.brakeOutputs()) && rate + axis.rate() <= rateLeft) {
-                axes.add(index);
-                brakes += axis.brake() ? 1 : 0;
-                rate += axis.rate();
-                open += net(index, place);
-                if (open / axes.size() < bestShare) {
-                    bestShare = open / axes.size();
-                    bestCount = axes.size();
-                }
+            if (axis.brake() && brakes == type.brakeOutputs()) {
+                continue;
+            }
+            if (rate + axis.rate() > rateLeft) {
+                rateBinds = true;
+                continue;
+            }
+            axes.add(index);
+            brakes += axis.brake() ? 1 : 0;
+            rate += axis.rate();
+            open += net(index, place);
+            if (open / axes.size() < bestShare) {
+                bestShare = open / axes.size();
+                bestCount = axes.size();
             }
         }
-        return bestCount == 0
-                ? null
-                : new Step(spot, null, typeIndex, List.copyOf(axes.subList(0, bestCount)), bestShare);
+        return new Filling(
+                bestCount == 0
+                        ? null
+                        : new Step(spot, null, typeIndex, List.copyOf(axes.subList(0, bestCount)), bestShare),
+                rateBinds);
     }
 
     /** The nearest axes still to be connected, those that pay most first. */

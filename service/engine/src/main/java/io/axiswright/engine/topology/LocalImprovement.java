@@ -66,12 +66,7 @@ final class LocalImprovement {
 
     private boolean moved(int axis, Node to) {
         Node old = editor.nodeOf(axis);
-        return old != null
-                && attempt(() -> {
-                    Trunk from = editor.trunkOf(old);
-                    editor.move(axis, to);
-                    return holds(editor.trunkOf(to)) && holds(from);
-                });
+        return old != null && attempt(() -> editor.move(axis, to), editor.trunkOf(to), editor.trunkOf(old));
     }
 
     private boolean exchangeAxes() {
@@ -103,11 +98,11 @@ final class LocalImprovement {
         if (!editor.spur(a, nodeB).plus(editor.spur(b, nodeA)).betterThan(now)) {
             return false;
         }
-        return attempt(() -> {
+        Runnable exchange = () -> {
             editor.move(a, nodeB);
             editor.move(b, nodeA);
-            return holds(editor.trunkOf(nodeA)) && holds(editor.trunkOf(nodeB));
-        });
+        };
+        return attempt(exchange, editor.trunkOf(nodeA), editor.trunkOf(nodeB));
     }
 
     private boolean rebuildGateways() {
@@ -126,10 +121,8 @@ final class LocalImprovement {
         if (place != node.place && !editor.room(place)) {
             return false;
         }
-        return attempt(() -> {
-            editor.rebuild(node, place, type);
-            return holds(editor.trunkOf(node));
-        });
+        Trunk trunk = editor.trunkOf(node);
+        return attempt(() -> editor.rebuild(node, place, type), trunk, trunk);
     }
 
     private boolean shiftGateways() {
@@ -145,12 +138,11 @@ final class LocalImprovement {
             Trunk from = editor.trunkOf(node);
             for (int spot = 0; spot <= to.chain.size() - (to == from ? 1 : 0); spot++) {
                 int position = spot;
-                boolean gained = attempt(() -> {
+                Runnable shift = () -> {
                     editor.take(node);
                     editor.put(node, to, position);
-                    return holds(from) && holds(to);
-                });
-                if (gained) {
+                };
+                if (attempt(shift, from, to)) {
                     return true;
                 }
             }
@@ -259,6 +251,15 @@ final class LocalImprovement {
     private boolean attempt(BooleanSupplier change) {
         Score before = editor.score();
         return editor.attempt(() -> change.getAsBoolean() && editor.score().betterThan(before));
+    }
+
+    /** As above; the score is known at once, so the limits of the trunks are only looked at if the layout is better. */
+    private boolean attempt(Runnable change, Trunk one, Trunk other) {
+        Score before = editor.score();
+        return editor.attempt(() -> {
+            change.run();
+            return editor.score().betterThan(before) && holds(one) && (other == one || holds(other));
+        });
     }
 
     private boolean holds(Trunk trunk) {
