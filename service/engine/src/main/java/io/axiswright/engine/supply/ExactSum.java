@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Finds numbers that add up to an exact sum: all sums of one half of them, sorted, are searched for what each sum of the other
- * half lacks. Tries the smallest numbers first and more of them while that fails; gives up at 36, of which there are 7e10
+ * Finds numbers that add up to an exact sum: all sums of one half of them are searched for what each sum of the other half
+ * lacks. Tries the smallest numbers first and more of them while that fails; gives up at 36, of which there are 7e10
  * subsets, far more than there are µA on a line.
  */
 final class ExactSum {
@@ -38,12 +38,11 @@ final class ExactSum {
         var some = places(places, 0);
         var others = places(places, 1);
         long[] sums = sums(some, numbers);
-        long[] sorted = sums.clone();
-        Arrays.sort(sorted);
+        var known = new SumSet(sums);
         long[] otherSums = sums(others, numbers);
         for (int mask = 0; mask < otherSums.length; mask++) {
             long lacking = sum - otherSums[mask];
-            if (Arrays.binarySearch(sorted, lacking) >= 0) {
+            if (known.contains(lacking)) {
                 var found = new BitSet();
                 add(found, others, mask);
                 add(found, some, indexOf(sums, lacking));
