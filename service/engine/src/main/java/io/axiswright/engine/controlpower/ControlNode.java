@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param directLength length of cable the way from the control supply straight to it needs
  * @param loads the axes on its spurs
  * @param devices the field devices fed through it
+ * @param otherWays the way straight to it from a control supply at each of the further places; none if absent
  */
 public record ControlNode(
         String id,
@@ -29,12 +30,14 @@ public record ControlNode(
         @Bounds(min = 0, max = 1000) Length feedLength,
         @Bounds(min = 0, max = 1000) Length directLength,
         @Count(max = 256) List<ControlLoad> loads,
-        @Count(max = 1024) List<FieldLoad> devices) {
+        @Count(max = 1024) List<FieldLoad> devices,
+        @Count(max = 16) @Nullable List<SupplyWay> otherWays) {
 
     /** Keeps the lists from being changed. */
     public ControlNode {
         loads = List.copyOf(loads);
         devices = List.copyOf(devices);
+        otherWays = otherWays == null ? null : List.copyOf(otherWays);
     }
 
     /** A gateway without field devices, as far from the control supply as from where it is fed. */
@@ -46,11 +49,27 @@ public record ControlNode(
             @Nullable String upstream,
             Length feedLength,
             List<ControlLoad> loads) {
-        this(id, gateway, chain, depth, upstream, feedLength, feedLength, loads, List.of());
+        this(id, gateway, chain, depth, upstream, feedLength, feedLength, loads, List.of(), null);
     }
 
     /** The same fed straight from the control supply. */
     ControlNode fedDirectly() {
-        return new ControlNode(id, gateway, chain, depth, null, directLength, directLength, loads, devices);
+        return new ControlNode(id, gateway, chain, depth, null, directLength, directLength, loads, devices, otherWays);
+    }
+
+    /** The same with control supplies at a further place. */
+    ControlNode fedFrom(String place) {
+        Length direct = wayList().stream()
+                .filter(way -> way.place().equals(place))
+                .map(SupplyWay::length)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("requests without a way are refused"));
+        Length feed = upstream == null ? direct : feedLength;
+        return new ControlNode(id, gateway, chain, depth, upstream, feed, direct, loads, devices, otherWays);
+    }
+
+    /** The ways from further places, be they absent or none. */
+    List<SupplyWay> wayList() {
+        return otherWays == null ? List.of() : otherWays;
     }
 }

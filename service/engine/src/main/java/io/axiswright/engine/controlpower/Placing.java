@@ -19,7 +19,7 @@ final class Placing {
                 supply.id(),
                 group.count(),
                 group.spare(),
-                request.spec().place(),
+                group.place(),
                 group.plans().stream()
                         .map(plan -> plan.network().chain())
                         .distinct()

@@ -30,6 +30,7 @@ final class RequestFaults {
         RequestFaults check = new RequestFaults();
         check.ids(request.nodes());
         check.feeds(request.nodes());
+        check.ways(request);
         if (!check.faults.isEmpty()) {
             throw new InvalidDesign(check.faults);
         }
@@ -58,6 +59,22 @@ final class RequestFaults {
         }
         if (chains.size() > MOST_CHAINS) {
             fault("/nodes", FaultCode.WRONG_COUNT, chains.size() + " chains", "at most " + MOST_CHAINS + " chains");
+        }
+    }
+
+    /** Supplies at a further place must be able to reach every gateway there is. */
+    private void ways(ControlPowerRequest request) {
+        for (int k = 0; k < request.nodes().size(); k++) {
+            ControlNode node = request.nodes().get(k);
+            for (String place : request.spec().furtherPlaceList()) {
+                if (node.wayList().stream().noneMatch(way -> way.place().equals(place))) {
+                    fault(
+                            "/nodes/" + k + "/otherWays",
+                            FaultCode.MISSING,
+                            "no way from " + place,
+                            "a way for each of spec.furtherPlaces");
+                }
+            }
         }
     }
 

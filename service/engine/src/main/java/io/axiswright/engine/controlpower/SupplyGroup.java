@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * Chains that share one output, fed by one control supply or several of a kind in parallel.
  *
  * @param supply the supply
+ * @param place id of the place they stand at
  * @param count how many in parallel
  * @param spare how many of them may fail
  * @param wanted how many may have to fail
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  */
 record SupplyGroup(
         ControlSupply supply,
+        String place,
         int count,
         int spare,
         int wanted,
@@ -41,7 +43,12 @@ record SupplyGroup(
 
     /** Without protections: no dearer than with them, so that a group too dear already needs none worked out. */
     static SupplyGroup of(
-            ControlSupply supply, int count, boolean matchesMains, List<ChainPlan> plans, ControlPowerRequest request) {
+            ControlSupply supply,
+            String place,
+            int count,
+            boolean matchesMains,
+            List<ChainPlan> plans,
+            ControlPowerRequest request) {
         var spec = request.spec();
         double steady =
                 plans.stream().mapToDouble(p -> p.currents().steadyCurrent()).sum();
@@ -69,7 +76,19 @@ record SupplyGroup(
                 matchesMains ? 0 : 1,
                 price);
         return new SupplyGroup(
-                supply, count, spare, wanted, matchesMains, plans, steady, worst, needed, available, List.of(), cost);
+                supply,
+                place,
+                count,
+                spare,
+                wanted,
+                matchesMains,
+                plans,
+                steady,
+                worst,
+                needed,
+                available,
+                List.of(),
+                cost);
     }
 
     /**
@@ -98,6 +117,7 @@ record SupplyGroup(
                 .toList();
         return new SupplyGroup(
                 supply,
+                place,
                 count,
                 spare,
                 wanted,

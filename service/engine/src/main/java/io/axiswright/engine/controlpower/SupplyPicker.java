@@ -9,10 +9,11 @@ import java.util.Map;
 import java.util.stream.LongStream;
 
 /**
- * Divides the chains among control supplies at least cost, supplies and cables together. As a supply holds its output
+ * Divides the chains among control supplies, and those among the places where they may stand, at least cost, supplies and
+ * cables together. As a supply holds its output
  * voltage whatever hangs on it, chains on one supply do not act on each other and each is planned alone. Every division is
  * tried up to {@value #MOST_EXACT} chains, and beyond that every division into runs of neighbouring chains. Equal costs:
- * the first in the order of the chains and of the catalogue, larger groups first.
+ * the first in the order of the chains, of the catalogue and of the places, larger groups first.
  */
 final class SupplyPicker {
 
@@ -27,14 +28,17 @@ final class SupplyPicker {
     private final Map<Long, SupplyGroup> groups = new HashMap<>();
     private final Map<Long, Division> divisions = new HashMap<>();
 
-    /** Supplies that the mains can feed are tried; there must be one. At most 64 chains. */
-    SupplyPicker(
-            ControlPowerRequest request, List<ChainNetwork> networks, List<ControlSupply> supplies, FeedPoints feeds) {
+    /**
+     * A search.
+     *
+     * @param places with the same chains, at most 64; at least one place
+     * @param supplies those the mains can feed; at least one
+     */
+    SupplyPicker(ControlPowerRequest request, List<SupplyPlace> places, List<ControlSupply> supplies) {
         this.request = request;
-        this.chainCount = networks.size();
-        Map<List<Object>, List<ChainPlan>> plans = new HashMap<>();
+        this.chainCount = places.getFirst().networks().size();
         this.supplies = supplies.stream()
-                .map(supply -> new TriedSupply(supply, request, networks, feeds, plans))
+                .flatMap(supply -> places.stream().map(place -> new TriedSupply(supply, place, request)))
                 .toList();
     }
 

@@ -6,40 +6,26 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A control supply that is tried for one group of chains after the other: each chain is planned for it once. */
+/** A control supply that is tried at a place for one group of chains after the other. */
 final class TriedSupply {
 
     private final ControlSupply supply;
+    private final SupplyPlace place;
     private final boolean matchesMains;
     private final ControlPowerRequest request;
-    private final List<ChainNetwork> networks;
-    private final FeedPoints feeds;
     private final SourceVoltages source;
     private final FarEnd farEnd;
-    private final Map<List<Object>, List<ChainPlan>> sharedPlans;
     private final Map<Integer, List<ChainPlan>> plans = new HashMap<>();
 
-    /**
-     * A supply to try.
-     *
-     * @param sharedPlans of supplies of one voltage and one fault current, which share them
-     */
-    TriedSupply(
-            ControlSupply supply,
-            ControlPowerRequest request,
-            List<ChainNetwork> networks,
-            FeedPoints feeds,
-            Map<List<Object>, List<ChainPlan>> sharedPlans) {
+    TriedSupply(ControlSupply supply, SupplyPlace place, ControlPowerRequest request) {
         this.supply = supply;
+        this.place = place;
         this.matchesMains = MainsMatch.hasVoltage(request.mains(), supply);
         this.request = request;
-        this.networks = networks;
-        this.feeds = feeds;
         this.source = SourceVoltages.of(supply);
         double available = supply.ratedCurrent().si() * SupplyGroup.derating(supply, request.site());
         this.farEnd =
                 new FarEnd(request.protections(), FaultSource.of(source.low(), available, supply.overload(), 1, 0));
-        this.sharedPlans = sharedPlans;
     }
 
     /** The fewest in parallel; one alone is never redundant, so it is tried only where there is no choice. */
@@ -61,13 +47,10 @@ final class TriedSupply {
         for (long left = chains; left != 0; left &= left - 1) {
             all.addAll(plan(Long.numberOfTrailingZeros(left)));
         }
-        return SupplyGroup.of(supply, count, matchesMains, all, request);
+        return SupplyGroup.of(supply, place.id(), count, matchesMains, all, request);
     }
 
     private List<ChainPlan> plan(int network) {
-        return plans.computeIfAbsent(
-                network,
-                k -> sharedPlans.computeIfAbsent(
-                        List.of(k, source, farEnd.source()), key -> feeds.plan(networks.get(k), source, farEnd)));
+        return plans.computeIfAbsent(network, k -> place.plan(k, source, farEnd));
     }
 }

@@ -233,7 +233,24 @@ public final class DesignCheck {
         } else if (network.places().stream().noneMatch(place -> place.id().equals(controlPower.place()))) {
             dangling("/controlPower/place", "place of the network", controlPower.place(), "network.places");
         }
+        checkFurtherPlaces(network, controlPower);
         checkFieldDevices(controlPower.fieldDeviceList());
+    }
+
+    private void checkFurtherPlaces(@Nullable Network network, ControlPower controlPower) {
+        List<String> further = controlPower.furtherPlaceList();
+        Set<String> known = network == null
+                ? Set.of()
+                : network.places().stream().map(Place::id).collect(Collectors.toSet());
+        Set<String> seen = new HashSet<>(Set.of(controlPower.place()));
+        for (int k = 0; k < further.size(); k++) {
+            String pointer = "/controlPower/furtherPlaces/" + k;
+            if (network != null && !known.contains(further.get(k))) {
+                dangling(pointer, "place of the network", further.get(k), "network.places");
+            } else if (!seen.add(further.get(k))) {
+                fault(pointer, FaultCode.DUPLICATE_ID, further.get(k) + " is named twice", "each place once");
+            }
+        }
     }
 
     private void checkFieldDevices(List<FieldDevice> devices) {

@@ -8,6 +8,7 @@ import io.axiswright.engine.controlpower.ControlLoad;
 import io.axiswright.engine.controlpower.ControlNode;
 import io.axiswright.engine.controlpower.ControlPowerRequest;
 import io.axiswright.engine.controlpower.FieldLoad;
+import io.axiswright.engine.controlpower.SupplyWay;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.FieldDevice;
@@ -102,7 +103,10 @@ final class ControlPowerParts {
                 between(from, gateway.place()),
                 between(Needed.controlPower(design).place(), gateway.place()),
                 loads(gateway),
-                devices(gateway));
+                devices(gateway),
+                Needed.controlPower(design).furtherPlaceList().stream()
+                        .map(place -> new SupplyWay(place, between(place, gateway.place())))
+                        .toList());
     }
 
     private Length between(String from, String to) {

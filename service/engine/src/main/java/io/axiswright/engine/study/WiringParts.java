@@ -5,6 +5,7 @@ import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.controlpower.ChainFeed;
 import io.axiswright.engine.controlpower.FeedLink;
 import io.axiswright.engine.controlpower.PlacedControlSupply;
 import io.axiswright.engine.design.Axis;
@@ -121,9 +122,18 @@ final class WiringParts {
     }
 
     private void runControlCables() {
-        Position supply = place(Needed.controlPower(design).place());
+        Map<String, Position> supplies = new HashMap<>();
+        run.controlPower().supplies().forEach(supply -> supplies.put(supply.id(), place(supply.place())));
+        Map<String, Position> feeding = new HashMap<>();
+        for (ChainFeed chain : run.controlPower().chains()) {
+            if (chain.feedPoint() != null && chain.supply() != null) {
+                feeding.put(chain.feedPoint(), Objects.requireNonNull(supplies.get(chain.supply())));
+            }
+        }
         for (FeedLink link : run.controlPower().links()) {
-            Position from = link.upstream() == null ? supply : standing(link.upstream());
+            Position from = link.upstream() == null
+                    ? Objects.requireNonNull(feeding.get(link.node()))
+                    : standing(link.upstream());
             runCable("gateway " + link.node(), link.item(), from, standing(link.node()), "/design/controlPower");
         }
     }

@@ -79,7 +79,8 @@ class ControlModesTest {
                 new Voltage(19.2),
                 new Current(20),
                 new Current(inrush));
-        return new ControlNode("g", gateway, "p", 1, null, new Length(10), new Length(10), List.of(), List.of(devices));
+        return new ControlNode(
+                "g", gateway, "p", 1, null, new Length(10), new Length(10), List.of(), List.of(devices), null);
     }
 
     /** V = (V_s − R I + √((V_s − R I)² − 4 (1 + R G) R P)) / (2 (1 + R G)) behind one resistance. */
@@ -253,6 +254,7 @@ class ControlModesTest {
                 node.feedLength(),
                 NO_CABLE_REACHES,
                 loads,
-                devices);
+                devices,
+                null);
     }
 }

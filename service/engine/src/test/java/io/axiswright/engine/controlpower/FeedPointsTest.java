@@ -57,7 +57,8 @@ class FeedPointsTest {
                     new Length(10),
                     new Length(10 + directStep * k),
                     List.of(load("x" + k, k, logic[k], brake(4, 2, 20.4))),
-                    List.of()));
+                    List.of(),
+                    null));
         }
         return nodes;
     }
@@ -142,7 +143,8 @@ class FeedPointsTest {
                                             node.directLength(),
                                             node.directLength(),
                                             node.loads(),
-                                            node.devices()));
+                                            node.devices(),
+                                            null));
         });
         return runs.stream()
                 .map(run -> cables.pick(

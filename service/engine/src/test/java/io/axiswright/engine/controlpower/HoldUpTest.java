@@ -37,7 +37,7 @@ class HoldUpTest {
     private static ControlPowerResult size(@Nullable Time keepAlive, List<BufferUnit> buffers, ControlNode... nodes) {
         return new ControlPowerSizing()
                 .size(new ControlPowerRequest(
-                        new ControlPower("panel", 0, true, null, keepAlive, null),
+                        new ControlPower("panel", 0, true, null, keepAlive, null, null),
                         SITE,
                         MAINS,
                         List.of(nodes),
@@ -122,7 +122,8 @@ class HoldUpTest {
                 List.of(stopping(20, 0.4, false)),
                 List.of(
                         new FieldLoad(device("sensor", LoadLaw.CONSTANT_CURRENT, 0.5, false), 0),
-                        new FieldLoad(device("valve", LoadLaw.RESISTIVE, 2, true), 1)));
+                        new FieldLoad(device("valve", LoadLaw.RESISTIVE, 2, true), 1)),
+                null);
         var result = new ControlPowerSizing()
                 .size(new ControlPowerRequest(
                         new ControlPower("panel", 0, true),

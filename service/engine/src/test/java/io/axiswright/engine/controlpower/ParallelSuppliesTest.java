@@ -37,7 +37,7 @@ class ParallelSuppliesTest {
     private static ControlPowerResult size(boolean redundant, double altitude, ControlSupply... supplies) {
         return new ControlPowerSizing()
                 .size(new ControlPowerRequest(
-                        new ControlPower("panel", 0.2, true, null, null, redundant),
+                        new ControlPower("panel", 0.2, true, null, null, redundant, null),
                         new Site(celsius(40), celsius(40), new Length(altitude)),
                         MAINS,
                         List.of(LOAD),

@@ -169,16 +169,19 @@ class DesignCheckTest {
     }
 
     @Test
-    void findsFieldDevicesThatHangOnNothingOrShareAnId() {
+    void findsFieldDevicesThatHangOnNothingOrShareAnIdAndSuppliesNowhere() {
         var axis = axis("a", null, SCREW, new Dwell(new Time(1), null, null, false));
         Design d = design(List.of(axis), network("panel", "p1"), "panel", "zone");
         var sensor = new FieldDevice(
                 "sensor", "a", LoadLaw.CONSTANT_CURRENT, new Current(0.1), new Voltage(18), false, null);
         var lost =
                 new FieldDevice("sensor", "nowhere", LoadLaw.RESISTIVE, new Current(0.1), new Voltage(18), true, null);
-        var power = new ControlPower("panel", 0.2, false, List.of(sensor, lost), null, null);
-        assertThat(faults(Copies.with(d, "controlPower", power)))
+        var power = new ControlPower("panel", 0.2, false, List.of(sensor, lost), null, null, null);
+        var elsewhere = Copies.with(power, "furtherPlaces", List.of("panel", "attic"));
+        assertThat(faults(Copies.with(d, "controlPower", elsewhere)))
                 .containsExactlyInAnyOrder(
+                        Map.entry("/controlPower/furtherPlaces/0", FaultCode.DUPLICATE_ID),
+                        Map.entry("/controlPower/furtherPlaces/1", FaultCode.DANGLING_REFERENCE),
                         Map.entry("/controlPower/fieldDevices/1/id", FaultCode.DUPLICATE_ID),
                         Map.entry("/controlPower/fieldDevices/1/axis", FaultCode.DANGLING_REFERENCE));
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.InstanceOfAssertFactories.DOUBLE;
 
 import io.axiswright.engine.Copies;
+import io.axiswright.engine.bill.LineDemand;
 import io.axiswright.engine.catalogue.BufferKind;
 import io.axiswright.engine.catalogue.BufferUnit;
 import io.axiswright.engine.catalogue.Catalogue;
@@ -26,6 +27,7 @@ import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.topology.LayoutEffort;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Sensors, protection, buffers and redundant supplies from the design to supply and bill. */
@@ -39,7 +41,7 @@ class ControlPowerStudyTest {
     private static StudyResult study(boolean redundant) {
         Design d = TestCell.design(2);
         var design = Copies.with(
-                d, "controlPower", new ControlPower("panel-0", 0.2, true, List.of(SENSOR), null, redundant));
+                d, "controlPower", new ControlPower("panel-0", 0.2, true, List.of(SENSOR), null, redundant, null));
         Catalogue c = TestCell.catalogue();
         var protection = new OutputProtection(
                 "channel",
@@ -130,5 +132,35 @@ class ControlPowerStudyTest {
                 .filteredOn(line -> line.item().equals(placed.item()))
                 .singleElement()
                 .satisfies(line -> assertThat(line.quantity()).isEqualByComparingTo("2"));
+    }
+
+    /** The chain starts at panel-0, 16 m from panel-1: a supply that may stand at either stands as if it had to stand there. */
+    @Test
+    void aSupplyAtAFurtherPlaceIsFedAndCabledFromThere() {
+        var free = study("panel-1", List.of("panel-0"));
+        var bound = study("panel-0", null);
+
+        assertThat(study("panel-1", null).controlPower().links())
+                .isNotEqualTo(bound.controlPower().links());
+        assertThat(free.controlPower()).isEqualTo(bound.controlPower());
+        assertThat(free.supply()).isEqualTo(bound.supply());
+        assertThat(boughtFor(free, "/design/controlPower")).isEqualTo(boughtFor(bound, "/design/controlPower"));
+        assertThat(boughtFor(free, "/design/installation")).isEqualTo(boughtFor(bound, "/design/installation"));
+    }
+
+    private static List<LineDemand> boughtFor(StudyResult result, String pointer) {
+        return result.billOfMaterials().required().lines().stream()
+                .flatMap(line -> line.demands().stream())
+                .filter(demand -> demand.pointer().equals(pointer))
+                .toList();
+    }
+
+    private static StudyResult study(String place, @Nullable List<String> furtherPlaces) {
+        var design = Copies.with(
+                TestCell.design(16),
+                "controlPower",
+                new ControlPower(place, 0.2, true, null, null, null, furtherPlaces));
+        var request = TestCell.request(16);
+        return STUDY.system(new StudyRequest(request.codeBasis(), request.catalogue(), design));
     }
 }
