@@ -162,6 +162,9 @@ public enum FindingCode {
     // enclosure
     ENCLOSURE_TOO_HOT,
 
+    // energy
+    ENERGY_LOAD_LOSS_UNKNOWN,
+
     // fault
     FAULT_INTERRUPTING_RATING_LOW,
     FAULT_LOAD_RATING_LOW,
