@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param timePerYear how long its cycles run in a year, up to a leap year of 8784 h; for the rest it is taken as switched off
  * @param energyPrice price of one kilowatt-hour at the supply terminals; no cost is worked out if absent
- * @param life the life over which the cost of cables is weighed; not weighed if absent
+ * @param life the life over which the cost of cables is weighed, with an energy price only; not weighed if absent
  */
 public record Operation(
         @Bounds(above = 0, max = 31_622_400) Time timePerYear,

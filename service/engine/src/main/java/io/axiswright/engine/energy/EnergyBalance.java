@@ -4,6 +4,7 @@ import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Energy;
+import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.ArrayList;
@@ -29,6 +30,15 @@ public final class EnergyBalance {
         Map<EnergyPurpose, Double> watts = watts(request);
         double total = watts.values().stream().mapToDouble(w -> w).sum();
         YearlyUse whole = year.use(total);
+        List<Finding> findings = new ArrayList<>(findings(request));
+        List<Derivation> derivations = new ArrayList<>(List.of(derivation(watts, request, whole.energy())));
+        List<CableEconomy> cables = null;
+        if (request.operation().life() != null && sameCurrency(request)) {
+            var least = new LeastCost(request.operation());
+            cables = least.of(request.cables());
+            findings.addAll(least.findings());
+            derivations.add(least.derivation());
+        }
         return new EnergyResult(
                 request.operation().timePerYear(),
                 whole,
@@ -48,8 +58,9 @@ public final class EnergyBalance {
                         .map(one -> new ConductorEnergy(
                                 one.circuit(), year.use(one.loss().si())))
                         .toList(),
-                findings(request),
-                List.of(derivation(watts, request, whole.energy())));
+                cables,
+                List.copyOf(findings),
+                List.copyOf(derivations));
     }
 
     private static Map<EnergyPurpose, Double> watts(EnergyRequest request) {
@@ -131,7 +142,19 @@ public final class EnergyBalance {
                     new Ratio(unknown),
                     new Ratio(request.axes().size())));
         }
-        return List.copyOf(findings);
+        if (request.operation().life() != null && !sameCurrency(request)) {
+            findings.add(FindingCode.ENERGY_CURRENCIES_DIFFER.at("the machine", POINTER, "completeness", null, null));
+        }
+        return findings;
+    }
+
+    /** The prices of a catalogue are in one currency. */
+    private static boolean sameCurrency(EnergyRequest request) {
+        Money price = request.operation().energyPrice();
+        return price != null
+                && request.cables().stream()
+                        .flatMap(c -> c.options().stream())
+                        .allMatch(o -> o.price().currency().equals(price.currency()));
     }
 
     private static Derivation derivation(Map<EnergyPurpose, Double> watts, EnergyRequest request, Energy total) {

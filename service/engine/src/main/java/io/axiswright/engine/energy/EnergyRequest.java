@@ -11,10 +11,12 @@ import java.util.List;
  * @param buses its DC buses
  * @param controlSupplies its control supplies
  * @param conductors the conductors of its circuits
+ * @param cables the cables its circuits could have; weighed only where the operation has a life
  */
 public record EnergyRequest(
         Operation operation,
         List<AxisPower> axes,
         List<BusPower> buses,
         List<ControlSupplyPower> controlSupplies,
-        List<ConductorLoss> conductors) {}
+        List<ConductorLoss> conductors,
+        List<CableOptions> cables) {}

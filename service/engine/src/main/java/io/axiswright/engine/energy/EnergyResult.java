@@ -4,6 +4,7 @@ import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.quantity.Time;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The energy of a machine in a year. The shares add up to the total; so do axes, resistors of the buses, control supplies and
@@ -16,6 +17,8 @@ import java.util.List;
  * @param buses every DC bus
  * @param controlSupplies every control supply
  * @param conductors every circuit that has a power cable
+ * @param cables what the cables of the circuits cost over the life of the machine; absent if the operation has no life, and
+ *     where energy and catalogue are priced in different currencies. Circuits whose selected cable has no price are left out
  * @param findings remarks
  * @param derivations how the total came about
  */
@@ -27,5 +30,6 @@ public record EnergyResult(
         List<BusEnergy> buses,
         List<ControlSupplyEnergy> controlSupplies,
         List<ConductorEnergy> conductors,
+        @Nullable List<CableEconomy> cables,
         List<Finding> findings,
         List<Derivation> derivations) {}

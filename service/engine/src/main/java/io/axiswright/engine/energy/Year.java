@@ -26,13 +26,19 @@ record Year(Operation operation) {
 
     private @Nullable Money cost(Energy energy) {
         Money price = operation.energyPrice();
-        return price == null || energy.si() < 0
-                ? null
-                : rounded(
-                        price.amount()
-                                .multiply(BigDecimal.valueOf(energy.si()))
-                                .divide(JOULES_PER_KILOWATT_HOUR, MathContext.DECIMAL64),
-                        price.currency());
+        return price == null || energy.si() < 0 ? null : rounded(price(price, energy), price.currency());
+    }
+
+    /** What a mean power costs in a year, not rounded. */
+    BigDecimal price(Money perKilowattHour, double watts) {
+        return price(perKilowattHour, energy(watts));
+    }
+
+    private static BigDecimal price(Money perKilowattHour, Energy energy) {
+        return perKilowattHour
+                .amount()
+                .multiply(BigDecimal.valueOf(energy.si()))
+                .divide(JOULES_PER_KILOWATT_HOUR, MathContext.DECIMAL64);
     }
 
     /** An amount in whole minor units of its currency. */

@@ -164,6 +164,8 @@ public enum FindingCode {
 
     // energy
     ENERGY_LOAD_LOSS_UNKNOWN,
+    ENERGY_CURRENCIES_DIFFER,
+    ENERGY_THICKER_CABLE_CHEAPER,
 
     // fault
     FAULT_INTERRUPTING_RATING_LOW,

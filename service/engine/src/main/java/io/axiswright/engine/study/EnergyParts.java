@@ -34,6 +34,7 @@ final class EnergyParts {
     static EnergyRequest request(StudyRun run, Operation operation) {
         Map<String, AxisPower> axes = new LinkedHashMap<>();
         run.duty().axes().forEach(duty -> addAxis(duty, run.stock(), axes));
+        var heat = new CableHeat(run);
         return new EnergyRequest(
                 operation,
                 List.copyOf(axes.values()),
@@ -41,7 +42,8 @@ final class EnergyParts {
                 run.controlPower().supplies().stream()
                         .map(supply -> new ControlSupplyPower(supply.id(), supply.inputPower(), supply.heat()))
                         .toList(),
-                conductors(run));
+                conductors(run, heat),
+                operation.life() == null ? List.of() : new CableChoices(run, heat).all());
     }
 
     private static void addAxis(AxisDuty duty, Stock stock, Map<String, AxisPower> axes) {
@@ -91,8 +93,7 @@ final class EnergyParts {
                 group.cycleBasis() == CycleBasis.BOUND);
     }
 
-    private static List<ConductorLoss> conductors(StudyRun run) {
-        var heat = new CableHeat(run);
+    private static List<ConductorLoss> conductors(StudyRun run, CableHeat heat) {
         List<ConductorLoss> losses = new ArrayList<>();
         for (var cable : run.conductoring().cables()) {
             heat.watts(cable, run.stock().get(BulkCable.class, cable.item()).size())

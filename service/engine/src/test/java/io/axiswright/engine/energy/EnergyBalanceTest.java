@@ -31,7 +31,8 @@ class EnergyBalanceTest {
                         List.of(axes),
                         List.of(new BusPower("bus", List.of("x", "y"), new Power(70), new Power(20), false)),
                         List.of(new ControlSupplyPower("S1", new Power(100), new Power(12))),
-                        List.of(new ConductorLoss("feeder", new Power(5)), new ConductorLoss("C1", new Power(3)))));
+                        List.of(new ConductorLoss("feeder", new Power(5)), new ConductorLoss("C1", new Power(3))),
+                        List.of()));
     }
 
     private static AxisPower axis(String id, double motored, double returned, @Nullable Power loadLoss) {

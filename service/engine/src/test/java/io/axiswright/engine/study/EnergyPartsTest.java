@@ -11,13 +11,19 @@ import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.DesignCheck;
+import io.axiswright.engine.design.OperatingLife;
 import io.axiswright.engine.design.Operation;
 import io.axiswright.engine.duty.AxisDuty;
 import io.axiswright.engine.duty.Course;
 import io.axiswright.engine.enclosure.HeatSource;
 import io.axiswright.engine.energy.AxisEnergy;
 import io.axiswright.engine.energy.BusEnergy;
+import io.axiswright.engine.energy.CableEconomy;
 import io.axiswright.engine.energy.EnergyPurpose;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.energy.EnergyResult;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Money;
@@ -217,5 +223,51 @@ class EnergyPartsTest {
                 .filteredOn(s -> s.purpose() == EnergyPurpose.ELECTRONICS_LOAD)
                 .singleElement()
                 .satisfies(s -> assertThat(s.use().meanPower().si()).isCloseTo(byLoad, within(1e-9)));
+    }
+
+    private static StudyResult overLife(CodeBasis basis, String price) {
+        Design design = Copies.with(
+                TestCell.design(4),
+                "operation",
+                new Operation(
+                        new Time(SECONDS),
+                        new Money(new BigDecimal(price), "EUR"),
+                        new OperatingLife(15, 0.04, null, null)));
+        return STUDY.system(new StudyRequest(basis, TestCell.catalogue(), design));
+    }
+
+    /** However dear energy is, the selected cables stay; however cheap, no option is thinner than the code asks for. */
+    @Test
+    void cablesAreWeighedWithinTheCode() {
+        StudyResult dear = overLife(CodeBasis.IEC_60204_1, "500");
+        StudyResult cheap = overLife(CodeBasis.IEC_60204_1, "0.0001");
+        assertThat(dear.conductors()).isEqualTo(cheap.conductors());
+        List<CableEconomy> cables = Objects.requireNonNull(energy(dear).cables());
+        assertThat(cables).hasSameSizeAs(energy(dear).conductors()).isNotEmpty();
+        for (CableEconomy cable : cables) {
+            ConductorSize needed = dear.conductors().circuits().stream()
+                    .filter(c -> c.id().equals(cable.circuit()))
+                    .findFirst()
+                    .orElseThrow()
+                    .conductor();
+            assertThat(cable.options())
+                    .allSatisfy(o -> assertThat(o.size()).isGreaterThanOrEqualTo(Objects.requireNonNull(needed)));
+        }
+        assertThat(dear.findings())
+                .filteredOn(f -> f.code() == FindingCode.ENERGY_THICKER_CABLE_CHEAPER)
+                .isNotEmpty();
+        assertThat(Objects.requireNonNull(energy(cheap).cables()))
+                .allSatisfy(c -> assertThat(c.cheapest()).isEqualTo(c.selected()));
+    }
+
+    @Test
+    void aLifeNeedsAPrice() {
+        Design design = Copies.with(
+                TestCell.design(1),
+                "operation",
+                new Operation(new Time(SECONDS), null, new OperatingLife(15, 0.04, null, null)));
+        assertThat(DesignCheck.faults(design, "/design"))
+                .extracting(Fault::pointer)
+                .containsExactly("/design/operation/energyPrice");
     }
 }
