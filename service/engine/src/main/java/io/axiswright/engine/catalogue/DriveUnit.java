@@ -13,8 +13,10 @@ import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.TemperatureRise;
 import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Torque;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,6 +54,8 @@ import org.jspecify.annotations.Nullable;
  * @param electronicsAltitude what its electronics lose at altitude; nothing if absent
  * @param shaftBearing what its shaft stands across its length; not checked if absent
  * @param logicInrushCurrent 24 V current its control electronics take while they start; what their power takes if absent
+ * @param ratedLoss loss of the power electronics, that without load included, at the torque with which the continuous curve
+ *     begins; only the loss without load is counted if absent
  */
 public record DriveUnit(
         String id,
@@ -85,7 +89,8 @@ public record DriveUnit(
         @Nullable HousingHeat housing,
         @Nullable AltitudeRule electronicsAltitude,
         @Nullable ShaftBearing shaftBearing,
-        @Bounds(above = 0) @Nullable Current logicInrushCurrent)
+        @Bounds(above = 0) @Nullable Current logicInrushCurrent,
+        @Bounds(min = 0) @Nullable Power ratedLoss)
         implements Item {
 
     /** A drive unit whose winding heats as one body and whose electronics have no altitude rule. */
@@ -150,6 +155,22 @@ public record DriveUnit(
                 null,
                 null,
                 null,
+                null,
                 null);
+    }
+
+    /**
+     * What its power electronics lose beyond {@code standbyLoss} while its torque has the given effective value: a bound for
+     * every cycle of that value, if the loss is the sum of parts in proportion to the torque and to its square. The mean
+     * torque is no more than the effective one, so with x effective over rated torque a·x + b·x² is no less than the loss and
+     * no more than (a + b)·max(x, x²). Nothing where {@code ratedLoss} is not stated.
+     */
+    public Optional<Power> loadLoss(Torque effective) {
+        if (ratedLoss == null) {
+            return Optional.empty();
+        }
+        double rated = continuousCurve.getFirst().torque().si();
+        double share = rated == 0 ? 1 : effective.si() / rated;
+        return Optional.of(new Power((ratedLoss.si() - standbyLoss.si()) * Math.max(share, share * share)));
     }
 }

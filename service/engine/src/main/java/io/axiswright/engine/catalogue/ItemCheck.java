@@ -2,7 +2,9 @@ package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.quantity.Power;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -15,9 +17,11 @@ final class ItemCheck {
     static List<Fault> faults(Item item, String pointer) {
         return switch (item) {
             case DriveUnit unit ->
-                Stream.concat(
+                Stream.of(
                                 notRising(unit.continuousCurve(), pointer + "/continuousCurve"),
-                                notRising(unit.intermittentCurve(), pointer + "/intermittentCurve"))
+                                notRising(unit.intermittentCurve(), pointer + "/intermittentCurve"),
+                                lessThanWithoutLoad(unit, pointer + "/ratedLoss"))
+                        .flatMap(Function.identity())
                         .toList();
             case BrakingUnit unit ->
                 unless(
@@ -60,6 +64,16 @@ final class ItemCheck {
             case OutputProtection device -> notFaster(device.clearingPoints(), pointer + "/clearingPoints");
             default -> List.of();
         };
+    }
+
+    private static Stream<Fault> lessThanWithoutLoad(DriveUnit unit, String pointer) {
+        Power rated = unit.ratedLoss();
+        return unless(
+                rated == null || rated.si() >= unit.standbyLoss().si(),
+                pointer,
+                "The loss at rated torque is below that without load.",
+                "at least standbyLoss")
+                .stream();
     }
 
     private static Stream<Fault> notRising(List<CurvePoint> curve, String pointer) {

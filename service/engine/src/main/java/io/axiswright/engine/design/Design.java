@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param installation how circuits are run; needed for supply, conductors and the bill
  * @param wiring what else is to be known of its wiring, for the bill; all as {@link Wiring} says if absent
  * @param spares what spare parts to buy with the machine, one rule for a kind of item; none if absent
+ * @param operation how much it runs, for its energy and what that costs; neither is worked out if absent
  */
 public record Design(
         String name,
@@ -28,7 +29,23 @@ public record Design(
         @Nullable ControlPower controlPower,
         @Nullable Installation installation,
         @Nullable Wiring wiring,
-        @Count(max = 32) @Nullable List<SpareRule> spares) {
+        @Count(max = 32) @Nullable List<SpareRule> spares,
+        @Nullable Operation operation) {
+
+    /** A design that does not say how much the machine runs. */
+    public Design(
+            String name,
+            Site site,
+            Mains mains,
+            List<Axis> axes,
+            List<StopZone> stopZones,
+            @Nullable Network network,
+            @Nullable ControlPower controlPower,
+            @Nullable Installation installation,
+            @Nullable Wiring wiring,
+            @Nullable List<SpareRule> spares) {
+        this(name, site, mains, axes, stopZones, network, controlPower, installation, wiring, spares, null);
+    }
 
     /** A design without spare parts. */
     public Design(

@@ -51,6 +51,7 @@ public final class DesignCheck {
         checkEnclosures(design.installation());
         checkWiring(design.wiring());
         checkSpares(design.spareRules());
+        checkOperation(design.operation());
         return List.copyOf(faults);
     }
 
@@ -300,6 +301,16 @@ public final class DesignCheck {
                         "There is a rule for spares of " + rules.get(k).kind() + " already.",
                         "each kind once");
             }
+        }
+    }
+
+    private void checkOperation(@Nullable Operation operation) {
+        if (operation != null && operation.life() != null && operation.energyPrice() == null) {
+            fault(
+                    "/operation/energyPrice",
+                    FaultCode.MISSING,
+                    "Cables cannot be weighed over a life without the price of the energy they lose.",
+                    "the price of one kilowatt-hour, or no life");
         }
     }
 

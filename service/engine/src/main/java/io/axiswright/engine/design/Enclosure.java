@@ -21,9 +21,10 @@ import org.jspecify.annotations.Nullable;
  * @param coveredSides how many of its two sides stand against others; none if absent
  * @param topCovered whether its top is built over; not if absent
  * @param heatTransfer heat its walls pass in W/(m²·K); 5.5 of painted sheet steel if absent
- * @param axes axes whose power electronics stand in it, with the loss they have at any load; none if absent
- * @param otherLosses mean power turned into heat in it by everything else: the load's share of the electronics, contactors,
- *     reactors, braking resistors, wiring; none if absent
+ * @param axes axes whose power electronics stand in it, with the loss they have at any load and, where the
+ *     catalogue states {@code ratedLoss}, what their cycle adds to it; none if absent
+ * @param otherLosses mean power turned into heat in it by everything else: contactors, reactors, braking resistors, wiring, and
+ *     the load's share of electronics whose {@code ratedLoss} is not stated; none if absent
  * @param airFlow flow of outside air that fans blow through it, filters in place; closed if absent
  * @param exchanger thermal resistance of a heat exchanger from the air inside to that outside; none if absent
  */

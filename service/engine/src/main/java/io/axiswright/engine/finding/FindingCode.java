@@ -162,6 +162,11 @@ public enum FindingCode {
     // enclosure
     ENCLOSURE_TOO_HOT,
 
+    // energy
+    ENERGY_LOAD_LOSS_UNKNOWN,
+    ENERGY_CURRENCIES_DIFFER,
+    ENERGY_THICKER_CABLE_CHEAPER,
+
     // fault
     FAULT_INTERRUPTING_RATING_LOW,
     FAULT_LOAD_RATING_LOW,

@@ -1,5 +1,6 @@
 package io.axiswright.engine.study;
 
+import io.axiswright.engine.energy.EnergyResult;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.Severity;
@@ -28,6 +29,7 @@ final class Assembly {
                 run.conductors(),
                 run.containment(),
                 run.enclosures(),
+                run.energy(),
                 run.faults(),
                 run.mounting(),
                 run.billOfMaterials(),
@@ -45,6 +47,10 @@ final class Assembly {
         all.addAll(run.conductors().findings());
         all.addAll(run.containment().findings());
         all.addAll(run.enclosures().findings());
+        EnergyResult energy = run.energy();
+        if (energy != null) {
+            all.addAll(energy.findings());
+        }
         all.addAll(run.faults().findings());
         all.addAll(run.mounting().findings());
         all.addAll(run.billOfMaterials().findings());

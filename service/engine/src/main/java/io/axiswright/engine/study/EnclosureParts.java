@@ -43,7 +43,7 @@ final class EnclosureParts {
             for (AxisDuty axis : duty.axes()) {
                 DriveUnit unit = stock.find(DriveUnit.class, axis.driveUnit());
                 if (unit != null && enclosure.axes().contains(axis.axis())) {
-                    sources.add(new HeatSource(axis.axis(), unit.standbyLoss()));
+                    sources.add(new HeatSource(axis.axis(), electronics(unit, axis)));
                 }
             }
             Power other = enclosure.otherLosses();
@@ -53,5 +53,12 @@ final class EnclosureParts {
             heats.add(new EnclosedHeat("/design/installation/enclosures/" + k, enclosure, List.copyOf(sources)));
         }
         return new EnclosureRequest(request.design().site(), List.copyOf(heats));
+    }
+
+    /** What the power electronics of an axis lose over its cycle, by load where the catalogue states that. */
+    private static Power electronics(DriveUnit unit, AxisDuty axis) {
+        return unit.loadLoss(axis.figures().rmsTorque())
+                .map(byLoad -> new Power(unit.standbyLoss().si() + byLoad.si()))
+                .orElse(unit.standbyLoss());
     }
 }

@@ -15,7 +15,10 @@ import io.axiswright.engine.study.CircuitConductoring.Piece;
 import io.axiswright.engine.study.CircuitConductoring.PowerCable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -45,9 +48,8 @@ final class PowerCableChoice {
             return null;
         }
         ConductorSize protective = conductors.protectiveConductor();
-        ConductorSize largest = protective == null || protective.compareTo(size) < 0 ? size : protective;
         BulkCable cable =
-                cheapest(cores, largest).or(() -> cheapest(cores, size)).orElse(null);
+                cheapest(cores, largest(size, protective)).or(() -> cheapest(cores, size)).orElse(null);
         if (cable == null) {
             double end =
                     fitting(cores).mapToDouble(c -> c.size().area().si()).max().orElse(0);
@@ -66,6 +68,25 @@ final class PowerCableChoice {
                     protective.area()));
         }
         return new PowerCable(conductors.id(), cable.id(), pieces);
+    }
+
+    private static ConductorSize largest(ConductorSize size, @Nullable ConductorSize protective) {
+        return protective == null || protective.compareTo(size) < 0 ? size : protective;
+    }
+
+    /**
+     * The cables with a price that would serve as well as the one selected, the cheapest of each size, thinnest first: none is
+     * thinner than the code asks for.
+     */
+    List<BulkCable> alternatives(CircuitConductors conductors, BulkCable selected) {
+        ConductorSize size = Objects.requireNonNull(conductors.conductor());
+        ConductorSize largest = largest(size, conductors.protectiveConductor());
+        ConductorSize least = selected.size().compareTo(largest) < 0 ? size : largest;
+        var ofSize = new TreeMap<ConductorSize, BulkCable>();
+        fitting(selected.cores())
+                .filter(c -> c.price() != null && c.size().compareTo(least) >= 0)
+                .forEach(c -> ofSize.merge(c.size(), c, BinaryOperator.minBy(Cheapest.FIRST)));
+        return List.copyOf(ofSize.values());
     }
 
     /** All cores of a cable are of one size, so its protective core is as thick as its lines. */

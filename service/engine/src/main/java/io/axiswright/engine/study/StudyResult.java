@@ -8,6 +8,7 @@ import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.enclosure.EnclosureResult;
+import io.axiswright.engine.energy.EnergyResult;
 import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.mounting.MountingResult;
@@ -33,6 +34,7 @@ import org.jspecify.annotations.Nullable;
  * @param conductors the conductors of every circuit
  * @param containment the stated routes of the power cables: fill, bends and glands
  * @param enclosures the stated enclosures: losses, and the temperature they give
+ * @param energy what the machine takes in a year, and what that costs; absent if the design does not say how much it runs
  * @param faults short-circuit currents, and what devices, conductors and loads make of them
  * @param mounting fastening and fit of the drive units
  * @param billOfMaterials everything to be bought
@@ -53,6 +55,7 @@ public record StudyResult(
         ConductorResult conductors,
         ContainmentResult containment,
         EnclosureResult enclosures,
+        @Nullable EnergyResult energy,
         FaultResult faults,
         MountingResult mounting,
         BillResult billOfMaterials,
@@ -79,6 +82,7 @@ public record StudyResult(
                 conductors,
                 containment,
                 enclosures,
+                energy,
                 faults,
                 mounting,
                 billOfMaterials,

@@ -18,6 +18,8 @@ import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.duty.DutySizing;
 import io.axiswright.engine.enclosure.EnclosureResult;
 import io.axiswright.engine.enclosure.HeatBalance;
+import io.axiswright.engine.energy.EnergyBalance;
+import io.axiswright.engine.energy.EnergyResult;
 import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.fault.FaultStudy;
 import io.axiswright.engine.finding.Fault;
@@ -37,6 +39,7 @@ import io.axiswright.engine.wiring.WiringChoice;
 import io.axiswright.engine.wiring.WiringResult;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -50,11 +53,12 @@ final class StudyRun {
     private final Once<ControlPowerResult> controlPower = new Once<>(this::sizeControlPower);
     private final Once<BrakingResult> braking = new Once<>(this::studyBraking);
     private final Once<StoppingResult> stopping = new Once<>(this::studyStopping);
-    private final Once<SupplyRequest> supplyRequest = new Once<>(this::supplyRequest);
+    private final Once<SupplyRequest> supplyRequest = new Once<>(this::askSupply);
     private final Once<SupplyResult> supply = new Once<>(this::sizeSupply);
     private final Once<CircuitConductoring> conductoring = new Once<>(this::sizeConductors);
     private final Once<ContainmentResult> containment = new Once<>(this::checkContainment);
     private final Once<EnclosureResult> enclosures = new Once<>(this::balanceHeat);
+    private final Once<EnergyResult> energy = new Once<>(this::balanceEnergy);
     private final Once<FaultResult> faults = new Once<>(this::studyFaults);
     private final Once<MountingResult> mounting = new Once<>(this::checkMounting);
     private final Once<WiringResult> wiring = new Once<>(this::chooseWiring);
@@ -123,20 +127,20 @@ final class StudyRun {
         return new StoppingStudy().study(StoppingParts.request(design(), stock, duty()));
     }
 
-    private SupplyRequest supplyRequest() {
+    private SupplyRequest askSupply() {
         return SupplyParts.request(request, stock, duty(), controlPower());
     }
 
     private SupplyResult sizeSupply() {
-        return new SupplySizing().size(supplyRequest.get());
+        return new SupplySizing().size(supplyRequest());
     }
 
     private CircuitConductoring sizeConductors() {
-        return CircuitConductoring.of(request, stock, supplyRequest.get(), supply());
+        return CircuitConductoring.of(request, stock, supplyRequest(), supply());
     }
 
     private ContainmentResult checkContainment() {
-        var routing = new CableRouting(request, supplyRequest.get(), supply());
+        var routing = new CableRouting(request, supplyRequest(), supply());
         return new ContainmentCheck().check(routing.request(conductoring().cables(), stock));
     }
 
@@ -145,9 +149,13 @@ final class StudyRun {
                 .balance(EnclosureParts.request(request, stock, duty(), this::topology, this::controlPower));
     }
 
+    private EnergyResult balanceEnergy() {
+        return new EnergyBalance().balance(EnergyParts.request(this, Objects.requireNonNull(design().operation())));
+    }
+
     private FaultResult studyFaults() {
         return new FaultStudy()
-                .study(new FaultParts(request, stock, supplyRequest.get(), conductoring()).request(supply()));
+                .study(new FaultParts(request, stock, supplyRequest(), conductoring()).request(supply()));
     }
 
     private MountingResult checkMounting() {
@@ -198,6 +206,10 @@ final class StudyRun {
         return stopping.get();
     }
 
+    SupplyRequest supplyRequest() {
+        return supplyRequest.get();
+    }
+
     SupplyResult supply() {
         return supply.get();
     }
@@ -216,6 +228,12 @@ final class StudyRun {
 
     EnclosureResult enclosures() {
         return enclosures.get();
+    }
+
+    /** The energy of a year; none where the design does not say how much the machine runs. */
+    @Nullable
+    EnergyResult energy() {
+        return design().operation() == null ? null : energy.get();
     }
 
     FaultResult faults() {

@@ -1,5 +1,6 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.AltitudeRule;
 import io.axiswright.engine.catalogue.CurvePoint;
 import io.axiswright.engine.catalogue.DriveUnit;
@@ -184,76 +185,15 @@ final class Fixtures {
     /** The same drive unit with another rated temperature rise, a housing and an altitude rule. */
     static DriveUnit with(
             DriveUnit u, double rise, @Nullable HousingHeat housing, @Nullable AltitudeRule electronicsAltitude) {
-        return new DriveUnit(
-                u.id(),
-                u.description(),
-                u.price(),
-                u.needs(),
-                u.frameSize(),
-                u.feed(),
-                u.ratedVoltage(),
-                u.ratedInputCurrent(),
-                u.maxProtectiveDevice(),
-                u.maxUnitsPerCircuit(),
-                u.shortCircuitRating(),
-                u.leakageCurrent(),
-                u.rotorInertia(),
-                u.motorConstant(),
-                u.continuousCurve(),
-                u.intermittentCurve(),
-                u.ratedAmbient(),
-                new TemperatureRise(rise),
-                u.windingTimeConstant(),
-                u.standbyLoss(),
-                u.busCapacitance(),
-                u.busTripVoltage(),
-                u.logicPower(),
-                u.logicMinimumVoltage(),
-                u.keepAliveInput(),
-                u.shaftDiameter(),
-                u.shaftLength(),
-                u.inertiaRatioLimit(),
-                housing,
-                electronicsAltitude,
-                u.shaftBearing(),
-                null);
+        return Copies.with(
+                Copies.with(Copies.with(u, "ratedRise", new TemperatureRise(rise)), "housing", housing),
+                "electronicsAltitude",
+                electronicsAltitude);
     }
 
     /** The same drive unit with a shaft of which something is known. */
     static DriveUnit withShaft(DriveUnit u, ShaftBearing shaft) {
-        return new DriveUnit(
-                u.id(),
-                u.description(),
-                u.price(),
-                u.needs(),
-                u.frameSize(),
-                u.feed(),
-                u.ratedVoltage(),
-                u.ratedInputCurrent(),
-                u.maxProtectiveDevice(),
-                u.maxUnitsPerCircuit(),
-                u.shortCircuitRating(),
-                u.leakageCurrent(),
-                u.rotorInertia(),
-                u.motorConstant(),
-                u.continuousCurve(),
-                u.intermittentCurve(),
-                u.ratedAmbient(),
-                u.ratedRise(),
-                u.windingTimeConstant(),
-                u.standbyLoss(),
-                u.busCapacitance(),
-                u.busTripVoltage(),
-                u.logicPower(),
-                u.logicMinimumVoltage(),
-                u.keepAliveInput(),
-                u.shaftDiameter(),
-                u.shaftLength(),
-                u.inertiaRatioLimit(),
-                u.housing(),
-                u.electronicsAltitude(),
-                shaft,
-                null);
+        return Copies.with(u, "shaftBearing", shaft);
     }
 
     static HoldingBrake brake(String id, String frame, double torque, double inertia, @Nullable Integer price) {

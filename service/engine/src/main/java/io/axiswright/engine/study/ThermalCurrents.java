@@ -1,0 +1,56 @@
+package io.axiswright.engine.study;
+
+import io.axiswright.engine.supply.BranchCircuit;
+import io.axiswright.engine.supply.BusFeed;
+import io.axiswright.engine.supply.SupplyLoad;
+import io.axiswright.engine.supply.SupplyRequest;
+import io.axiswright.engine.supply.SupplyResult;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** The currents that heat the cables of the loads over their cycles, what they pass on to others of their DC bus included. */
+final class ThermalCurrents {
+
+    private final SupplyResult supply;
+    private final Map<String, Double> amperes = new HashMap<>();
+
+    ThermalCurrents(SupplyRequest asked, SupplyResult supply) {
+        this.supply = supply;
+        Map<String, Double> rated = new HashMap<>();
+        for (SupplyLoad load : asked.loads()) {
+            amperes.put(load.id(), load.thermalCurrent().si());
+            rated.put(load.id(), load.ratedCurrent().si());
+        }
+        for (BusFeed bus : supply.buses()) {
+            double all = bus.feeders().stream().mapToDouble(rated::get).sum();
+            for (String feeder : bus.feeders()) {
+                amperes.merge(
+                        feeder,
+                        bus.thermalPassedOn().si() * Objects.requireNonNull(rated.get(feeder)) / all,
+                        Double::sum);
+            }
+        }
+    }
+
+    /** That of a load, A. */
+    double of(String load) {
+        return Objects.requireNonNull(amperes.get(load));
+    }
+
+    /**
+     * Those of the feeder's lines, A: the loads on each added up, which is never too little. The neutral is left out: what
+     * flows in it flows in the lines already.
+     */
+    List<Double> feeder() {
+        Map<String, Double> lines = new HashMap<>();
+        for (BranchCircuit circuit : supply.circuits()) {
+            double sum = circuit.loads().stream().mapToDouble(this::of).sum();
+            circuit.lines().forEach(line -> lines.merge(line, sum, Double::sum));
+        }
+        return supply.feeder().lines().stream()
+                .map(line -> lines.getOrDefault(line, 0.0))
+                .toList();
+    }
+}
