@@ -34,7 +34,7 @@ record BusNode(PowerSegment segment, double local, double energy, double rise, B
             return energy;
         }
         var solution = new ChopperSolution(decay);
-        solution.begin(segment.powerFrom(local), energy, time);
-        return solution.value(1);
+        solution.begin(segment.powerFrom(local), energy);
+        return solution.value(time);
     }
 }

@@ -46,29 +46,41 @@ record BusPower(List<PowerSegment> segments, double duration) {
     }
 
     private static BusPower sum(List<PowerCourse> courses, double duration, boolean repeat, double drain) {
-        List<CourseCursor> cursors =
-                courses.stream().map(c -> new CourseCursor(c, repeat)).toList();
-        double[] breaks = breakpoints(courses, duration, repeat);
+        CourseCursor[] cursors = new CourseCursor[courses.size()];
+        int longest = 1;
+        for (int k = 0; k < cursors.length; k++) {
+            cursors[k] = new CourseCursor(courses.get(k), repeat);
+            longest = Math.max(longest, courses.get(k).coefficients());
+        }
+        double[] breaks = breakpoints(cursors, duration);
         List<PowerSegment> segments = new ArrayList<>(2 * breaks.length);
         for (int k = 0; k + 1 < breaks.length; k++) {
-            double[] power = {-drain};
+            double[] power = new double[longest];
+            power[0] = -drain;
+            double middle = (breaks[k] + breaks[k + 1]) / 2;
             for (CourseCursor cursor : cursors) {
-                power = cursor.addTo(power, breaks[k], (breaks[k] + breaks[k + 1]) / 2);
+                cursor.addTo(power, breaks[k], middle);
             }
             cut(breaks[k], breaks[k + 1] - breaks[k], trimmed(power), segments);
         }
         return new BusPower(segments, duration);
     }
 
-    private static double[] breakpoints(List<PowerCourse> courses, double duration, boolean repeat) {
-        double[] all = courses.stream()
-                .flatMapToDouble(c -> CourseCursor.breakpoints(c, repeat ? duration : c.duration()))
-                .sorted()
-                .toArray();
-        double[] kept = new double[all.length + 2];
+    private static double[] breakpoints(CourseCursor[] cursors, double duration) {
+        int all = 0;
+        for (CourseCursor cursor : cursors) {
+            all += cursor.breakpoints(duration);
+        }
+        double[] instants = new double[all];
+        int filled = 0;
+        for (CourseCursor cursor : cursors) {
+            filled = cursor.breakpoints(duration, instants, filled);
+        }
+        Arrays.sort(instants);
+        double[] kept = new double[all + 2];
         int count = 1; // the first breakpoint is 0
         double nearest = COINCIDENT * duration;
-        for (double instant : all) {
+        for (double instant : instants) {
             if (instant - kept[count - 1] > nearest && instant < duration - nearest) {
                 kept[count++] = instant;
             }

@@ -12,6 +12,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class BusSimulation {
 
+    /** For times shorter than this share of a time constant four terms of the exponential series have full precision. */
+    private static final double BRIEF = 1e-3;
+
     private final Bus bus;
     private final Chopper chopper;
     private final ChopperSolution solution;
@@ -128,17 +131,16 @@ final class BusSimulation {
     }
 
     private double drift(PowerSegment segment, double local) {
-        double offset = energy - segment.value(local);
-        double end = offset + segment.value(segment.to());
+        double end = energy + segment.energy(local, segment.to());
         if (segment.sign() > 0) {
             if (untripped(Math.min(end, chopper.onEnergy()))) {
-                tripInstant = segment.instant(Curve.reach(segment, bus.tripEnergy() - offset, local, segment.to()));
+                tripInstant = segment.instant(segment.timeOfEnergy(bus.tripEnergy() - energy, local));
             }
             if (end > chopper.onEnergy()) {
-                return switchOn(segment, local, Curve.reach(segment, chopper.onEnergy() - offset, local, segment.to()));
+                return switchOn(segment, local, segment.timeOfEnergy(chopper.onEnergy() - energy, local));
             }
         } else if (end < bus.floorEnergy()) {
-            double landing = Curve.reach(segment, bus.floorEnergy() - offset, local, segment.to());
+            double landing = segment.timeOfEnergy(bus.floorEnergy() - energy, local);
             cool(landing - local);
             energy = bus.floorEnergy();
             return landing;
@@ -187,50 +189,49 @@ final class BusSimulation {
     }
 
     private double chop(PowerSegment segment, double local) {
-        double[] power = segment.powerFrom(local);
-        double step = Math.min(segment.to() - local, promisingStep(power[0]));
-        solution.begin(power, energy, step);
+        solution.begin(segment.powerFrom(local), energy);
+        double left = segment.to() - local;
+        double rateAtStart = solution.rate();
+        double step = Math.min(left, promisingStep(rateAtStart));
         double from = 0;
-        double to = 1;
-        double rateAtStart = solution.slope(0);
-        double rateAtEnd = solution.slope(1);
-        if (rateAtStart * rateAtEnd < 0) {
-            double turn = Curve.reach(solution.rate(), 0, 0, 1);
-            if (rateAtStart > 0) {
-                from = turn;
-            } else {
-                to = turn;
+        double to = step;
+        solution.at(step);
+        if (rateAtStart * solution.rate() < 0) {
+            double turn = solution.turn(0, step);
+            from = rateAtStart > 0 ? turn : 0;
+            to = rateAtStart > 0 ? step : turn;
+        }
+        if (rateAtStart > 0) {
+            noteTop(segment, local, from > 0 ? from : step);
+        }
+        solution.at(to);
+        if (solution.energy() < chopper.offEnergy()) {
+            double end = solution.fallTo(chopper.offEnergy(), from, to);
+            if (local + end > local) { // else the turn is lost in rounding
+                heat(solution.burned(), end);
+                energy = chopper.offEnergy();
+                chopping = false;
+                holding = chopper.regulates() && segment.sign() > 0;
+                return local + end;
             }
         }
-        double highest = rateAtStart > 0 ? (rateAtEnd > 0 ? 1 : from) : 0;
-        noteTop(segment, local, highest);
-        boolean off = solution.value(to) < chopper.offEnergy();
-        double end = off ? Curve.reach(solution, chopper.offEnergy(), from, to) : 1;
-        if (local + end * step <= local) { // the turn is lost in rounding
-            off = false;
-            end = 1;
-        }
-        heat(solution.burned(end), end * step);
-        energy = off ? chopper.offEnergy() : solution.value(1);
-        chopping = !off;
-        holding = off && chopper.regulates() && segment.sign() > 0;
-        if (end == 1) {
-            notePeak(segment.instant(local + step));
-            return step == segment.to() - local ? segment.to() : local + step;
-        }
-        return local + end * step;
+        solution.at(step);
+        heat(solution.burned(), step);
+        energy = solution.energy();
+        notePeak(segment.instant(local + step));
+        return step == left ? segment.to() : local + step;
     }
 
     /** Falling as it does now, the energy reaches the switch-off within this step; a short step needs a short series. */
-    private double promisingStep(double power) {
-        double fall = chopper.decay() * energy - power;
-        double straight = 1.25 * (energy - chopper.offEnergy()) / fall;
+    private double promisingStep(double rate) {
+        double straight = 1.25 * (chopper.offEnergy() - energy) / rate;
         return straight > 0 ? Math.min(straight, solution.longestStep()) : solution.longestStep();
     }
 
     private void cool(double time) {
         if (rise > 0) {
-            rise *= Math.exp(-time / chopper.coolingTime());
+            double x = time / chopper.coolingTime();
+            rise *= x < BRIEF ? 1 - x * (1 - x / 2 * (1 - x / 3 * (1 - x / 4))) : Math.exp(-x);
         }
     }
 
@@ -249,15 +250,15 @@ final class BusSimulation {
     }
 
     /** The highest point of a step with the chopper on. */
-    private void noteTop(PowerSegment segment, double local, double x) {
-        double top = solution.value(x);
+    private void noteTop(PowerSegment segment, double local, double time) {
+        solution.at(time);
+        double top = solution.energy();
         if (untripped(top)) {
-            double crossing = Curve.reach(solution, bus.tripEnergy(), 0, x);
-            tripInstant = segment.instant(local + crossing * solution.length());
+            tripInstant = segment.instant(local + Curve.reach(solution, bus.tripEnergy(), 0, time));
         }
         if (top > peakEnergy) {
             peakEnergy = top;
-            peakInstant = segment.instant(local + x * solution.length());
+            peakInstant = segment.instant(local + time);
         }
     }
 

@@ -96,7 +96,9 @@ final class GroupAnswer {
         double floor = nominal() * (1 + tolerance);
         Bus bus = study.group().bus(floor);
         GroupRun run =
-                line == SupplyLine.HIGH ? study.run() : study.loads().again(study.run(), bus, study.chopper(bus, 0));
+                line == SupplyLine.HIGH
+                        ? study.run()
+                        : study.loads().again(study.run(), study.bus(), bus, study.chopper(bus, 0));
         double stops = run.stopPeakEnergy();
         return new LineOutcome(
                 line,

@@ -53,17 +53,25 @@ record GroupLoads(
                 && stops.stream().allMatch(stop -> stop.fits(bus, chopper, outcome));
     }
 
-    /** The same at another line voltage; the stops begin at the instants that were worst at the first. */
-    GroupRun again(GroupRun first, Bus bus, Chopper chopper) {
+    /**
+     * The same at a lower line voltage. Without a braking unit the energy above the rectifier's is the same at every line as
+     * long as no stop starts from a tripped bus; with one the bus is at least nowhere higher.
+     *
+     * @param first the cases at the first line
+     * @param high the bus at the first line
+     */
+    GroupRun again(GroupRun first, Bus high, Bus bus, Chopper chopper) {
         CycleOutcome cycleOutcome = cycle.on(bus, chopper);
         CaseOutcome outcome = cycleOutcome.outcome();
+        boolean shifts = !chopper.present() && first.cycle().peakEnergy() < Math.max(high.tripEnergy(), high.floorEnergy());
+        double lower = shifts ? high.floorEnergy() - bus.floorEnergy() : 0;
         List<CaseOutcome> all = new ArrayList<>();
         all.add(outcome);
         for (CaseOutcome one : first.cases()) {
             stops.stream()
                     .filter(stop -> isOf(stop, one))
                     .findFirst()
-                    .ifPresent(stop -> all.add(stop.again(one, bus, chopper, outcome)));
+                    .ifPresent(stop -> all.add(stop.again(one, lower, bus, chopper, outcome)));
         }
         addRest(bus, chopper, outcome, all);
         return new GroupRun(cycleOutcome.basis(), cycleOutcome.settling(), all);

@@ -18,10 +18,15 @@ final class Horner {
 
     /** Turns c(t) into c(t + origin) in place (repeated synthetic division). */
     static void shift(double[] coefficients, double origin) {
+        shift(coefficients, coefficients.length, origin);
+    }
+
+    /** The same for a polynomial of only the first so many coefficients. */
+    static void shift(double[] coefficients, int length, double origin) {
         if (origin == 0) {
             return;
         }
-        int last = coefficients.length - 1;
+        int last = length - 1;
         for (int row = 0; row < last; row++) {
             for (int k = last - 1; k >= row; k--) {
                 coefficients[k] += origin * coefficients[k + 1];

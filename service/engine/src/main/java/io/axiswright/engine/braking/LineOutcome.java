@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param line where the mains stands
  * @param floorVoltage rectified voltage
  * @param cyclePeakVoltage highest voltage in the cycle
- * @param stopPeakVoltage highest voltage in any stop, begun at the instants that are worst at high line; absent without stops
+ * @param stopPeakVoltage no stop, begun at whatever instant is the worst at this line, lifts the bus above this; absent without stops
  * @param meanResistorPower mean power into the resistors over the cycle
  */
 public record LineOutcome(

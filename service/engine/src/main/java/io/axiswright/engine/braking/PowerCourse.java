@@ -49,6 +49,15 @@ record PowerCourse(List<Piece> pieces, double duration) {
         return taken.times(-1);
     }
 
+    /** How many coefficients the longest of its polynomials has; at least 1. */
+    int coefficients() {
+        int most = 1;
+        for (Piece piece : pieces) {
+            most = Math.max(most, piece.power().degree() + 1);
+        }
+        return most;
+    }
+
     /** Highest power at any instant, W; 0 if nothing is ever returned. */
     double peak() {
         double peak = 0;

@@ -67,6 +67,20 @@ final class PowerSegment implements Curve {
         return Curve.reach(new Horner.Graph(power), value, after, to);
     }
 
+    /**
+     * The local time after a given one at which so much energy has come back, or, negative, has been taken; at most that of
+     * the end. Closed form for constant and linear power.
+     */
+    double timeOfEnergy(double joules, double after) {
+        if (power.length > 2) {
+            return Curve.reach(this, value(after) + joules, after, to);
+        }
+        double now = slope(after);
+        double twice = 2 * joules;
+        double root = power.length == 1 ? Math.abs(now) : Math.sqrt(Math.max(0, now * now + twice * power[1]));
+        return Math.min(to, after + twice / (now + Math.copySign(root, joules)));
+    }
+
     /** No slope of the power between two local times is steeper than this, W/s. */
     double steepest(double start, double end) {
         return Horner.largestMagnitude(Horner.derivative(power), start, end);

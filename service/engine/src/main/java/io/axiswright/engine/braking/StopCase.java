@@ -15,6 +15,11 @@ sealed interface StopCase permits StopLoad, UnrelatedStop {
     /** Whether the bus is proven to stay under its trip voltage, whenever the stop begins. */
     boolean fits(Bus bus, Chopper chopper, CaseOutcome cycle);
 
-    /** The outcome of a stop on the bus at another line voltage, begun at the same instant. */
-    CaseOutcome again(CaseOutcome outcome, Bus bus, Chopper chopper, CaseOutcome cycle);
+    /**
+     * The worst outcome of a stop on the bus at another line voltage, no higher than the first.
+     *
+     * @param outcome the worst at the first
+     * @param lower by how much every energy of the bus is below that at the first, J; 0 if it is only known to be no higher
+     */
+    CaseOutcome again(CaseOutcome outcome, double lower, Bus bus, Chopper chopper, CaseOutcome cycle);
 }

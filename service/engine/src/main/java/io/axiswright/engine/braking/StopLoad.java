@@ -37,12 +37,27 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
                 : List.of(peak, longest);
     }
 
+    /**
+     * A lower rectified voltage lets the bus stand nowhere higher at any instant, for a bus that starts lower under the same
+     * power never overtakes. So where the instant that was worst at the first line still lets it rise as high, less what every
+     * energy is lower by, it is the worst here too and the bound holds on; else this line has a worst instant of its own.
+     */
     @Override
-    public CaseOutcome again(CaseOutcome outcome, Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
+    public CaseOutcome again(
+            CaseOutcome outcome, double lower, Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
         CaseOutcome.Worst worst = outcome.worst();
-        return worst == null
-                ? outcome
-                : onBus(bus, chopper, cycleOutcome).outcome(outcome.criterion(), worst.found(), Double.NaN);
+        if (worst == null) {
+            return outcome;
+        }
+        StopOnBus stop = onBus(bus, chopper, cycleOutcome);
+        CaseOutcome same = stop.outcome(outcome.criterion(), worst.found(), worst.bound() - lower);
+        double tolerance = TOLERANCE * bus.floorEnergy();
+        if (outcome.criterion() != StopCriterion.HIGHEST_VOLTAGE
+                || same.peakEnergy() >= outcome.peakEnergy() - lower - tolerance) {
+            return same;
+        }
+        WorstInstant highest = WorstInstant.of(stop.voltage(), stop.cuts(), tolerance, MOST_INSTANTS);
+        return stop.outcome(StopCriterion.HIGHEST_VOLTAGE, highest, highest.bound());
     }
 
     /** Whether the bus without any braking unit stays under its trip, were the deceleration as long as this, s. */

@@ -74,7 +74,7 @@ record UnrelatedStop(
     }
 
     @Override
-    public CaseOutcome again(CaseOutcome outcome, Bus bus, Chopper chopper, CaseOutcome cycle) {
+    public CaseOutcome again(CaseOutcome outcome, double lower, Bus bus, Chopper chopper, CaseOutcome cycle) {
         return on(bus, chopper, cycle).getFirst();
     }
 
