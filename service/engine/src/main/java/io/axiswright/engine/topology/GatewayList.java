@@ -2,10 +2,13 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.topology.Layout.Node;
 import io.axiswright.engine.topology.Layout.Trunk;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a layout of numbers back into the caller's words. */
@@ -42,7 +45,10 @@ final class GatewayList {
     private PlacedGateway placed(Node node, String port, int depth, int before, @Nullable String upstream) {
         var type = request.gatewayTypes().get(node.type);
         CableAssembly link = routes.linkCable(before, node.place).orElseThrow();
-        int brakes = (int) node.axes.stream()
+        List<Integer> hung = node.axes.stream()
+                .filter(axis -> !request.axes().get(axis).isToCome())
+                .toList();
+        int brakes = (int) hung.stream()
                 .filter(axis -> request.axes().get(axis).holdingBrake())
                 .count();
         return new PlacedGateway(
@@ -55,9 +61,29 @@ final class GatewayList {
                 link.id(),
                 routes.link(before, node.place),
                 link.length(),
-                node.axes.stream().map(axis -> spur(axis, node.place)).toList(),
-                type.drivePorts() - node.axes.size(),
-                type.brakeOutputs() - brakes);
+                hung.stream().map(axis -> spur(axis, node.place)).toList(),
+                type.drivePorts() - hung.size(),
+                type.brakeOutputs() - brakes,
+                hung.size() == node.axes.size() ? null : reserved(node));
+    }
+
+    /** The axes to come on a gateway, those of one reservation together. */
+    private List<ReservedPorts> reserved(Node node) {
+        Map<String, ReservedPorts> kept = new LinkedHashMap<>();
+        for (int axis : node.axes) {
+            ReservedAxis reserved = request.axes().get(axis).reserved();
+            if (reserved != null) {
+                SpurLink spur = spur(axis, node.place);
+                int before = kept.containsKey(reserved.id())
+                        ? kept.get(reserved.id()).ports()
+                        : 0;
+                kept.put(
+                        reserved.id(),
+                        new ReservedPorts(
+                                reserved.id(), before + 1, spur.cable(), spur.routeLength(), spur.cableLength()));
+            }
+        }
+        return List.copyOf(kept.values());
     }
 
     private SpurLink spur(int axis, int place) {

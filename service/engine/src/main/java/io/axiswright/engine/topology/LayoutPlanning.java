@@ -63,14 +63,14 @@ public final class LayoutPlanning {
         var reader = new ModelReader(request, routes);
         LayoutModel model = reader.read();
         List<Finding> shortfalls = Shortfalls.of(request, routes, model);
-        if (!shortfalls.isEmpty()) {
-            return nothing(request, shortfalls);
-        }
         LayoutSolver solver = solver(request);
+        if (!shortfalls.isEmpty()) {
+            return nothing(request, withGrowth(shortfalls, request, model, solver));
+        }
         Layout start = KeptStart.of(request, model);
         Answer answer = solver.solve(model, start);
         if (answer.layout() == null) {
-            return nothing(request, clash(request, routes, model, answer, solver));
+            return nothing(request, withGrowth(clash(request, routes, model, answer, solver), request, model, solver));
         }
         Layout layout = start == null
                 ? IndexOrder.apply(model, answer.layout().inOrder(model))
@@ -105,6 +105,20 @@ public final class LayoutPlanning {
                 new Ratio(model.mostGateways())));
         findings.addAll(Relaxations.of(request, routes, model, solver));
         return findings;
+    }
+
+    /** Says so where it is only the axes to come that cannot be connected. */
+    private static List<Finding> withGrowth(
+            List<Finding> findings, TopologyRequest request, LayoutModel model, LayoutSolver solver) {
+        int present = request.present().size();
+        int toCome = request.axes().size() - present;
+        if (toCome == 0 || model.types().isEmpty() || !solver.solvable(Relaxed.axes(model, present))) {
+            return findings;
+        }
+        var all = new ArrayList<>(findings);
+        all.add(FindingCode.TOPOLOGY_GROWTH_CLASHES.at(
+                "the network", "/design/network/reserved", Clauses.SEARCH, new Ratio(toCome), null));
+        return all;
     }
 
     private static TopologyResult nothing(TopologyRequest request, List<Finding> findings) {

@@ -74,6 +74,19 @@ final class ModelReader {
                 }
             }
         }
+        return toCome(spurs);
+    }
+
+    /** The cables of axes to come are not bought; only whether one reaches and how long it is counts. */
+    private LinkTable toCome(LinkTable spurs) {
+        for (int axis = request.present().size(); axis < request.axes().size(); axis++) {
+            long[] cost = spurs.cost()[axis];
+            for (int place = 0; place < cost.length; place++) {
+                if (spurs.reaches(axis, place)) {
+                    cost[place] = 0;
+                }
+            }
+        }
         return spurs;
     }
 

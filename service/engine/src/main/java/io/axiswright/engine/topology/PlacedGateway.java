@@ -18,8 +18,9 @@ import org.jspecify.annotations.Nullable;
  * @param linkRouteLength length the route of that cable asks for
  * @param linkCableLength length of that cable assembly
  * @param spurs cables to its drive units, in the order of the axes
- * @param spareDrivePorts drive ports left free
- * @param spareBrakeOutputs brake outputs left free
+ * @param spareDrivePorts drive ports left free, those kept for axes to come among them
+ * @param spareBrakeOutputs brake outputs left free, those kept for axes to come among them
+ * @param reserved which of the free ports are kept for axes to come; absent if none
  */
 public record PlacedGateway(
         String id,
@@ -33,10 +34,17 @@ public record PlacedGateway(
         Length linkCableLength,
         List<SpurLink> spurs,
         @Bounds(min = 0) int spareDrivePorts,
-        @Bounds(min = 0) int spareBrakeOutputs) {
+        @Bounds(min = 0) int spareBrakeOutputs,
+        @Nullable List<ReservedPorts> reserved) {
 
-    /** Keeps the spurs from being changed. */
+    /** Keeps the lists from being changed. */
     public PlacedGateway {
         spurs = List.copyOf(spurs);
+        reserved = reserved == null ? null : List.copyOf(reserved);
+    }
+
+    /** The ports kept for axes to come, be they absent or none. */
+    public List<ReservedPorts> reservedList() {
+        return reserved == null ? List.of() : reserved;
     }
 }

@@ -30,6 +30,18 @@ final class Relaxed {
         return with(model, model.room(), rates);
     }
 
+    /** Without all but the first axes. */
+    static LayoutModel axes(LayoutModel model, int first) {
+        return new LayoutModel(
+                model.axes().subList(0, first),
+                model.types(),
+                model.room(),
+                model.portRate(),
+                model.host(),
+                model.trunk(),
+                model.spur());
+    }
+
     static LayoutModel types(LayoutModel model, UnaryOperator<LayoutModel.Type> wider) {
         return new LayoutModel(
                 model.axes(),

@@ -72,14 +72,18 @@ final class Shortfalls {
         List<Integer> near = places.stream()
                 .filter(place -> model.spur().reaches(index, place))
                 .toList();
-        String pointer = named.pointer() + "/position";
+        String pointer = named.positionPointer();
         if (near.isEmpty()) {
             double nearest = places.stream()
                     .mapToDouble(place -> routes.spur(index, place).si())
                     .min()
                     .orElse(0);
             findings.add(FindingCode.TOPOLOGY_SPUR_TOO_LONG.at(
-                    named.id(), pointer, Clauses.ROUTE, new Length(nearest), routes.spurCables.longest()));
+                    named.id(),
+                    pointer,
+                    Clauses.ROUTE,
+                    new Length(nearest),
+                    routes.spurCables(axis).longest()));
         } else if (near.stream().noneMatch(place -> linked[place])) {
             int depth = near.stream().mapToInt(place -> hops[place]).min().orElse(Integer.MAX_VALUE);
             if (depth < Integer.MAX_VALUE) {

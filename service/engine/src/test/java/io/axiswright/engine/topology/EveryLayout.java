@@ -9,10 +9,12 @@ import io.axiswright.engine.design.HostPort;
 import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.ReservedAxis;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Tries every layout of a small request and remembers the cheapest: the plainest route to the optimum there is. */
@@ -95,14 +97,14 @@ final class EveryLayout {
         NetworkAxis axis = request.axes().get(index);
         for (int k = 0; k < sites.size(); k++) {
             Place place = request.network().places().get(sites.get(k).place);
-            CableAssembly cable = cheapest(CableUse.SPUR, axis.position(), place.position());
+            CableAssembly cable = spur(axis, place);
             if (cable != null
                     && allowed(axis, place)
                     && axesOn.get(k).size() < sites.get(k).type.drivePorts() - spare()) {
                 axesOn.get(k).add(axis);
                 axis(
                         index + 1,
-                        cost + price(cable.price()) + move(axis, place),
+                        cost + (axis.reserved() == null ? price(cable.price()) + move(axis, place) : 0),
                         length + cable.length().si());
                 axesOn.get(k).removeLast();
             }
@@ -114,7 +116,30 @@ final class EveryLayout {
         return spare == null ? 0 : spare;
     }
 
+    private @Nullable CableAssembly spur(NetworkAxis axis, Place place) {
+        ReservedAxis reserved = axis.reserved();
+        Position far = reserved == null ? null : reserved.farCorner();
+        List<String> only = reserved == null ? null : reserved.spurCables();
+        double route = 0;
+        for (int corner = 0; corner < 8; corner++) {
+            Position near = axis.position();
+            Position other = far == null ? near : far;
+            var at = new Position(
+                    (corner & 1) == 0 ? near.x() : other.x(),
+                    (corner & 2) == 0 ? near.y() : other.y(),
+                    (corner & 4) == 0 ? near.z() : other.z());
+            route = Math.max(
+                    route,
+                    request.network().route().between(at, place.position()).si());
+        }
+        return cheapest(CableUse.SPUR, route, cable -> only == null || only.contains(cable.id()));
+    }
+
     private boolean allowed(NetworkAxis axis, Place place) {
+        ReservedAxis reserved = axis.reserved();
+        if (reserved != null) {
+            return reserved.place() == null || reserved.place().equals(place.id());
+        }
         List<FixedPlace> fixed = request.network().fixed();
         return fixed == null
                 || fixed.stream()
@@ -175,10 +200,13 @@ final class EveryLayout {
     }
 
     private @Nullable CableAssembly cheapest(CableUse use, Position from, Position to) {
-        double route = request.network().route().between(from, to).si();
+        return cheapest(use, request.network().route().between(from, to).si(), cable -> true);
+    }
+
+    private @Nullable CableAssembly cheapest(CableUse use, double route, Predicate<CableAssembly> will) {
         CableAssembly best = null;
         for (CableAssembly cable : request.cableAssemblies()) {
-            if (cable.use() != use || cable.length().si() < route - 1e-9) {
+            if (cable.use() != use || cable.length().si() < route - 1e-9 || !will.test(cable)) {
                 continue;
             }
             double gain = best == null ? 1 : price(best.price()) - price(cable.price());

@@ -1,6 +1,7 @@
 package io.axiswright.engine.topology;
 
 import static java.util.Objects.requireNonNull;
+import static java.util.Objects.requireNonNullElse;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.catalogue.CableAssembly;
@@ -12,6 +13,7 @@ import io.axiswright.engine.design.HostPort;
 import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.quantity.Money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -42,6 +44,7 @@ final class LayoutChecker {
 
     private void check() {
         everyAxisOnce();
+        everyReservedPortOnce();
         trunksAreChains();
         roomHolds();
         gatewaysHold();
@@ -57,8 +60,39 @@ final class LayoutChecker {
                 .map(SpurLink::axis)
                 .toList();
         assertThat(hung)
-                .containsExactlyInAnyOrderElementsOf(
-                        request.axes().stream().map(NetworkAxis::id).toList());
+                .containsExactlyInAnyOrderElementsOf(request.axes().stream()
+                        .filter(axis -> axis.reserved() == null)
+                        .map(NetworkAxis::id)
+                        .toList());
+    }
+
+    private void everyReservedPortOnce() {
+        Map<String, Integer> kept = new HashMap<>();
+        for (PlacedGateway gateway : result.gateways()) {
+            for (ReservedPorts ports : gateway.reservedList()) {
+                kept.merge(ports.id(), ports.ports(), Integer::sum);
+                ReservedAxis reserved = reserved(ports);
+                assertThat(gateway.place()).isEqualTo(requireNonNullElse(reserved.place(), gateway.place()));
+                assertThat(requireNonNullElse(reserved.spurCables(), List.of(ports.cable())))
+                        .contains(ports.cable());
+                Position near = requireNonNullElse(reserved.position(), position(gateway));
+                Position far = requireNonNullElse(reserved.farCorner(), near);
+                cable(ports.cable(), CableUse.SPUR, position(gateway), near);
+                cable(ports.cable(), CableUse.SPUR, position(gateway), far);
+                cable(ports.cable(), CableUse.SPUR, position(gateway), new Position(near.x(), far.y(), near.z()));
+                cable(ports.cable(), CableUse.SPUR, position(gateway), new Position(far.x(), near.y(), near.z()));
+            }
+        }
+        Map<String, Integer> asked = new HashMap<>();
+        request.network().reservedList().forEach(reserved -> asked.put(reserved.id(), reserved.count()));
+        assertThat(kept).isEqualTo(asked);
+    }
+
+    private ReservedAxis reserved(ReservedPorts ports) {
+        return request.network().reservedList().stream()
+                .filter(one -> one.id().equals(ports.id()))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void trunksAreChains() {
@@ -93,11 +127,21 @@ final class LayoutChecker {
         for (PlacedGateway gateway : result.gateways()) {
             GatewayType type = type(gateway);
             List<NetworkAxis> axes = axes(List.of(gateway));
-            long brakes = axes.stream().filter(NetworkAxis::holdingBrake).count();
+            long brakes = axes.stream()
+                    .filter(axis -> axis.reserved() == null && axis.holdingBrake())
+                    .count();
+            long brakesToCome = axes.stream()
+                    .filter(axis -> axis.reserved() != null && axis.holdingBrake())
+                    .count();
+            int kept = gateway.reservedList().stream()
+                    .mapToInt(ReservedPorts::ports)
+                    .sum();
             assertThat(gateway.spareDrivePorts())
-                    .isGreaterThanOrEqualTo(spare)
-                    .isEqualTo(type.drivePorts() - axes.size());
-            assertThat(gateway.spareBrakeOutputs()).isNotNegative().isEqualTo((int) (type.brakeOutputs() - brakes));
+                    .isGreaterThanOrEqualTo(spare + kept)
+                    .isEqualTo(type.drivePorts() - gateway.spurs().size());
+            assertThat(gateway.spareBrakeOutputs())
+                    .isGreaterThanOrEqualTo((int) brakesToCome)
+                    .isEqualTo((int) (type.brakeOutputs() - brakes));
             if (type.stopScope() != StopScope.NONE) {
                 assertThat(zones(axes)).hasSizeLessThanOrEqualTo(1);
             }
@@ -227,7 +271,28 @@ final class LayoutChecker {
                 .flatMap(gateway -> gateway.spurs().stream())
                 .map(SpurLink::axis)
                 .collect(Collectors.toSet());
-        return request.axes().stream().filter(axis -> ids.contains(axis.id())).toList();
+        var axes = new ArrayList<>(request.axes().stream()
+                .filter(axis -> axis.reserved() == null && ids.contains(axis.id()))
+                .toList());
+        for (PlacedGateway gateway : gateways) {
+            for (ReservedPorts ports : gateway.reservedList()) {
+                for (int port = 0; port < ports.ports(); port++) {
+                    axes.add(toCome(reserved(ports), position(gateway)));
+                }
+            }
+        }
+        return axes;
+    }
+
+    private static NetworkAxis toCome(ReservedAxis reserved, Position gateway) {
+        return new NetworkAxis(
+                reserved.id(),
+                gateway,
+                reserved.stopZone(),
+                Boolean.TRUE.equals(reserved.holdingBrake()),
+                reserved.commandRate(),
+                0,
+                reserved);
     }
 
     private static Set<String> zones(List<NetworkAxis> axes) {

@@ -12,6 +12,7 @@ import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.design.RouteMetric;
 import io.axiswright.engine.design.RouteRule;
 import io.axiswright.engine.quantity.Current;
@@ -25,6 +26,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Requests for the tests, by hand and at random. */
@@ -37,6 +39,7 @@ final class TopologyRequests {
     final List<NetworkAxis> axes = new ArrayList<>();
     final List<GatewayType> types = new ArrayList<>();
     final List<CableAssembly> cables = new ArrayList<>();
+    final List<ReservedAxis> reserved = new ArrayList<>();
     LayoutEffort effort = LayoutEffort.PROVEN;
 
     @Nullable
@@ -79,6 +82,13 @@ final class TopologyRequests {
         return axis(x, 0, null, false, 1000);
     }
 
+    /** Ports kept for axes to come at that spot. */
+    TopologyRequests reserve(int ports, double x, double rate) {
+        reserved.add(new ReservedAxis(
+                "R" + (reserved.size() + 1), ports, at(x, 0), null, null, null, null, null, new Frequency(rate), null));
+        return this;
+    }
+
     /** A negative price stands for none. */
     TopologyRequests type(double price, int drivePorts, int depth, int brakes, StopScope scope) {
         types.add(new GatewayType(
@@ -112,21 +122,35 @@ final class TopologyRequests {
     }
 
     TopologyRequest build() {
+        var network = new Network(
+                new Host(hostAt, List.copyOf(ports)),
+                List.copyOf(places),
+                route,
+                keep,
+                fixed,
+                sparePorts,
+                searchLimit,
+                reserved.isEmpty() ? null : reserved);
         return new TopologyRequest(
-                new Network(
-                        new Host(hostAt, List.copyOf(ports)),
-                        List.copyOf(places),
-                        route,
-                        keep,
-                        fixed,
-                        sparePorts,
-                        searchLimit),
-                axes,
+                network,
+                Stream.concat(axes.stream(), NetworkAxis.toCome(network).stream())
+                        .toList(),
                 types,
                 cables,
                 CatalogueSource.SENT,
                 "EUR",
                 effort);
+    }
+
+    /** The same to be changed; what the network says beside its host and places is left out. */
+    static TopologyRequests copy(TopologyRequest request) {
+        var copy = new TopologyRequests();
+        copy.ports.addAll(request.network().host().ports());
+        copy.places.addAll(request.network().places());
+        copy.axes.addAll(request.axes());
+        copy.types.addAll(request.gatewayTypes());
+        copy.cables.addAll(request.cableAssemblies());
+        return copy;
     }
 
     /** Toys small enough to try every layout, with every limit biting now and then. */
