@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** What the growth of a network must not contradict itself in. */
+/** What the growth and the separations of a network must not contradict themselves in. */
 final class NetworkCheck {
 
     private final Network network;
@@ -29,11 +29,12 @@ final class NetworkCheck {
 
     /** The faults of a network; the prefix is the JSON Pointer to its design. */
     static List<Fault> faults(Design design, Network network, String prefix) {
-        if (network.reserved() == null) {
+        if (network.reserved() == null && network.separations() == null) {
             return List.of();
         }
         var check = new NetworkCheck(design, network, prefix);
         check.checkReserved();
+        check.checkSeparations();
         return check.faults;
     }
 
@@ -71,6 +72,35 @@ final class NetworkCheck {
                     FaultCode.INCONSISTENT,
                     "A box has two opposite corners, but there is no position.",
                     "a position beside it");
+        }
+    }
+
+    private void checkSeparations() {
+        Set<String> all = new HashSet<>(axes);
+        network.reservedList().forEach(reserved -> all.add(reserved.id()));
+        Set<String> ids = new HashSet<>();
+        for (int k = 0; k < network.separationList().size(); k++) {
+            Separation separation = network.separationList().get(k);
+            String pointer = "/separations/" + k;
+            if (!ids.add(separation.id())) {
+                fault(
+                        pointer + "/id",
+                        FaultCode.DUPLICATE_ID,
+                        "\"" + separation.id() + "\" is the id of another separation already.",
+                        "an id no other separation has");
+            }
+            Set<String> seen = new HashSet<>();
+            for (int j = 0; j < separation.axes().size(); j++) {
+                String axis = separation.axes().get(j);
+                known(axis, all, pointer + "/axes/" + j, "axis", "axes or network.reserved");
+                if (!seen.add(axis)) {
+                    fault(
+                            pointer + "/axes/" + j,
+                            FaultCode.INCONSISTENT,
+                            "Axis \"" + axis + "\" is in this separation already.",
+                            "each axis once");
+                }
+            }
         }
     }
 

@@ -5,6 +5,7 @@ import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.topology.ExactModel.Cell;
 import io.axiswright.engine.topology.Layout.Node;
 import io.axiswright.engine.topology.Layout.Trunk;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -58,6 +59,10 @@ final class ExactHint {
         exact.typed.forEach((cell, chosen) -> exact.cp.addHint(chosen, typed.contains(cell)));
         exact.hung.forEach((cell, here) -> exact.cp.addHint(here, hung.contains(cell)));
         exact.chains.next.forEach((cell, link) -> exact.cp.addHint(link, next.contains(cell)));
+        exact.met.forEach((cell, some) -> exact.cp.addHint(
+                some,
+                Arrays.stream(model.separations().members(cell.row()))
+                        .anyMatch(axis -> hung.contains(new Cell(axis, cell.column())))));
         start.trunks.forEach(this::alongTrunk);
         Set<Integer> unused = new HashSet<>();
         for (int slot = 0; slot < exact.slots.count(); slot++) {

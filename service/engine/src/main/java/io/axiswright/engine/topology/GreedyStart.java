@@ -154,7 +154,8 @@ final class GreedyStart {
             boolean holds = LayoutRules.hold(model, trunk);
             node.axes.removeLast();
             if (holds) {
-                return new Step(null, node, node.type, List.of(axis), net(axis, node.place));
+                long cost = net(axis, node.place) + model.separations().cost(node.axes, axis);
+                return new Step(null, node, node.type, List.of(axis), cost);
             }
         }
         return null;
@@ -232,7 +233,10 @@ final class GreedyStart {
             if (axes.size() == type.drivePorts()) {
                 break;
             }
-            if ((!axis.brake() || brakes < type.brakeOutputs()) && rate + axis.rate() <= rateLeft) {
+            if ((!axis.brake() || brakes < type.brakeOutputs())
+                    && rate + axis.rate() <= rateLeft
+                    && model.separations().hold(axes, index)) {
+                open += model.separations().cost(axes, index);
                 axes.add(index);
                 brakes += axis.brake() ? 1 : 0;
                 rate += axis.rate();

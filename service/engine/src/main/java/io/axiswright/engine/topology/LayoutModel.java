@@ -14,6 +14,7 @@ import java.util.List;
  * @param host links from the host (row 0) to the places
  * @param trunk links from place to place
  * @param spur links from axes (rows) to places
+ * @param separations which axes are to hang on gateways of their own
  */
 record LayoutModel(
         List<Axis> axes,
@@ -22,7 +23,20 @@ record LayoutModel(
         long[] portRate,
         LinkTable host,
         LinkTable trunk,
-        LinkTable spur) {
+        LinkTable spur,
+        Separations separations) {
+
+    /** A problem without wishes as to which axes hang together. */
+    LayoutModel(
+            List<Axis> axes,
+            List<Type> types,
+            int[] room,
+            long[] portRate,
+            LinkTable host,
+            LinkTable trunk,
+            LinkTable spur) {
+        this(axes, types, room, portRate, host, trunk, spur, Separations.none());
+    }
 
     /** An axis: whether a gateway switches its brake, its stop zone's number (−1: none), its command rate. */
     record Axis(boolean brake, int zone, long rate) {}

@@ -128,6 +128,7 @@ public final class LayoutPlanning {
                 null,
                 null,
                 null,
+                null,
                 LayoutMethod.NONE,
                 request.network().host().ports().stream().map(port -> port.id()).toList(),
                 List.of(),
@@ -143,7 +144,8 @@ public final class LayoutPlanning {
         List<LayoutChange> changes = LayoutChanges.of(request, gateways);
         Money cost = scale.money(Prices.of(request, gateways));
         BigDecimal moving = request.movePrice().multiply(BigDecimal.valueOf(LayoutChanges.moves(changes)));
-        Money all = scale.money(cost.amount().add(moving));
+        BigDecimal sharing = SharedGateways.price(request, gateways);
+        Money all = scale.money(cost.amount().add(moving).add(sharing));
         boolean proven = bound >= units;
         Money boundMoney = proven ? all : scale.money(bound);
         Ratio gap = gap(all, boundMoney);
@@ -157,6 +159,9 @@ public final class LayoutPlanning {
                 gateways,
                 cost,
                 request.network().keep() == null ? null : scale.money(moving),
+                request.network().separationList().stream().allMatch(one -> one.price() == null)
+                        ? null
+                        : scale.money(sharing),
                 boundMoney,
                 gap,
                 method,

@@ -12,7 +12,7 @@ final class LayoutRules {
 
     private LayoutRules() {}
 
-    /** Whether every limit of a trunk and of its gateways holds: ports, brakes, zones, depth, rate, reach. */
+    /** Whether every limit of a trunk and of its gateways holds: ports, brakes, zones, separations, depth, rate, reach. */
     static boolean hold(LayoutModel model, Trunk trunk) {
         int depth = trunk.chain.size();
         int trunkZone = NO_ZONE;
@@ -39,6 +39,9 @@ final class LayoutRules {
                 zone = joined(zone, axis.zone());
                 brakes += axis.brake() ? 1 : 0;
                 rate += axis.rate();
+            }
+            if (!model.separations().hold(node.axes)) {
+                return false;
             }
             if (brakes > type.brakeOutputs() || (zone == MIXED && type.scope() != StopScope.NONE)) {
                 return false;

@@ -34,6 +34,7 @@ final class Remarks {
         var remarks = new Remarks(request, gateways);
         remarks.prices();
         remarks.stops();
+        remarks.findings.addAll(SharedGateways.findings(request, gateways));
         return remarks.findings;
     }
 

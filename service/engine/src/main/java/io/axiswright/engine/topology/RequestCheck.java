@@ -40,6 +40,12 @@ final class RequestCheck {
             check.currency(keep.movePrice(), request.currency(), "/design/network/keep/movePrice");
         }
         check.spurCables(request);
+        for (int k = 0; k < network.separationList().size(); k++) {
+            check.currency(
+                    network.separationList().get(k).price(),
+                    request.currency(),
+                    "/design/network/separations/" + k + "/price");
+        }
         if (!check.faults.isEmpty()) {
             throw new InvalidDesign(check.faults);
         }

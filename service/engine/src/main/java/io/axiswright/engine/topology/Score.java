@@ -43,6 +43,7 @@ record Score(long cost, long length) implements Comparable<Score> {
                 cost += model.spur().cost()[axis][node.place];
                 length += model.spur().length()[axis][node.place];
             }
+            cost += model.separations().cost(node.axes);
             before = node.place;
         }
         return new Score(cost, length);

@@ -35,6 +35,7 @@ final class Shortfalls {
         }
         shortfalls.lengths();
         shortfalls.counts();
+        shortfalls.separations();
         shortfalls.rates();
         return shortfalls.findings;
     }
@@ -128,6 +129,20 @@ final class Shortfalls {
                     "/design/network/host/ports",
                     GatewayCounts.fewestTrunksByZone(model),
                     model.portRate().length);
+        }
+    }
+
+    private void separations() {
+        for (int group = 0; group < model.separations().count(); group++) {
+            int needed = model.separations().members(group).length;
+            if (model.separations().never(group) && needed > model.mostGateways()) {
+                findings.add(FindingCode.TOPOLOGY_SEPARATION_NEEDS_GATEWAYS.at(
+                        request.network().separationList().get(group).id(),
+                        "/design/network/separations/" + group,
+                        Clauses.COUNT,
+                        new Ratio(needed),
+                        new Ratio(model.mostGateways())));
+            }
         }
     }
 

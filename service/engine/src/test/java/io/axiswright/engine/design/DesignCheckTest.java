@@ -222,6 +222,20 @@ class DesignCheckTest {
                         Map.entry("/network/reserved/1/farCorner", FaultCode.INCONSISTENT));
     }
 
+    @Test
+    void findsSeparationsOfAxesThatAreNotThere() {
+        var axis = axis("a", null, SCREW, new Dwell(new Time(1), null, null, false));
+        var network = Copies.with(
+                Copies.with(network("panel", "p"), "reserved", List.of(reserved("b", ORIGIN, null, null, null))),
+                "separations",
+                List.of(new Separation("s", List.of("a", "b", "a"), null), new Separation("s", List.of("c"), null)));
+        assertThat(faults(design(List.of(axis), network, null, "zone")))
+                .containsExactly(
+                        Map.entry("/network/separations/0/axes/2", FaultCode.INCONSISTENT),
+                        Map.entry("/network/separations/1/id", FaultCode.DUPLICATE_ID),
+                        Map.entry("/network/separations/1/axes/0", FaultCode.DANGLING_REFERENCE));
+    }
+
     private static ReservedAxis reserved(
             String id,
             @Nullable Position position,

@@ -10,6 +10,7 @@ import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
 import io.axiswright.engine.design.ReservedAxis;
+import io.axiswright.engine.design.Separation;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -88,8 +89,9 @@ final class EveryLayout {
             return;
         }
         if (index == request.axes().size()) {
-            if (holds() && (cost < best - 1e-6 || length < bestLength - 1e-9)) {
-                best = Math.min(best, cost);
+            double all = cost + sharing();
+            if (holds() && (all < best - 1e-6 || (all < best + 1e-6 && length < bestLength - 1e-9))) {
+                best = Math.min(best, all);
                 bestLength = length;
             }
             return;
@@ -158,6 +160,26 @@ final class EveryLayout {
                         && known.contains(gateway.place())
                         && !gateway.place().equals(place.id()));
         return away ? price(keep.movePrice()) : 0;
+    }
+
+    /** Infinite where two axes share a gateway that must not. */
+    private double sharing() {
+        double sum = 0;
+        for (Separation separation : request.network().separationList()) {
+            for (List<NetworkAxis> gateway : axesOn) {
+                long here = gateway.stream()
+                        .filter(axis -> separation
+                                .axes()
+                                .contains(axis.reserved() == null ? axis.id() : axis.reserved().id()))
+                        .count();
+                if (here > 1) {
+                    sum += separation.price() == null
+                            ? Double.POSITIVE_INFINITY
+                            : (here - 1) * price(separation.price());
+                }
+            }
+        }
+        return sum;
     }
 
     private boolean holds() {

@@ -14,6 +14,7 @@ import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
 import io.axiswright.engine.design.ReservedAxis;
+import io.axiswright.engine.design.Separation;
 import io.axiswright.engine.quantity.Money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -52,6 +53,7 @@ final class LayoutChecker {
         cablesReach();
         costAddsUp();
         fixedPlacesHold();
+        separationsHold();
     }
 
     private void everyAxisOnce() {
@@ -212,7 +214,8 @@ final class LayoutChecker {
         }
         assertThat(requireNonNull(result.cost()).amount()).isEqualByComparingTo(sum);
         BigDecimal moves = amount(result.moveCost());
-        assertThat(requireNonNull(result.bound()).amount()).isLessThanOrEqualTo(sum.add(moves));
+        assertThat(requireNonNull(result.bound()).amount())
+                .isLessThanOrEqualTo(sum.add(moves).add(amount(result.separationCost())));
         KeptLayout keep = request.network().keep();
         assertThat(result.moveCost() == null).isEqualTo(keep == null);
         if (keep != null) {
@@ -236,6 +239,25 @@ final class LayoutChecker {
                         .containsExactly(fixed.place());
             }
         }
+    }
+
+    private void separationsHold() {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (Separation separation : request.network().separationList()) {
+            for (PlacedGateway gateway : result.gateways()) {
+                long here = axes(List.of(gateway)).stream()
+                        .filter(axis -> separation.axes().contains(axis.id()))
+                        .count();
+                if (separation.price() == null) {
+                    assertThat(here).as(separation.id()).isLessThan(2);
+                } else if (here > 1) {
+                    sum = sum.add(separation.price().amount().multiply(BigDecimal.valueOf(here - 1)));
+                }
+            }
+        }
+        assertThat(amount(result.separationCost())).isEqualByComparingTo(sum);
+        assertThat(result.separationCost() == null)
+                .isEqualTo(request.network().separationList().stream().allMatch(one -> one.price() == null));
     }
 
     private static BigDecimal amount(@org.jspecify.annotations.Nullable Money price) {

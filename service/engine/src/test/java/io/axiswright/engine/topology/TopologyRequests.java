@@ -15,6 +15,7 @@ import io.axiswright.engine.design.Position;
 import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.design.RouteMetric;
 import io.axiswright.engine.design.RouteRule;
+import io.axiswright.engine.design.Separation;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Length;
@@ -40,6 +41,7 @@ final class TopologyRequests {
     final List<GatewayType> types = new ArrayList<>();
     final List<CableAssembly> cables = new ArrayList<>();
     final List<ReservedAxis> reserved = new ArrayList<>();
+    final List<Separation> separations = new ArrayList<>();
     LayoutEffort effort = LayoutEffort.PROVEN;
 
     @Nullable
@@ -89,6 +91,12 @@ final class TopologyRequests {
         return this;
     }
 
+    /** Axes to be kept apart; a negative price stands for none, so that they must be. */
+    TopologyRequests apart(double price, String... ids) {
+        separations.add(new Separation("S" + (separations.size() + 1), List.of(ids), euro(price)));
+        return this;
+    }
+
     /** A negative price stands for none. */
     TopologyRequests type(double price, int drivePorts, int depth, int brakes, StopScope scope) {
         types.add(new GatewayType(
@@ -130,7 +138,8 @@ final class TopologyRequests {
                 fixed,
                 sparePorts,
                 searchLimit,
-                reserved.isEmpty() ? null : reserved);
+                reserved.isEmpty() ? null : reserved,
+                separations.isEmpty() ? null : separations);
         return new TopologyRequest(
                 network,
                 Stream.concat(axes.stream(), NetworkAxis.toCome(network).stream())
