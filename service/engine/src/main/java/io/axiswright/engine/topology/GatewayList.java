@@ -3,6 +3,7 @@ package io.axiswright.engine.topology;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.design.HostPort;
 import io.axiswright.engine.design.ReservedAxis;
+import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.topology.Layout.Node;
 import io.axiswright.engine.topology.Layout.Trunk;
 import java.util.ArrayList;
@@ -16,15 +17,17 @@ final class GatewayList {
 
     private final TopologyRequest request;
     private final Routes routes;
+    private final LayoutModel model;
     private final List<PlacedGateway> gateways = new ArrayList<>();
 
-    private GatewayList(TopologyRequest request, Routes routes) {
+    private GatewayList(TopologyRequest request, Routes routes, LayoutModel model) {
         this.request = request;
+        this.model = model;
         this.routes = routes;
     }
 
-    static List<PlacedGateway> of(TopologyRequest request, Routes routes, Layout layout) {
-        var list = new GatewayList(request, routes);
+    static List<PlacedGateway> of(TopologyRequest request, Routes routes, LayoutModel model, Layout layout) {
+        var list = new GatewayList(request, routes, model);
         layout.trunks.forEach(list::add);
         return list.gateways;
     }
@@ -32,19 +35,33 @@ final class GatewayList {
     private void add(Trunk trunk) {
         HostPort port = request.network().host().ports().get(trunk.port);
         String upstream = null;
-        int before = -1;
+        Node before = null;
         int depth = 0;
+        int row = 1;
         for (Node node : trunk.chain) {
-            PlacedGateway placed = placed(node, port.id(), ++depth, before, upstream);
+            row = model.row(before, node, row);
+            CableAssembly link = null;
+            var route = new Length(0);
+            if (row == 1) {
+                int from = before == null ? -1 : before.place;
+                link = routes.linkCable(from, node.place).orElseThrow();
+                route = routes.link(from, node.place);
+            }
+            PlacedGateway placed = placed(node, port.id(), ++depth, upstream, link, route);
             gateways.add(placed);
             upstream = placed.id();
-            before = node.place;
+            before = node;
         }
     }
 
-    private PlacedGateway placed(Node node, String port, int depth, int before, @Nullable String upstream) {
+    private PlacedGateway placed(
+            Node node,
+            String port,
+            int depth,
+            @Nullable String upstream,
+            @Nullable CableAssembly link,
+            Length route) {
         var type = request.gatewayTypes().get(node.type);
-        CableAssembly link = routes.linkCable(before, node.place).orElseThrow();
         List<Integer> hung = node.axes.stream()
                 .filter(axis -> !request.axes().get(axis).isToCome())
                 .toList();
@@ -58,9 +75,9 @@ final class GatewayList {
                 port,
                 depth,
                 upstream,
-                link.id(),
-                routes.link(before, node.place),
-                link.length(),
+                link == null ? null : link.id(),
+                route,
+                link == null ? route : link.length(),
                 hung.stream().map(axis -> spur(axis, node.place)).toList(),
                 type.drivePorts() - hung.size(),
                 type.brakeOutputs() - brakes,

@@ -169,18 +169,25 @@ final class GreedyStart {
         if (axes.isEmpty()) {
             return null;
         }
-        List<Insertion> spots = Insertion.spots(model, layout.trunks, place, relays).stream()
-                .filter(this::roomForRelays)
-                .sorted(Comparator.comparingLong(Insertion::cost))
-                .toList();
+        List<Insertion> spots = spots(place, 0);
         Map<Integer, List<Integer>> byZone = zones.split(axes);
         Step best = null;
         for (int type = 0; type < model.types().size(); type++) {
+            if (type > 0 && model.couples()) {
+                spots = spots(place, type);
+            }
             for (var inZone : byZone.entrySet()) {
                 best = better(best, opening(place, type, inZone.getKey(), inZone.getValue(), spots));
             }
         }
         return best;
+    }
+
+    private List<Insertion> spots(int place, int type) {
+        return Insertion.spots(model, layout.trunks, place, type, relays).stream()
+                .filter(this::roomForRelays)
+                .sorted(Comparator.comparingLong(Insertion::cost))
+                .toList();
     }
 
     private boolean roomForRelays(Insertion spot) {

@@ -140,7 +140,7 @@ public final class LayoutPlanning {
     private TopologyResult result(
             TopologyRequest request, Routes routes, MoneyScale scale, LayoutModel model, Layout layout, long bound) {
         long units = Score.of(model, layout).cost();
-        List<PlacedGateway> gateways = GatewayList.of(request, routes, layout);
+        List<PlacedGateway> gateways = GatewayList.of(request, routes, model, layout);
         List<LayoutChange> changes = LayoutChanges.of(request, gateways);
         Money cost = scale.money(Prices.of(request, gateways));
         BigDecimal moving = request.movePrice().multiply(BigDecimal.valueOf(LayoutChanges.moves(changes)));

@@ -18,17 +18,19 @@ final class LayoutRules {
         int trunkZone = NO_ZONE;
         boolean trunkScope = false;
         long rate = 0;
-        int before = -1;
+        Node before = null;
+        int row = 1;
         for (Node node : trunk.chain) {
             var type = model.types().get(node.type);
             if (depth > type.chainDepth() || node.axes.size() > type.drivePorts()) {
                 return false;
             }
-            LinkTable link = before < 0 ? model.host() : model.trunk();
-            if (!link.reaches(Math.max(before, 0), node.place)) {
+            row = model.row(before, node, row);
+            LinkTable link = before == null ? model.host() : model.trunk();
+            if (row == 1 && !link.reaches(before == null ? 0 : before.place, node.place)) {
                 return false;
             }
-            before = node.place;
+            before = node;
             int zone = NO_ZONE;
             int brakes = 0;
             for (int index : node.axes) {

@@ -207,7 +207,7 @@ final class LocalImprovement {
 
     private List<Insertion> spots(int place) {
         return editor.room(place)
-                ? Insertion.spots(model, trunksAround(place), place, relays).stream()
+                ? Insertion.spots(model, trunksAround(place), place, Insertion.ANY, relays).stream()
                         .filter(spot -> spot.places().size() == 1)
                         .sorted(Comparator.comparingLong(Insertion::cost))
                         .limit(SPOTS)

@@ -93,7 +93,8 @@ final class ModelReader {
                                 Math.max(0, type.drivePorts() - request.sparePorts()),
                                 type.chainDepth(),
                                 type.brakeOutputs(),
-                                type.stopScope()))
+                                type.stopScope(),
+                                type.directRow() == null ? 1 : type.directRow()))
                         .toList(),
                 request.network().places().stream()
                         .mapToInt(place -> place.maxGateways())

@@ -21,8 +21,8 @@ import org.jspecify.annotations.Nullable;
 /** Tries every layout of a small request and remembers the cheapest: the plainest route to the optimum there is. */
 final class EveryLayout {
 
-    /** A gateway that might be bought: where, which, on which port. */
-    private record Site(int port, int place, GatewayType type) {}
+    /** A gateway that might be bought: where, which, on which port, how many it is coupled to before it in a row. */
+    private record Site(int port, int place, GatewayType type, int row) {}
 
     private final TopologyRequest request;
     private final List<Site> sites = new ArrayList<>();
@@ -63,25 +63,35 @@ final class EveryLayout {
             int index = k;
             CableAssembly cable = cheapest(first ? CableUse.HOST : CableUse.TRUNK, from, place.position());
             long there = sites.stream().filter(site -> site.place == index).count();
-            if (cable == null || there == place.maxGateways()) {
+            if (there == place.maxGateways()) {
                 continue;
             }
             for (GatewayType type : request.gatewayTypes()) {
-                sites.add(new Site(port, k, type));
-                axesOn.add(new ArrayList<>());
-                if (sites.stream().filter(site -> site.port == port).allMatch(site -> depth < site.type.chainDepth())) {
-                    extend(
-                            port,
-                            place.position(),
-                            false,
-                            depth + 1,
-                            cost + price(type.price()) + price(cable.price()),
-                            length + cable.length().si());
+                double gateways = cost + price(type.price());
+                if (cable != null) {
+                    join(new Site(port, k, type, 1), depth, gateways + price(cable.price()), length
+                            + cable.length().si());
                 }
-                sites.removeLast();
-                axesOn.removeLast();
+                Site before = first ? null : sites.getLast();
+                if (before != null
+                        && before.place == k
+                        && before.type.equals(type)
+                        && type.directRow() != null
+                        && before.row < type.directRow()) {
+                    join(new Site(port, k, type, before.row + 1), depth, gateways, length);
+                }
             }
         }
+    }
+
+    private void join(Site site, int depth, double cost, double length) {
+        sites.add(site);
+        axesOn.add(new ArrayList<>());
+        if (sites.stream().filter(other -> other.port == site.port).allMatch(other -> depth < other.type.chainDepth())) {
+            extend(site.port, request.network().places().get(site.place).position(), false, depth + 1, cost, length);
+        }
+        sites.removeLast();
+        axesOn.removeLast();
     }
 
     private void axis(int index, double cost, double length) {

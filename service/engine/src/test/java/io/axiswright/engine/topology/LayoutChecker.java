@@ -179,7 +179,11 @@ final class LayoutChecker {
             Position from = first
                     ? request.network().host().position()
                     : position(Objects.requireNonNull(byId.get(gateway.upstream())));
-            cable(gateway.linkCable(), first ? CableUse.HOST : CableUse.TRUNK, from, position(gateway));
+            if (gateway.linkCable() == null) {
+                coupled(gateway, byId);
+            } else {
+                cable(gateway.linkCable(), first ? CableUse.HOST : CableUse.TRUNK, from, position(gateway));
+            }
             for (SpurLink spur : gateway.spurs()) {
                 NetworkAxis axis = request.axes().stream()
                         .filter(one -> one.id().equals(spur.axis()))
@@ -188,6 +192,21 @@ final class LayoutChecker {
                 cable(spur.cable(), CableUse.SPUR, position(gateway), axis.position());
             }
         }
+    }
+
+    /** Without a cable: the same type in the same place before it, and no more in a row than the type allows. */
+    private void coupled(PlacedGateway gateway, Map<String, PlacedGateway> byId) {
+        int row = 1;
+        PlacedGateway at = gateway;
+        while (at.linkCable() == null) {
+            PlacedGateway before = requireNonNull(byId.get(requireNonNull(at.upstream())));
+            assertThat(before.place()).isEqualTo(at.place());
+            assertThat(before.gatewayType()).isEqualTo(at.gatewayType());
+            at = before;
+            row++;
+        }
+        assertThat(row).isLessThanOrEqualTo(requireNonNull(type(gateway).directRow()));
+        assertThat(gateway.linkCableLength().si()).isZero();
     }
 
     private void cable(String id, CableUse use, Position from, Position to) {
@@ -207,7 +226,10 @@ final class LayoutChecker {
         request.cableAssemblies().forEach(cable -> prices.put("cable " + cable.id(), amount(cable.price())));
         BigDecimal sum = BigDecimal.ZERO;
         for (PlacedGateway gateway : result.gateways()) {
-            sum = sum.add(prices.get("type " + gateway.gatewayType())).add(prices.get("cable " + gateway.linkCable()));
+            sum = sum.add(prices.get("type " + gateway.gatewayType()));
+            if (gateway.linkCable() != null) {
+                sum = sum.add(prices.get("cable " + gateway.linkCable()));
+            }
             for (SpurLink spur : gateway.spurs()) {
                 sum = sum.add(prices.get("cable " + spur.cable()));
             }

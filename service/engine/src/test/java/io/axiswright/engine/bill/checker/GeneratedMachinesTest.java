@@ -91,6 +91,28 @@ class GeneratedMachinesTest {
                 .anyMatch(complaint -> complaint.contains("ordered"));
     }
 
+    /** Gateways of two ports coupled in rows of three: trunk ports are used and no trunk cable is bought. */
+    @Test
+    void coupledGatewaysAreJoinedWithoutACable() {
+        var request = TestCell.request(8);
+        Catalogue c = request.catalogue();
+        GatewayType gateway = Copies.with(
+                Copies.with(c.gateways().getFirst(), "drivePorts", 2), "directRow", 3);
+        var catalogue = Copies.with(c, "gateways", List.of(gateway));
+        Network n = Objects.requireNonNull(request.design().network());
+        Place panel = n.places().getFirst();
+        var network =
+                Copies.with(n, "places", List.of(new Place(panel.id(), panel.position(), 4)));
+        Design design = Copies.with(request.design(), "network", network);
+
+        var answer = STUDY.system(new StudyRequest(request.codeBasis(), catalogue, design));
+
+        assertThat(answer.topology().gateways())
+                .extracting(placed -> placed.linkCable() == null)
+                .containsExactly(false, true, true, false);
+        assertThat(new BillChecker(design, catalogue, answer).complaints()).isEmpty();
+    }
+
     private static ReservedAxis reserved(SplittableRandom random) {
         return new ReservedAxis(
                 "to come",
