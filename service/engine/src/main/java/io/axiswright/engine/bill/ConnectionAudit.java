@@ -58,7 +58,9 @@ final class ConnectionAudit {
         for (CableLink link : connections.links()) {
             ends.merge(link.from(), 1, Integer::sum);
             ends.merge(link.to(), 1, Integer::sum);
-            laid.merge(link.item(), 1, Integer::sum);
+            if (link.item() != null) {
+                laid.merge(link.item(), 1, Integer::sum);
+            }
         }
         int ports = 0;
         int used = 0;

@@ -11,7 +11,7 @@ import java.util.List;
  * @param portsUsed how many of them a cable ends at
  * @param portsSpare how many of them are counted spare
  * @param cables cables of those uses on the bill that the design asks for
- * @param cableEnds ends of the cables that were laid out
+ * @param cableEnds ends of the cables that were laid out; two gateways coupled directly count as two ends
  * @param cableEndsMatched how many of them end at a port or terminal that is there and takes them
  * @param gaps what does not close, in words; empty if all is joined up
  */

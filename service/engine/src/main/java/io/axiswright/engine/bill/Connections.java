@@ -8,7 +8,7 @@ import java.util.Set;
  *
  * @param banks ports that are counted
  * @param terminals what takes cables without a port for each
- * @param links the cables
+ * @param links the cables and direct couplings
  */
 public record Connections(List<PortBank> banks, Set<String> terminals, List<CableLink> links) {
 

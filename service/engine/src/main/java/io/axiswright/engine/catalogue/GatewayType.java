@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param minimumVoltage lowest voltage at which it works
  * @param passThroughCurrent 24 V current its terminals carry
  * @param inrushCurrent 24 V current it takes while it starts; what its power takes if absent
+ * @param directRow how many of the type may be coupled directly in a row, side by side in one place, without trunk cables
+ *     between them; none couples directly if absent. They count as gateways of the trunk like any
  */
 public record GatewayType(
         String id,
@@ -36,10 +38,11 @@ public record GatewayType(
         @Bounds(min = 0) Power ownPower,
         @Bounds(above = 0) Voltage minimumVoltage,
         @Bounds(above = 0) Current passThroughCurrent,
-        @Bounds(above = 0) @Nullable Current inrushCurrent)
+        @Bounds(above = 0) @Nullable Current inrushCurrent,
+        @Bounds(min = 2, max = 64) @Nullable Integer directRow)
         implements Item {
 
-    /** A gateway that starts with no more than its power takes. */
+    /** A gateway that starts with no more than its power takes and joins others by cables only. */
     public GatewayType(
             String id,
             String description,
@@ -64,6 +67,7 @@ public record GatewayType(
                 ownPower,
                 minimumVoltage,
                 passThroughCurrent,
+                null,
                 null);
     }
 }

@@ -3,6 +3,7 @@ package io.axiswright.engine.controlpower;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
+import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param loads the axes on its spurs
  * @param devices the field devices fed through it
  * @param otherWays the way straight to it from a control supply at each of the further places; none if absent
+ * @param reservedCurrent current kept for axes to come, taken at the gateway; none if absent
  */
 public record ControlNode(
         String id,
@@ -31,13 +33,28 @@ public record ControlNode(
         @Bounds(min = 0, max = 1000) Length directLength,
         @Count(max = 256) List<ControlLoad> loads,
         @Count(max = 1024) List<FieldLoad> devices,
-        @Count(max = 16) @Nullable List<SupplyWay> otherWays) {
+        @Count(max = 16) @Nullable List<SupplyWay> otherWays,
+        @Bounds(min = 0) @Nullable Current reservedCurrent) {
 
     /** Keeps the lists from being changed. */
     public ControlNode {
         loads = List.copyOf(loads);
         devices = List.copyOf(devices);
         otherWays = otherWays == null ? null : List.copyOf(otherWays);
+    }
+
+    /** A gateway that keeps nothing for axes to come. */
+    public ControlNode(
+            String id,
+            GatewayType gateway,
+            String chain,
+            int depth,
+            @Nullable String upstream,
+            Length feedLength,
+            Length directLength,
+            List<ControlLoad> loads,
+            List<FieldLoad> devices) {
+        this(id, gateway, chain, depth, upstream, feedLength, directLength, loads, devices, null, null);
     }
 
     /** A gateway without field devices, as far from the control supply as from where it is fed. */
@@ -49,12 +66,23 @@ public record ControlNode(
             @Nullable String upstream,
             Length feedLength,
             List<ControlLoad> loads) {
-        this(id, gateway, chain, depth, upstream, feedLength, feedLength, loads, List.of(), null);
+        this(id, gateway, chain, depth, upstream, feedLength, feedLength, loads, List.of(), null, null);
     }
 
     /** The same fed straight from the control supply. */
     ControlNode fedDirectly() {
-        return new ControlNode(id, gateway, chain, depth, null, directLength, directLength, loads, devices, otherWays);
+        return new ControlNode(
+                id,
+                gateway,
+                chain,
+                depth,
+                null,
+                directLength,
+                directLength,
+                loads,
+                devices,
+                otherWays,
+                reservedCurrent);
     }
 
     /** The same with control supplies at a further place. */
@@ -65,7 +93,8 @@ public record ControlNode(
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("requests without a way are refused"));
         Length feed = upstream == null ? direct : feedLength;
-        return new ControlNode(id, gateway, chain, depth, upstream, feed, direct, loads, devices, otherWays);
+        return new ControlNode(
+                id, gateway, chain, depth, upstream, feed, direct, loads, devices, otherWays, reservedCurrent);
     }
 
     /** The ways from further places, be they absent or none. */

@@ -22,13 +22,17 @@ record Draw(double power, double conductance, double current) {
         return new Draw(0, conductance, 0);
     }
 
+    static Draw ofCurrent(double current) {
+        return new Draw(0, 0, current);
+    }
+
     /** A device that states its current at 24 V. */
     static Draw of(FieldDevice device) {
         double current = device.current().si();
         LoadLaw law = device.law();
         return switch (law) {
             case CONSTANT_POWER -> ofPower(current * ControlConstants.NOMINAL);
-            case CONSTANT_CURRENT -> new Draw(0, 0, current);
+            case CONSTANT_CURRENT -> ofCurrent(current);
             case RESISTIVE -> ofConductance(current / ControlConstants.NOMINAL);
         };
     }

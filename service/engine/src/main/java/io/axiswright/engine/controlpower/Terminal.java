@@ -39,13 +39,16 @@ record Terminal(
     static Terminal of(ControlNode node) {
         var gateway = node.gateway();
         Draw power = Draw.ofPower(gateway.ownPower().si());
+        Draw reserved = node.reservedCurrent() == null
+                ? Draw.NOTHING
+                : Draw.ofCurrent(node.reservedCurrent().si());
         return new Terminal(
                 node.id(),
                 TerminalKind.GATEWAY,
                 ControlFindings.POINTER,
                 gateway.minimumVoltage().si(),
-                power,
-                starting(power, gateway.inrushCurrent()),
+                power.plus(reserved),
+                starting(power, gateway.inrushCurrent()).plus(reserved),
                 Draw.NOTHING,
                 0,
                 0,

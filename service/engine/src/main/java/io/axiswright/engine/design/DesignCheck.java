@@ -89,6 +89,7 @@ public final class DesignCheck {
                     "/network/places", network.places().stream().map(Place::id).toList());
             checkFixed(network);
             checkKept(network.keep());
+            faults.addAll(NetworkCheck.faults(design, network, prefix));
         }
     }
 

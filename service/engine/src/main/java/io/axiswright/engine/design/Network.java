@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param sparePorts drive ports every gateway leaves free for axes to come; none if absent
  * @param searchLimit how much work the search for the cheapest layout may do, counted so that the same design has the same
  *     layout on every machine: about as long on one core. 2 s if absent; 0 s leaves it to the quick search with its bound
+ * @param reserved axes to come, for which ports are kept; none if absent
+ * @param separations axes that must not, or had better not, share a gateway; none if absent
  */
 public record Network(
         Host host,
@@ -25,11 +27,37 @@ public record Network(
         @Nullable KeptLayout keep,
         @Count(max = 1024) @Nullable List<FixedPlace> fixed,
         @Bounds(min = 0, max = 63) @Nullable Integer sparePorts,
-        @Bounds(min = 0, max = 30) @Nullable Time searchLimit) {
+        @Bounds(min = 0, max = 30) @Nullable Time searchLimit,
+        @Count(max = 64) @Nullable List<ReservedAxis> reserved,
+        @Count(max = 256) @Nullable List<Separation> separations) {
+
+    /** A network without growth and separations. */
+    public Network(
+            Host host,
+            List<Place> places,
+            RouteRule route,
+            @Nullable KeptLayout keep,
+            @Nullable List<FixedPlace> fixed,
+            @Nullable Integer sparePorts,
+            @Nullable Time searchLimit) {
+        this(host, places, route, keep, fixed, sparePorts, searchLimit, null, null);
+    }
 
     /** Keeps the lists from being changed. */
     public Network {
         places = List.copyOf(places);
         fixed = fixed == null ? null : List.copyOf(fixed);
+        reserved = reserved == null ? null : List.copyOf(reserved);
+        separations = separations == null ? null : List.copyOf(separations);
+    }
+
+    /** The axes to come, be they absent or none. */
+    public List<ReservedAxis> reservedList() {
+        return reserved == null ? List.of() : reserved;
+    }
+
+    /** The separations, be they absent or none. */
+    public List<Separation> separationList() {
+        return separations == null ? List.of() : separations;
     }
 }

@@ -15,11 +15,14 @@ import io.axiswright.engine.design.FieldDevice;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.duty.AxisDuty;
 import io.axiswright.engine.duty.DutyResult;
+import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.topology.PlacedGateway;
+import io.axiswright.engine.topology.ReservedPorts;
 import io.axiswright.engine.topology.SpurLink;
 import io.axiswright.engine.topology.TopologyResult;
 import java.util.ArrayList;
@@ -106,7 +109,21 @@ final class ControlPowerParts {
                 devices(gateway),
                 Needed.controlPower(design).furtherPlaceList().stream()
                         .map(place -> new SupplyWay(place, between(place, gateway.place())))
-                        .toList());
+                        .toList(),
+                reserved(gateway));
+    }
+
+    /** What the axes to come on a gateway will take; null where nothing is kept. */
+    private @Nullable Current reserved(PlacedGateway gateway) {
+        double sum = 0;
+        for (ReservedPorts kept : gateway.reservedList()) {
+            for (ReservedAxis reserved : network.reservedList()) {
+                if (reserved.id().equals(kept.id()) && reserved.controlCurrent() != null) {
+                    sum += kept.ports() * reserved.controlCurrent().si();
+                }
+            }
+        }
+        return sum == 0 ? null : new Current(sum);
     }
 
     private Length between(String from, String to) {

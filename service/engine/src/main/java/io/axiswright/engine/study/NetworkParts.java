@@ -2,6 +2,7 @@ package io.axiswright.engine.study;
 
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.Network;
 import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.topology.NetworkAxis;
 import io.axiswright.engine.topology.TopologyRequest;
@@ -25,8 +26,10 @@ final class NetworkParts {
                     axis.commandRate(),
                     axes.size()));
         }
+        Network network = Needed.network(design);
+        axes.addAll(NetworkAxis.toCome(network));
         return new TopologyRequest(
-                Needed.network(design),
+                network,
                 axes,
                 request.catalogue().gateways(),
                 request.catalogue().cableAssemblies(),

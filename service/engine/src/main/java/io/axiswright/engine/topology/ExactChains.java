@@ -41,6 +41,11 @@ final class ExactChains {
 
     final List<BoolVar> scoped = new ArrayList<>();
 
+    /** Links of slots of one place that are coupled directly; only where a type couples. */
+    final Map<Cell, BoolVar> direct = new LinkedHashMap<>();
+    /** By slot: its place in its row of directly coupled ones; only where a type couples. */
+    final List<IntVar> row = new ArrayList<>();
+
     ExactChains(ExactModel exact) {
         this.exact = exact;
         this.model = exact.model;
@@ -53,6 +58,9 @@ final class ExactChains {
         addPorts();
         if (deepest > 1) {
             addDepth();
+        }
+        if (model.couples()) {
+            addRows();
         }
         if (model.ratesMatter()) {
             addRates();
@@ -78,13 +86,52 @@ final class ExactChains {
         }
         for (int from = 0; from < count && deepest > 1; from++) {
             for (int to = 0; to < count; to++) {
-                if (from != to && model.trunk().reaches(exact.place(from), exact.place(to))) {
+                boolean coupling = model.couples() && exact.place(from) == exact.place(to);
+                if (from != to && (coupling || model.trunk().reaches(exact.place(from), exact.place(to)))) {
                     BoolVar link = exact.cp.newBoolVar("a" + from + "_" + to);
                     next.put(new Cell(from, to), link);
                     circuit.addArc(from + 1, to + 1, link);
                 }
             }
         }
+    }
+
+    /** Gateways of one type in one place that follow each other need no cable, but for rows that would grow too long. */
+    private void addRows() {
+        for (int slot = 0; slot < count; slot++) {
+            IntVar place = exact.cp.newIntVar(1, model.longestRow(), "r" + slot);
+            row.add(place);
+            for (int type = 0; type < model.types().size(); type++) {
+                exact.cp
+                        .addLessOrEqual(place, model.types().get(type).directRow())
+                        .onlyEnforceIf(exact.typed(slot, type));
+            }
+        }
+        next.forEach((cell, link) -> {
+            int place = exact.place(cell.row());
+            if (place == exact.place(cell.column())) {
+                addDirect(cell, link, model.trunk().reaches(place, place));
+            }
+        });
+    }
+
+    private void addDirect(Cell cell, BoolVar link, boolean orByCable) {
+        BoolVar coupled = exact.cp.newBoolVar("k" + cell.row() + "_" + cell.column());
+        direct.put(cell, coupled);
+        exact.cp.addImplication(coupled, link);
+        if (!orByCable) {
+            exact.cp.addImplication(link, coupled);
+        }
+        for (int type = 0; type < model.types().size(); type++) {
+            exact.cp.addBoolOr(
+                    new Literal[] {coupled.not(), exact.typed(cell.row(), type).not(), exact.typed(cell.column(), type)
+                    });
+        }
+        exact.cp
+                .addGreaterOrEqual(
+                        row.get(cell.column()),
+                        LinearExpr.newBuilder().add(row.get(cell.row())).add(1).build())
+                .onlyEnforceIf(coupled);
     }
 
     private void addPorts() {
@@ -220,6 +267,16 @@ final class ExactChains {
             }
         }
         long[][] trunk = measure.apply(model.trunk());
-        next.forEach((cell, link) -> sum.addTerm(link, trunk[exact.place(cell.row())][exact.place(cell.column())]));
+        next.forEach((cell, link) -> {
+            int from = exact.place(cell.row());
+            int to = exact.place(cell.column());
+            if (model.trunk().reaches(from, to)) {
+                sum.addTerm(link, trunk[from][to]);
+                BoolVar coupled = direct.get(cell);
+                if (coupled != null) {
+                    sum.addTerm(coupled, -trunk[from][to]);
+                }
+            }
+        });
     }
 }

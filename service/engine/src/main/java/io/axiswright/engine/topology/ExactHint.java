@@ -5,6 +5,8 @@ import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.topology.ExactModel.Cell;
 import io.axiswright.engine.topology.Layout.Node;
 import io.axiswright.engine.topology.Layout.Trunk;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -33,10 +35,18 @@ final class ExactHint {
         Set<Cell> next = new HashSet<>();
         Set<Integer> first = new HashSet<>();
         Set<Integer> last = new HashSet<>();
+        Set<Cell> direct = new HashSet<>();
+        Map<Integer, Integer> rows = new HashMap<>();
         for (Trunk trunk : start.trunks) {
             Node before = null;
+            int row = 1;
             for (Node node : trunk.chain) {
                 int slot = slot(node);
+                row = model.row(before, node, row);
+                rows.put(slot, row);
+                if (before != null && row > 1) {
+                    direct.add(new Cell(slot(before), slot));
+                }
                 typed.add(new Cell(slot, node.type));
                 node.axes.forEach(axis -> hung.add(new Cell(axis, slot)));
                 if (before == null) {
@@ -58,6 +68,14 @@ final class ExactHint {
         exact.typed.forEach((cell, chosen) -> exact.cp.addHint(chosen, typed.contains(cell)));
         exact.hung.forEach((cell, here) -> exact.cp.addHint(here, hung.contains(cell)));
         exact.chains.next.forEach((cell, link) -> exact.cp.addHint(link, next.contains(cell)));
+        exact.chains.direct.forEach((cell, coupled) -> exact.cp.addHint(coupled, direct.contains(cell)));
+        for (int slot = 0; slot < exact.chains.row.size(); slot++) {
+            exact.cp.addHint(exact.chains.row.get(slot), rows.getOrDefault(slot, 1));
+        }
+        exact.met.forEach((cell, some) -> exact.cp.addHint(
+                some,
+                Arrays.stream(model.separations().members(cell.row()))
+                        .anyMatch(axis -> hung.contains(new Cell(axis, cell.column())))));
         start.trunks.forEach(this::alongTrunk);
         Set<Integer> unused = new HashSet<>();
         for (int slot = 0; slot < exact.slots.count(); slot++) {

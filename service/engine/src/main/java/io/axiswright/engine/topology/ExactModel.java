@@ -31,6 +31,9 @@ final class ExactModel {
     /** Slot × stop zone; only if zones matter. */
     final Map<Cell, BoolVar> zoned = new LinkedHashMap<>();
 
+    /** Group of axes with a price on hanging together × slot: some axis of it hangs there. */
+    final Map<Cell, BoolVar> met = new LinkedHashMap<>();
+
     final ExactChains chains;
 
     ExactModel(LayoutModel model, Slots slots) {
@@ -43,6 +46,7 @@ final class ExactModel {
         if (model.zonesMatter()) {
             addZones();
         }
+        addSeparations();
         this.chains = new ExactChains(this);
     }
 
@@ -151,6 +155,29 @@ final class ExactModel {
         }
     }
 
+    private void addSeparations() {
+        Separations separations = model.separations();
+        for (int group = 0; group < separations.count(); group++) {
+            for (int slot = 0; slot < slots.count(); slot++) {
+                var here = new ArrayList<Literal>();
+                for (int axis : separations.members(group)) {
+                    BoolVar hangs = hung.get(new Cell(axis, slot));
+                    if (hangs != null) {
+                        here.add(hangs);
+                    }
+                }
+                if (separations.never(group)) {
+                    cp.addAtMostOne(here);
+                } else {
+                    BoolVar some = cp.newBoolVar("m" + group + "_" + slot);
+                    met.put(new Cell(group, slot), some);
+                    here.add(some.not());
+                    cp.addBoolOr(here);
+                }
+            }
+        }
+    }
+
     private LinearExprBuilder axesOn(int slot, int zone) {
         LinearExprBuilder count = LinearExpr.newBuilder();
         for (int axis = 0; axis < model.axes().size(); axis++) {
@@ -199,6 +226,14 @@ final class ExactModel {
                 cost.addTerm(chosen, model.types().get(cell.column()).price()));
         hung.forEach((cell, here) -> cost.addTerm(here, model.spur().cost()[cell.row()][place(cell.column())]));
         chains.addLinks(cost, LinkTable::cost);
+        // of the axes of a group all but one on each gateway it meets count
+        Separations separations = model.separations();
+        for (int group = 0; group < separations.count(); group++) {
+            if (!separations.never(group)) {
+                cost.add(separations.price(group) * separations.members(group).length);
+            }
+        }
+        met.forEach((cell, some) -> cost.addTerm(some, -separations.price(cell.row())));
         return cost.build();
     }
 

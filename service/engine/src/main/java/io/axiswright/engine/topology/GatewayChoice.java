@@ -147,10 +147,13 @@ final class GatewayChoice {
         return best == null || other.value() < best.value() ? other : best;
     }
 
-    /** Cheapest link that can lead to each place: from the host or from another gateway. */
+    /** Cheapest link that can lead to each place: from the host, from another gateway, or none beside one coupled directly. */
     static long[] cheapestLinks(LayoutModel model) {
         var cheapest = new long[model.places()];
         Arrays.setAll(cheapest, place -> {
+            if (model.couples() && model.deepestChain() > 1 && model.room()[place] > 1) {
+                return 0;
+            }
             long least = model.host().cost()[0][place];
             for (int from = 0; from < cheapest.length && model.deepestChain() > 1; from++) {
                 if (from != place || model.room()[place] > 1) {

@@ -8,12 +8,13 @@ final class GatewayCounts {
 
     private GatewayCounts() {}
 
-    /** Gateways that drive ports, brake outputs and stop zones ask for at least. */
+    /** Gateways that drive ports, brake outputs, stop zones and separations ask for at least. */
     static int fewestGateways(LayoutModel model) {
         int ports = model.mostDrivePorts();
         int byPorts = shared(model.axes().size(), ports);
         int byBrakes = shared(model.brakes(), model.mostBrakeOutputs());
-        return Math.max(Math.max(byPorts, byBrakes), fewestGatewaysByZone(model));
+        int bySeparation = model.separations().fewestGateways();
+        return Math.max(Math.max(byPorts, byBrakes), Math.max(bySeparation, fewestGatewaysByZone(model)));
     }
 
     /** Gateways the stop zones ask for at least; 0 where zones may be mixed. */

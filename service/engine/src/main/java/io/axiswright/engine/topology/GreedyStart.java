@@ -157,7 +157,8 @@ final class GreedyStart {
             boolean holds = LayoutRules.hold(model, trunk);
             node.axes.removeLast();
             if (holds) {
-                return new Step(null, node, node.type, List.of(axis), net(axis, node.place));
+                long cost = net(axis, node.place) + model.separations().cost(node.axes, axis);
+                return new Step(null, node, node.type, List.of(axis), cost);
             }
         }
         return null;
@@ -171,16 +172,16 @@ final class GreedyStart {
         if (axes.isEmpty()) {
             return null;
         }
-        List<Insertion> spots = Insertion.spots(model, layout.trunks, place, relays).stream()
-                .filter(this::roomForRelays)
-                .sorted(Comparator.comparingLong(Insertion::cost))
-                .toList();
-        if (spots.isEmpty()) {
-            return null;
-        }
+        List<Insertion> spots = spots(place, 0);
         Map<Integer, List<Integer>> byZone = zones.split(axes);
         Step best = null;
         for (int type = 0; type < model.types().size(); type++) {
+            if (type > 0 && model.couples()) {
+                spots = spots(place, type);
+            }
+            if (spots.isEmpty()) {
+                continue;
+            }
             for (var inZone : byZone.entrySet()) {
                 List<Integer> candidates = inZone.getValue();
                 double least = leastPerAxis(place, model.types().get(type), candidates, spots.getFirst());
@@ -201,6 +202,13 @@ final class GreedyStart {
             least = Math.min(least, open / (k + 1));
         }
         return least;
+    }
+
+    private List<Insertion> spots(int place, int type) {
+        return Insertion.spots(model, layout.trunks, place, type, relays).stream()
+                .filter(this::roomForRelays)
+                .sorted(Comparator.comparingLong(Insertion::cost))
+                .toList();
     }
 
     private boolean roomForRelays(Insertion spot) {
@@ -265,6 +273,10 @@ final class GreedyStart {
                 rateBinds = true;
                 continue;
             }
+            if (!model.separations().hold(axes, index)) {
+                continue;
+            }
+            open += model.separations().cost(axes, index);
             axes.add(index);
             brakes += axis.brake() ? 1 : 0;
             rate += axis.rate();

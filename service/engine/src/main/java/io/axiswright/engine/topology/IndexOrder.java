@@ -47,8 +47,11 @@ final class IndexOrder {
         if (!spur(model, low, highNode).plus(spur(model, high, lowNode)).equals(now)) {
             return false;
         }
+        long together = together(model, lowNode, highNode);
         swap(lowNode, low, highNode, high);
-        if (!LayoutRules.hold(model, trunkOf[low]) || !LayoutRules.hold(model, trunkOf[high])) {
+        if (!LayoutRules.hold(model, trunkOf[low])
+                || !LayoutRules.hold(model, trunkOf[high])
+                || together(model, lowNode, highNode) > together) {
             swap(lowNode, high, highNode, low);
             return false;
         }
@@ -58,6 +61,10 @@ final class IndexOrder {
         trunkOf[low] = trunkOf[high];
         trunkOf[high] = trunk;
         return true;
+    }
+
+    private static long together(LayoutModel model, Node a, Node b) {
+        return model.separations().cost(a.axes) + model.separations().cost(b.axes);
     }
 
     private static void swap(Node nodeA, int a, Node nodeB, int b) {

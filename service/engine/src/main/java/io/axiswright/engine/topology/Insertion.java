@@ -17,14 +17,18 @@ import java.util.List;
  */
 record Insertion(Trunk trunk, int position, List<Integer> places, long cost) {
 
+    /** In place of a type: whichever suits a spot best. */
+    static final int ANY = -1;
+
     /**
      * The spots for a gateway at that place in some trunks, the cheapest of each. Of unused host ports that carry the same
      * rate only the first counts.
      *
      * @param trunks the trunks to look at
+     * @param type its type, which matters where types couple directly; or {@link #ANY}
      * @param ways cheapest way from the host to each place, as {@link Relays} gives it
      */
-    static List<Insertion> spots(LayoutModel model, Collection<Trunk> trunks, int place, Relays ways) {
+    static List<Insertion> spots(LayoutModel model, Collection<Trunk> trunks, int place, int type, Relays ways) {
         var spots = new ArrayList<Insertion>();
         var seenRates = new HashSet<Long>();
         for (Trunk trunk : trunks) {
@@ -36,7 +40,7 @@ record Insertion(Trunk trunk, int position, List<Integer> places, long cost) {
             }
             Insertion best = null;
             for (int position = 0; position <= trunk.chain.size(); position++) {
-                long cost = extra(model, trunk, position, place);
+                long cost = extra(model, trunk, position, place, type);
                 if (cost < LinkTable.FAR / 2 && (best == null || cost < best.cost)) {
                     best = new Insertion(trunk, position, List.of(place), cost);
                 }
@@ -55,6 +59,41 @@ record Insertion(Trunk trunk, int position, List<Integer> places, long cost) {
             trunk.chain.add(position + k, k == places.size() - 1 ? last : new Node(places.get(k), type));
         }
         return last;
+    }
+
+    private static long extra(LayoutModel model, Trunk trunk, int position, int place, int type) {
+        if (!model.couples()) {
+            return extra(model, trunk, position, place);
+        }
+        if (type != ANY) {
+            return coupled(model, trunk, position, new Node(place, type));
+        }
+        long least = LinkTable.FAR;
+        for (int each = 0; each < model.types().size(); each++) {
+            least = Math.min(least, coupled(model, trunk, position, new Node(place, each)));
+        }
+        return least;
+    }
+
+    /** A gateway in the midst may lengthen a row of directly coupled ones or part it: all links are looked at anew. */
+    private static long coupled(LayoutModel model, Trunk trunk, int position, Node node) {
+        long now = links(model, trunk.chain);
+        trunk.chain.add(position, node);
+        long then = links(model, trunk.chain);
+        trunk.chain.remove(position);
+        return then - now;
+    }
+
+    private static long links(LayoutModel model, List<Node> chain) {
+        long cost = 0;
+        Node before = null;
+        int row = 1;
+        for (Node node : chain) {
+            row = model.row(before, node, row);
+            cost += row > 1 ? 0 : link(model, before == null ? -1 : before.place, node.place);
+            before = node;
+        }
+        return cost;
     }
 
     private static long extra(LayoutModel model, Trunk trunk, int position, int place) {

@@ -80,9 +80,10 @@ final class KeptOrder {
     }
 
     private boolean moved(int axis, Node from, Node to) {
+        long together = together(from, to);
         from.axes.remove((Integer) axis);
         to.axes.add(axis);
-        if (holds()) {
+        if (holds() && together(from, to) <= together) {
             return true;
         }
         to.axes.removeLast();
@@ -93,8 +94,9 @@ final class KeptOrder {
     private void exchanged(int axis, Node from, Node to, Map<Integer, Node> homes) {
         for (int other : List.copyOf(to.axes)) {
             if (homes.get(other) != to) {
+                long together = together(from, to);
                 swap(axis, from, other, to);
-                if (holds()) {
+                if (holds() && together(from, to) <= together) {
                     return;
                 }
                 swap(other, from, axis, to);
@@ -105,6 +107,10 @@ final class KeptOrder {
     private static void swap(int axis, Node from, int other, Node to) {
         from.axes.set(from.axes.indexOf(axis), other);
         to.axes.set(to.axes.indexOf(other), axis);
+    }
+
+    private long together(Node a, Node b) {
+        return model.separations().cost(a.axes) + model.separations().cost(b.axes);
     }
 
     private boolean holds() {

@@ -27,7 +27,7 @@ final class KeptStart {
 
     private KeptStart(TopologyRequest request, LayoutModel model) {
         this.model = model;
-        this.axes = indices(request.axes(), NetworkAxis::id);
+        this.axes = indices(request.present(), NetworkAxis::id);
         this.places = indices(request.network().places(), place -> place.id());
         this.types = indices(request.gatewayTypes(), type -> type.id());
         this.ports = indices(request.network().host().ports(), port -> port.id());
@@ -39,7 +39,7 @@ final class KeptStart {
         Arrays.fill(kept, NOWHERE);
         KeptLayout keep = request.network().keep();
         if (keep != null) {
-            Map<String, Integer> axes = indices(request.axes(), NetworkAxis::id);
+            Map<String, Integer> axes = indices(request.present(), NetworkAxis::id);
             Map<String, Integer> places = indices(request.network().places(), place -> place.id());
             for (KeptGateway gateway : keep.gateways()) {
                 for (String axis : gateway.axes()) {

@@ -27,6 +27,7 @@ final class LagrangianBound {
     private final int fewest;
     private final int most;
     private final long trunkExtra;
+    private final long together;
     private final long[] price;
     private long[] bestPrice;
     private long best = 0;
@@ -40,6 +41,7 @@ final class LagrangianBound {
         this.fewest = GatewayCounts.fewestGateways(model);
         this.most = model.mostGateways();
         this.trunkExtra = trunkExtra();
+        this.together = model.separations().leastCost(most);
         this.price = startPrices();
         this.bestPrice = price.clone();
     }
@@ -101,7 +103,7 @@ final class LagrangianBound {
                 .sorted(Comparator.comparingLong(place -> choices[place].value()))
                 .mapToInt(Integer::intValue)
                 .toArray();
-        long bound = Arrays.stream(price).sum() + trunkExtra * SCALE;
+        long bound = Arrays.stream(price).sum() + (trunkExtra + together) * SCALE;
         int count = 0;
         for (int place : order) {
             for (int copy = 0; copy < model.room()[place]; copy++) {

@@ -77,7 +77,9 @@ final class LayoutDerivations {
             Position before = gateway.upstream() == null
                     ? request.network().host().position()
                     : java.util.Objects.requireNonNull(stands.get(gateway.upstream()));
-            route(gateway.id(), before, here, gateway.linkRouteLength());
+            if (gateway.linkCable() != null) {
+                route(gateway.id(), before, here, gateway.linkRouteLength());
+            }
             for (SpurLink spur : gateway.spurs()) {
                 var axis = java.util.Objects.requireNonNull(axes.get(spur.axis()));
                 route(spur.axis(), axis.position(), here, spur.routeLength());

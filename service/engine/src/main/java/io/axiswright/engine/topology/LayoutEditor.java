@@ -100,9 +100,9 @@ final class LayoutEditor {
     /** Hangs an axis that hangs nowhere on a gateway. */
     void hang(int axis, Node on) {
         Score before = score;
+        score = score.plus(spur(axis, on)).plus(joining(on, axis));
         on.axes.add(axis);
         nodeOf[axis] = on;
-        score = score.plus(spur(axis, on));
         undo.add(() -> {
             on.axes.removeLast();
             nodeOf[axis] = null;
@@ -116,9 +116,10 @@ final class LayoutEditor {
         int index = from.axes.indexOf(axis);
         Score before = score;
         from.axes.remove(index);
+        score = score.plus(spur(axis, to)).minus(spur(axis, from));
+        score = score.plus(joining(to, axis)).minus(joining(from, axis));
         to.axes.add(axis);
         nodeOf[axis] = to;
-        score = score.plus(spur(axis, to)).minus(spur(axis, from));
         undo.add(() -> {
             to.axes.removeLast();
             from.axes.add(index, axis);
@@ -184,7 +185,24 @@ final class LayoutEditor {
         node.type = type;
     }
 
-    /** What connecting an axis to a gateway adds. */
+    /** Whether an axis hangs with others it had better not. */
+    boolean crowded(int axis) {
+        Node node = nodeOf[axis];
+        if (node == null || !model.separations().any()) {
+            return false;
+        }
+        List<Integer> others = new ArrayList<>(node.axes);
+        others.remove((Integer) axis);
+        return model.separations().cost(others, axis) > 0;
+    }
+
+    /** What an axis not yet among those of a gateway adds by what they are to each other. */
+    private Score joining(Node node, int axis) {
+        long cost = model.separations().cost(node.axes, axis);
+        return cost == 0 ? Score.ZERO : new Score(cost, 0);
+    }
+
+    /** What connecting an axis to a gateway adds by its cable. */
     Score spur(int axis, Node node) {
         return new Score(model.spur().cost()[axis][node.place], model.spur().length()[axis][node.place]);
     }

@@ -1,8 +1,10 @@
 package io.axiswright.engine.topology;
 
 import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.topology.Layout.Node;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The layout problem in whole numbers, free of catalogue and geometry: what the solvers see.
@@ -14,6 +16,7 @@ import java.util.List;
  * @param host links from the host (row 0) to the places
  * @param trunk links from place to place
  * @param spur links from axes (rows) to places
+ * @param separations which axes are to hang on gateways of their own
  */
 record LayoutModel(
         List<Axis> axes,
@@ -22,28 +25,46 @@ record LayoutModel(
         long[] portRate,
         LinkTable host,
         LinkTable trunk,
-        LinkTable spur) {
+        LinkTable spur,
+        Separations separations) {
+
+    /** A problem without wishes as to which axes hang together. */
+    LayoutModel(
+            List<Axis> axes,
+            List<Type> types,
+            int[] room,
+            long[] portRate,
+            LinkTable host,
+            LinkTable trunk,
+            LinkTable spur) {
+        this(axes, types, room, portRate, host, trunk, spur, Separations.none());
+    }
 
     /** An axis: whether a gateway switches its brake, its stop zone's number (−1: none), its command rate. */
     record Axis(boolean brake, int zone, long rate) {}
 
-    /** A gateway type. */
-    record Type(long price, int drivePorts, int chainDepth, int brakeOutputs, StopScope scope) {
+    /** A gateway type; {@code directRow} of it may be coupled directly in a row, 1 if none can. */
+    record Type(long price, int drivePorts, int chainDepth, int brakeOutputs, StopScope scope, int directRow) {
+
+        /** A type that joins others by cables only. */
+        Type(long price, int drivePorts, int chainDepth, int brakeOutputs, StopScope scope) {
+            this(price, drivePorts, chainDepth, brakeOutputs, scope, 1);
+        }
 
         Type withDrivePorts(int ports) {
-            return new Type(price, ports, chainDepth, brakeOutputs, scope);
+            return new Type(price, ports, chainDepth, brakeOutputs, scope, directRow);
         }
 
         Type withChainDepth(int depth) {
-            return new Type(price, drivePorts, depth, brakeOutputs, scope);
+            return new Type(price, drivePorts, depth, brakeOutputs, scope, directRow);
         }
 
         Type withBrakeOutputs(int outputs) {
-            return new Type(price, drivePorts, chainDepth, outputs, scope);
+            return new Type(price, drivePorts, chainDepth, outputs, scope, directRow);
         }
 
         Type withScope(StopScope other) {
-            return new Type(price, drivePorts, chainDepth, brakeOutputs, other);
+            return new Type(price, drivePorts, chainDepth, brakeOutputs, other, directRow);
         }
     }
 
@@ -77,6 +98,34 @@ record LayoutModel(
 
     int deepestChain() {
         return types.stream().mapToInt(Type::chainDepth).max().orElse(0);
+    }
+
+    /** Most gateways that any type couples directly in a row; 1 if none can. */
+    int longestRow() {
+        int longest = 1;
+        for (Type type : types) {
+            longest = Math.max(longest, type.directRow());
+        }
+        return longest;
+    }
+
+    /** Whether any type couples directly. */
+    boolean couples() {
+        return longestRow() > 1;
+    }
+
+    /**
+     * A gateway's place in its row of directly coupled ones: 1 if a cable leads to it. Rows are as long as they may be from
+     * the host on, which leaves the fewest cables.
+     *
+     * @param before the gateway before it in the trunk; null next to the host
+     * @param rowBefore the place of that in its row
+     */
+    int row(@Nullable Node before, Node node, int rowBefore) {
+        if (before == null || before.place != node.place || before.type != node.type) {
+            return 1;
+        }
+        return rowBefore < types.get(node.type).directRow() ? rowBefore + 1 : 1;
     }
 
     long fastestPort() {

@@ -63,14 +63,14 @@ public final class LayoutPlanning {
         var reader = new ModelReader(request, routes);
         LayoutModel model = reader.read();
         List<Finding> shortfalls = Shortfalls.of(request, routes, model);
-        if (!shortfalls.isEmpty()) {
-            return nothing(request, shortfalls);
-        }
         LayoutSolver solver = solver(request);
+        if (!shortfalls.isEmpty()) {
+            return nothing(request, withGrowth(shortfalls, request, model, solver));
+        }
         Layout start = KeptStart.of(request, model);
         Answer answer = solver.solve(model, start);
         if (answer.layout() == null) {
-            return nothing(request, clash(request, routes, model, answer, solver));
+            return nothing(request, withGrowth(clash(request, routes, model, answer, solver), request, model, solver));
         }
         Layout layout = start == null
                 ? IndexOrder.apply(model, answer.layout().inOrder(model))
@@ -107,9 +107,24 @@ public final class LayoutPlanning {
         return findings;
     }
 
+    /** Says so where it is only the axes to come that cannot be connected. */
+    private static List<Finding> withGrowth(
+            List<Finding> findings, TopologyRequest request, LayoutModel model, LayoutSolver solver) {
+        int present = request.present().size();
+        int toCome = request.axes().size() - present;
+        if (toCome == 0 || model.types().isEmpty() || !solver.solvable(Relaxed.axes(model, present))) {
+            return findings;
+        }
+        var all = new ArrayList<>(findings);
+        all.add(FindingCode.TOPOLOGY_GROWTH_CLASHES.at(
+                "the network", "/design/network/reserved", Clauses.SEARCH, new Ratio(toCome), null));
+        return all;
+    }
+
     private static TopologyResult nothing(TopologyRequest request, List<Finding> findings) {
         return new TopologyResult(
                 List.of(),
+                null,
                 null,
                 null,
                 null,
@@ -125,11 +140,12 @@ public final class LayoutPlanning {
     private TopologyResult result(
             TopologyRequest request, Routes routes, MoneyScale scale, LayoutModel model, Layout layout, long bound) {
         long units = Score.of(model, layout).cost();
-        List<PlacedGateway> gateways = GatewayList.of(request, routes, layout);
+        List<PlacedGateway> gateways = GatewayList.of(request, routes, model, layout);
         List<LayoutChange> changes = LayoutChanges.of(request, gateways);
         Money cost = scale.money(Prices.of(request, gateways));
         BigDecimal moving = request.movePrice().multiply(BigDecimal.valueOf(LayoutChanges.moves(changes)));
-        Money all = scale.money(cost.amount().add(moving));
+        BigDecimal sharing = SharedGateways.price(request, gateways);
+        Money all = scale.money(cost.amount().add(moving).add(sharing));
         boolean proven = bound >= units;
         Money boundMoney = proven ? all : scale.money(bound);
         Ratio gap = gap(all, boundMoney);
@@ -143,6 +159,9 @@ public final class LayoutPlanning {
                 gateways,
                 cost,
                 request.network().keep() == null ? null : scale.money(moving),
+                request.network().separationList().stream().allMatch(one -> one.price() == null)
+                        ? null
+                        : scale.money(sharing),
                 boundMoney,
                 gap,
                 method,

@@ -12,23 +12,25 @@ final class LayoutRules {
 
     private LayoutRules() {}
 
-    /** Whether every limit of a trunk and of its gateways holds: ports, brakes, zones, depth, rate, reach. */
+    /** Whether every limit of a trunk and of its gateways holds: ports, brakes, zones, separations, depth, rate, reach. */
     static boolean hold(LayoutModel model, Trunk trunk) {
         int depth = trunk.chain.size();
         int trunkZone = NO_ZONE;
         boolean trunkScope = false;
         long rate = 0;
-        int before = -1;
+        Node before = null;
+        int row = 1;
         for (Node node : trunk.chain) {
             var type = model.types().get(node.type);
             if (depth > type.chainDepth() || node.axes.size() > type.drivePorts()) {
                 return false;
             }
-            LinkTable link = before < 0 ? model.host() : model.trunk();
-            if (!link.reaches(Math.max(before, 0), node.place)) {
+            row = model.row(before, node, row);
+            LinkTable link = before == null ? model.host() : model.trunk();
+            if (row == 1 && !link.reaches(before == null ? 0 : before.place, node.place)) {
                 return false;
             }
-            before = node.place;
+            before = node;
             int zone = NO_ZONE;
             int brakes = 0;
             for (int index : node.axes) {
@@ -39,6 +41,9 @@ final class LayoutRules {
                 zone = joined(zone, axis.zone());
                 brakes += axis.brake() ? 1 : 0;
                 rate += axis.rate();
+            }
+            if (!model.separations().hold(node.axes)) {
+                return false;
             }
             if (brakes > type.brakeOutputs() || (zone == MIXED && type.scope() != StopScope.NONE)) {
                 return false;

@@ -95,7 +95,8 @@ final class LocalImprovement {
 
     private boolean exchanged(int a, Node nodeA, int b, Node nodeB) {
         Score now = editor.spur(a, nodeA).plus(editor.spur(b, nodeB));
-        if (!editor.spur(a, nodeB).plus(editor.spur(b, nodeA)).betterThan(now)) {
+        boolean nearer = editor.spur(a, nodeB).plus(editor.spur(b, nodeA)).betterThan(now);
+        if (!nearer && !editor.crowded(a) && !editor.crowded(b)) {
             return false;
         }
         Runnable exchange = () -> {
@@ -198,7 +199,7 @@ final class LocalImprovement {
 
     private List<Insertion> spots(int place) {
         return editor.room(place)
-                ? Insertion.spots(model, trunksAround(place), place, relays).stream()
+                ? Insertion.spots(model, trunksAround(place), place, Insertion.ANY, relays).stream()
                         .filter(spot -> spot.places().size() == 1)
                         .sorted(Comparator.comparingLong(Insertion::cost))
                         .limit(SPOTS)
@@ -224,7 +225,9 @@ final class LocalImprovement {
                 if (node.axes.size() == model.types().get(type).drivePorts()) {
                     break;
                 }
-                if (old != null && editor.spur(axis, node).betterThan(editor.spur(axis, old)) && moved(axis, node)) {
+                boolean gains = old != null
+                        && (editor.spur(axis, node).betterThan(editor.spur(axis, old)) || editor.crowded(axis));
+                if (gains && moved(axis, node)) {
                     left.add(old);
                 }
             }
@@ -266,11 +269,14 @@ final class LocalImprovement {
         return LayoutRules.hold(model, trunk);
     }
 
-    /** The nearest gateways the axis would be better connected to than where it hangs, nearest first. */
+    /** The nearest gateways the axis would be better connected to than where it hangs, nearest first; all if it is crowded. */
     private List<Node> nearer(int axis) {
         Node old = editor.nodeOf(axis);
         if (old == null) {
             return List.of();
+        }
+        if (editor.crowded(axis)) {
+            return editor.nearest(axis).stream().filter(node -> node != old).toList();
         }
         Score now = editor.spur(axis, old);
         return editor.nearest(axis).stream()

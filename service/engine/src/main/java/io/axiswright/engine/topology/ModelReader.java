@@ -1,9 +1,15 @@
 package io.axiswright.engine.topology;
 
 import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.design.ReservedAxis;
+import io.axiswright.engine.design.Separation;
+import io.axiswright.engine.quantity.Money;
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
@@ -29,8 +35,46 @@ final class ModelReader {
                 Stream.concat(
                         Stream.concat(request.gatewayTypes().stream(), request.cableAssemblies().stream())
                                 .map(MoneyScale::price),
-                        Stream.of(request.movePrice())),
-                2 * request.axes().size() + 2 * gateways);
+                        Stream.concat(Stream.of(request.movePrice()), separationPrices())),
+                2 * request.axes().size() + 2 * gateways + separated());
+    }
+
+    private Stream<BigDecimal> separationPrices() {
+        return request.network().separationList().stream()
+                .flatMap(separation -> Stream.ofNullable(separation.price()))
+                .map(Money::amount);
+    }
+
+    private int separated() {
+        return members().stream().mapToInt(List::size).sum();
+    }
+
+    /** The axes of each separation; of reserved axes every port. */
+    private List<List<Integer>> members() {
+        List<Separation> all = request.network().separationList();
+        if (all.isEmpty()) {
+            return List.of();
+        }
+        Map<String, List<Integer>> axes = new HashMap<>();
+        for (int k = 0; k < request.axes().size(); k++) {
+            ReservedAxis reserved = request.axes().get(k).reserved();
+            String id = reserved == null ? request.axes().get(k).id() : reserved.id();
+            axes.computeIfAbsent(id, name -> new ArrayList<>()).add(k);
+        }
+        return all.stream()
+                .map(separation -> separation.axes().stream()
+                        .flatMap(id -> axes.getOrDefault(id, List.of()).stream())
+                        .toList())
+                .toList();
+    }
+
+    private Separations separations() {
+        long[] prices = request.network().separationList().stream()
+                .mapToLong(separation -> separation.price() == null
+                        ? Separations.NEVER
+                        : money.units(separation.price().amount()))
+                .toArray();
+        return new Separations(prices, members(), request.axes().size());
     }
 
     MoneyScale money() {
@@ -49,7 +93,8 @@ final class ModelReader {
                                 Math.max(0, type.drivePorts() - request.sparePorts()),
                                 type.chainDepth(),
                                 type.brakeOutputs(),
-                                type.stopScope()))
+                                type.stopScope(),
+                                type.directRow() == null ? 1 : type.directRow()))
                         .toList(),
                 request.network().places().stream()
                         .mapToInt(place -> place.maxGateways())
@@ -59,7 +104,8 @@ final class ModelReader {
                         .toArray(),
                 table(1, places, from -> place -> routes.linkCable(-1, place)),
                 table(places, places, from -> place -> routes.linkCable(from, place)),
-                withMoves(table(axes, places, axis -> place -> routes.spurCable(axis, place))));
+                withMoves(table(axes, places, axis -> place -> routes.spurCable(axis, place))),
+                separations());
     }
 
     /** To hang an axis in another place than before costs the price of a move, besides the cable. */
@@ -71,6 +117,19 @@ final class ModelReader {
             for (int place = 0; place < cost.length; place++) {
                 if (kept[axis] >= 0 && place != kept[axis] && spurs.reaches(axis, place)) {
                     cost[place] += move;
+                }
+            }
+        }
+        return toCome(spurs);
+    }
+
+    /** The cables of axes to come are not bought; only whether one reaches and how long it is counts. */
+    private LinkTable toCome(LinkTable spurs) {
+        for (int axis = request.present().size(); axis < request.axes().size(); axis++) {
+            long[] cost = spurs.cost()[axis];
+            for (int place = 0; place < cost.length; place++) {
+                if (spurs.reaches(axis, place)) {
+                    cost[place] = 0;
                 }
             }
         }

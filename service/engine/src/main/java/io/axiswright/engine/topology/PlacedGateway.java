@@ -14,12 +14,14 @@ import org.jspecify.annotations.Nullable;
  * @param hostPort id of the host port its trunk starts from
  * @param depth its place in the trunk, 1 next to the host
  * @param upstream id of the gateway before it; absent next to the host
- * @param linkCable id of the cable assembly that joins it to the host or to the gateway before it
- * @param linkRouteLength length the route of that cable asks for
- * @param linkCableLength length of that cable assembly
+ * @param linkCable id of the cable assembly that joins it to the host or to the gateway before it; absent where it is coupled
+ *     directly to that gateway
+ * @param linkRouteLength length the route of that cable asks for; 0 m without a cable
+ * @param linkCableLength length of that cable assembly; 0 m without a cable
  * @param spurs cables to its drive units, in the order of the axes
- * @param spareDrivePorts drive ports left free
- * @param spareBrakeOutputs brake outputs left free
+ * @param spareDrivePorts drive ports left free, those kept for axes to come among them
+ * @param spareBrakeOutputs brake outputs left free, those kept for axes to come among them
+ * @param reserved which of the free ports are kept for axes to come; absent if none
  */
 public record PlacedGateway(
         String id,
@@ -28,15 +30,22 @@ public record PlacedGateway(
         String hostPort,
         @Bounds(min = 1) int depth,
         @Nullable String upstream,
-        String linkCable,
+        @Nullable String linkCable,
         Length linkRouteLength,
         Length linkCableLength,
         List<SpurLink> spurs,
         @Bounds(min = 0) int spareDrivePorts,
-        @Bounds(min = 0) int spareBrakeOutputs) {
+        @Bounds(min = 0) int spareBrakeOutputs,
+        @Nullable List<ReservedPorts> reserved) {
 
-    /** Keeps the spurs from being changed. */
+    /** Keeps the lists from being changed. */
     public PlacedGateway {
         spurs = List.copyOf(spurs);
+        reserved = reserved == null ? null : List.copyOf(reserved);
+    }
+
+    /** The ports kept for axes to come, be they absent or none. */
+    public List<ReservedPorts> reservedList() {
+        return reserved == null ? List.of() : reserved;
     }
 }

@@ -17,8 +17,10 @@ final class Prices {
         request.cableAssemblies().forEach(cable -> cables.put(cable.id(), MoneyScale.price(cable)));
         var sum = BigDecimal.ZERO;
         for (PlacedGateway gateway : gateways) {
-            sum = sum.add(types.getOrDefault(gateway.gatewayType(), BigDecimal.ZERO))
-                    .add(cables.getOrDefault(gateway.linkCable(), BigDecimal.ZERO));
+            sum = sum.add(types.getOrDefault(gateway.gatewayType(), BigDecimal.ZERO));
+            if (gateway.linkCable() != null) {
+                sum = sum.add(cables.getOrDefault(gateway.linkCable(), BigDecimal.ZERO));
+            }
             for (SpurLink spur : gateway.spurs()) {
                 sum = sum.add(cables.getOrDefault(spur.cable(), BigDecimal.ZERO));
             }

@@ -41,6 +41,7 @@ final class Relaxations {
     static List<Finding> of(TopologyRequest request, Routes routes, LayoutModel model, LayoutSolver solver) {
         var relaxations = new Relaxations(request, routes, model, solver);
         relaxations.counts();
+        relaxations.separations();
         relaxations.lengths();
         relaxations.rate();
         return relaxations.findings;
@@ -70,6 +71,15 @@ final class Relaxations {
                 k -> Relaxed.types(model, t -> t.withBrakeOutputs(t.brakeOutputs() + k)));
         if (model.zonesMatter() && solvable(Relaxed.types(model, t -> t.withScope(StopScope.NONE)))) {
             clash("stop zones on one stop input", "/design/axes", new Ratio(model.zones()), new Ratio(1));
+        }
+    }
+
+    private void separations() {
+        long never = request.network().separationList().stream()
+                .filter(separation -> separation.price() == null)
+                .count();
+        if (never > 0 && solvable(Relaxed.together(model))) {
+            clash("separations of axes", "/design/network/separations", new Ratio(0), new Ratio(never));
         }
     }
 

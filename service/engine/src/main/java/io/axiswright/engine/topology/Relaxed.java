@@ -30,6 +30,25 @@ final class Relaxed {
         return with(model, model.room(), rates);
     }
 
+    /** Without all but the first axes. */
+    static LayoutModel axes(LayoutModel model, int first) {
+        return new LayoutModel(
+                model.axes().subList(0, first),
+                model.types(),
+                model.room(),
+                model.portRate(),
+                model.host(),
+                model.trunk(),
+                model.spur(),
+                model.separations().among(first));
+    }
+
+    /** With every axis free to share a gateway with any other. */
+    static LayoutModel together(LayoutModel model) {
+        return new LayoutModel(
+                model.axes(), model.types(), model.room(), model.portRate(), model.host(), model.trunk(), model.spur());
+    }
+
     static LayoutModel types(LayoutModel model, UnaryOperator<LayoutModel.Type> wider) {
         return new LayoutModel(
                 model.axes(),
@@ -38,7 +57,8 @@ final class Relaxed {
                 model.portRate(),
                 model.host(),
                 model.trunk(),
-                model.spur());
+                model.spur(),
+                model.separations());
     }
 
     /** The links with a cable of the given length added. */
@@ -56,10 +76,19 @@ final class Relaxed {
     }
 
     static LayoutModel links(LayoutModel model, LinkTable host, LinkTable trunk, LinkTable spur) {
-        return new LayoutModel(model.axes(), model.types(), model.room(), model.portRate(), host, trunk, spur);
+        return new LayoutModel(
+                model.axes(), model.types(), model.room(), model.portRate(), host, trunk, spur, model.separations());
     }
 
     private static LayoutModel with(LayoutModel model, int[] room, long[] rates) {
-        return new LayoutModel(model.axes(), model.types(), room, rates, model.host(), model.trunk(), model.spur());
+        return new LayoutModel(
+                model.axes(),
+                model.types(),
+                room,
+                rates,
+                model.host(),
+                model.trunk(),
+                model.spur(),
+                model.separations());
     }
 }

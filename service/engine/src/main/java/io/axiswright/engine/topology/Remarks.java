@@ -34,6 +34,7 @@ final class Remarks {
         var remarks = new Remarks(request, gateways);
         remarks.prices();
         remarks.stops();
+        remarks.findings.addAll(SharedGateways.findings(request, gateways));
         return remarks.findings;
     }
 
@@ -41,7 +42,9 @@ final class Remarks {
         var uses = new LinkedHashMap<String, Integer>();
         for (PlacedGateway gateway : gateways) {
             uses.merge(gateway.gatewayType(), 1, Integer::sum);
-            uses.merge(gateway.linkCable(), 1, Integer::sum);
+            if (gateway.linkCable() != null) {
+                uses.merge(gateway.linkCable(), 1, Integer::sum);
+            }
             gateway.spurs().forEach(spur -> uses.merge(spur.cable(), 1, Integer::sum));
         }
         int all = uses.values().stream().mapToInt(Integer::intValue).sum();

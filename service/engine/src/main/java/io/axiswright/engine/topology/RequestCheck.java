@@ -1,7 +1,9 @@
 package io.axiswright.engine.topology;
 
+import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.design.KeptLayout;
+import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
@@ -25,7 +27,7 @@ final class RequestCheck {
         var check = new RequestCheck();
         var network = request.network();
         var source = request.catalogueSource();
-        check.unique(request.axes(), NetworkAxis::id, rest -> "/design/axes" + rest);
+        check.unique(request.present(), NetworkAxis::id, rest -> "/design/axes" + rest);
         check.unique(network.places(), place -> place.id(), rest -> "/design/network/places" + rest);
         check.unique(network.host().ports(), port -> port.id(), rest -> "/design/network/host/ports" + rest);
         check.unique(request.gatewayTypes(), Item::id, rest -> source.pointer("/gateways" + rest));
@@ -37,8 +39,35 @@ final class RequestCheck {
         if (keep != null) {
             check.currency(keep.movePrice(), request.currency(), "/design/network/keep/movePrice");
         }
+        check.spurCables(request);
+        for (int k = 0; k < network.separationList().size(); k++) {
+            check.currency(
+                    network.separationList().get(k).price(),
+                    request.currency(),
+                    "/design/network/separations/" + k + "/price");
+        }
         if (!check.faults.isEmpty()) {
             throw new InvalidDesign(check.faults);
+        }
+    }
+
+    /** Axes to come may state which spur cables will do. */
+    private void spurCables(TopologyRequest request) {
+        List<ReservedAxis> reserved = request.network().reservedList();
+        for (int k = 0; k < reserved.size(); k++) {
+            List<String> cables = reserved.get(k).spurCables();
+            for (int j = 0; cables != null && j < cables.size(); j++) {
+                String id = cables.get(j);
+                if (request.cableAssemblies().stream()
+                        .noneMatch(cable ->
+                                cable.use() == CableUse.SPUR && cable.id().equals(id))) {
+                    faults.add(new Fault(
+                            "/design/network/reserved/" + k + "/spurCables/" + j,
+                            FaultCode.DANGLING_REFERENCE,
+                            "No spur cable of the catalogue has the id \"" + id + "\".",
+                            "the id of a spur cable"));
+                }
+            }
         }
     }
 

@@ -4,7 +4,10 @@ import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.quantity.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +22,7 @@ final class Routes {
     final CableChoice hostCables;
     final CableChoice trunkCables;
     final CableChoice spurCables;
+    private final Map<String, CableChoice> reservedCables = new HashMap<>();
 
     Routes(TopologyRequest request) {
         this.network = request.network();
@@ -29,6 +33,15 @@ final class Routes {
         this.hostCables = new CableChoice(request.cableAssemblies(), CableUse.HOST);
         this.trunkCables = new CableChoice(request.cableAssemblies(), CableUse.TRUNK);
         this.spurCables = new CableChoice(request.cableAssemblies(), CableUse.SPUR);
+        for (ReservedAxis reserved : network.reservedList()) {
+            List<String> will = reserved.spurCables();
+            if (will != null) {
+                List<CableAssembly> allowed = request.cableAssemblies().stream()
+                        .filter(cable -> will.contains(cable.id()))
+                        .toList();
+                reservedCables.put(reserved.id(), new CableChoice(allowed, CableUse.SPUR));
+            }
+        }
     }
 
     /** Route of a link to a gateway; from the host if {@code from} is −1. */
@@ -47,12 +60,41 @@ final class Routes {
 
     /** Whether an axis may hang on a gateway in a place: on all it reaches, unless its place is fixed. */
     boolean allowed(int axis, int place) {
-        String only = fixed.get(axes.get(axis).id());
+        ReservedAxis reserved = axes.get(axis).reserved();
+        String only = reserved == null ? fixed.get(axes.get(axis).id()) : reserved.place();
         return only == null || only.equals(network.places().get(place).id());
     }
 
+    /** Route of a spur; to the farthest corner of where the drive unit of an axis to come may stand. */
     Length spur(int axis, int place) {
-        return network.route().between(axes.get(axis).position(), position(place));
+        Position near = axes.get(axis).position();
+        ReservedAxis reserved = axes.get(axis).reserved();
+        Position far = reserved == null ? null : reserved.farCorner();
+        if (far == null) {
+            return network.route().between(near, position(place));
+        }
+        return corners(near, far).stream()
+                .map(corner -> network.route().between(corner, position(place)))
+                .max(Comparator.comparingDouble(Length::si))
+                .orElseThrow();
+    }
+
+    private static List<Position> corners(Position near, Position far) {
+        List<Position> corners = new ArrayList<>();
+        for (Length x : List.of(near.x(), far.x())) {
+            for (Length y : List.of(near.y(), far.y())) {
+                for (Length z : List.of(near.z(), far.z())) {
+                    corners.add(new Position(x, y, z));
+                }
+            }
+        }
+        return corners;
+    }
+
+    /** The cables that may serve an axis as spur. */
+    CableChoice spurCables(int axis) {
+        ReservedAxis reserved = axes.get(axis).reserved();
+        return reserved == null ? spurCables : reservedCables.getOrDefault(reserved.id(), spurCables);
     }
 
     Optional<CableAssembly> linkCable(int from, int to) {
@@ -60,6 +102,6 @@ final class Routes {
     }
 
     Optional<CableAssembly> spurCable(int axis, int place) {
-        return allowed(axis, place) ? spurCables.forRoute(spur(axis, place)) : Optional.empty();
+        return allowed(axis, place) ? spurCables(axis).forRoute(spur(axis, place)) : Optional.empty();
     }
 }

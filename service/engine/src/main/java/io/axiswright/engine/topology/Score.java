@@ -33,17 +33,23 @@ record Score(long cost, long length) implements Comparable<Score> {
     static Score of(LayoutModel model, Trunk trunk) {
         long cost = 0;
         long length = 0;
-        int before = -1;
+        Node before = null;
+        int row = 1;
         for (Node node : trunk.chain) {
-            LinkTable link = before < 0 ? model.host() : model.trunk();
-            int from = Math.max(before, 0);
-            cost += model.types().get(node.type).price() + link.cost()[from][node.place];
-            length += link.length()[from][node.place];
+            row = model.row(before, node, row);
+            cost += model.types().get(node.type).price();
+            if (row == 1) {
+                LinkTable link = before == null ? model.host() : model.trunk();
+                int from = before == null ? 0 : before.place;
+                cost += link.cost()[from][node.place];
+                length += link.length()[from][node.place];
+            }
             for (int axis : node.axes) {
                 cost += model.spur().cost()[axis][node.place];
                 length += model.spur().length()[axis][node.place];
             }
-            before = node.place;
+            cost += model.separations().cost(node.axes);
+            before = node;
         }
         return new Score(cost, length);
     }

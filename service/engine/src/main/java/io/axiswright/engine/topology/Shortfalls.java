@@ -35,6 +35,7 @@ final class Shortfalls {
         }
         shortfalls.lengths();
         shortfalls.counts();
+        shortfalls.separations();
         shortfalls.rates();
         return shortfalls.findings;
     }
@@ -72,14 +73,18 @@ final class Shortfalls {
         List<Integer> near = places.stream()
                 .filter(place -> model.spur().reaches(index, place))
                 .toList();
-        String pointer = named.pointer() + "/position";
+        String pointer = named.positionPointer();
         if (near.isEmpty()) {
             double nearest = places.stream()
                     .mapToDouble(place -> routes.spur(index, place).si())
                     .min()
                     .orElse(0);
             findings.add(FindingCode.TOPOLOGY_SPUR_TOO_LONG.at(
-                    named.id(), pointer, Clauses.ROUTE, new Length(nearest), routes.spurCables.longest()));
+                    named.id(),
+                    pointer,
+                    Clauses.ROUTE,
+                    new Length(nearest),
+                    routes.spurCables(axis).longest()));
         } else if (near.stream().noneMatch(place -> linked[place])) {
             int depth = near.stream().mapToInt(place -> hops[place]).min().orElse(Integer.MAX_VALUE);
             if (depth < Integer.MAX_VALUE) {
@@ -124,6 +129,20 @@ final class Shortfalls {
                     "/design/network/host/ports",
                     GatewayCounts.fewestTrunksByZone(model),
                     model.portRate().length);
+        }
+    }
+
+    private void separations() {
+        for (int group = 0; group < model.separations().count(); group++) {
+            int needed = model.separations().members(group).length;
+            if (model.separations().never(group) && needed > model.mostGateways()) {
+                findings.add(FindingCode.TOPOLOGY_SEPARATION_NEEDS_GATEWAYS.at(
+                        request.network().separationList().get(group).id(),
+                        "/design/network/separations/" + group,
+                        Clauses.COUNT,
+                        new Ratio(needed),
+                        new Ratio(model.mostGateways())));
+            }
         }
     }
 

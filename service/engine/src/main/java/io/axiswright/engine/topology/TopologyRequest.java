@@ -13,7 +13,7 @@ import java.util.List;
  * What the layout of the control network follows from.
  *
  * @param network host, places and how cable lengths follow from positions
- * @param axes the axes to be connected
+ * @param axes the axes to be connected, those yet to come after the others
  * @param gatewayTypes gateway types that can be bought
  * @param cableAssemblies cables that can be bought; those for host links, trunks and spurs are used
  * @param catalogueSource how the caller gave the catalogue these are from, for pointers
@@ -22,7 +22,7 @@ import java.util.List;
  */
 public record TopologyRequest(
         Network network,
-        @Count(min = 1, max = 1024) List<NetworkAxis> axes,
+        @Count(min = 1, max = 2048) List<NetworkAxis> axes,
         List<GatewayType> gatewayTypes,
         List<CableAssembly> cableAssemblies,
         CatalogueSource catalogueSource,
@@ -34,6 +34,11 @@ public record TopologyRequest(
         axes = List.copyOf(axes);
         gatewayTypes = List.copyOf(gatewayTypes);
         cableAssemblies = List.copyOf(cableAssemblies);
+    }
+
+    /** The axes that are there; those yet to come follow them in the list of all. */
+    List<NetworkAxis> present() {
+        return axes.stream().filter(axis -> !axis.isToCome()).toList();
     }
 
     /** Price of connecting an axis in another place than before; 0 where there is nothing to keep. */

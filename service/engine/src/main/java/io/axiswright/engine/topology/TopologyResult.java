@@ -16,8 +16,11 @@ import org.jspecify.annotations.Nullable;
  * @param cost price of gateways and of their host, trunk and spur cables; items without a price count nothing; absent if no
  *     layout exists
  * @param moveCost price of the axes that hang in another place than in the kept layout; absent without one
- * @param bound proven lower bound: no layout within the limits costs less, moves included; absent if none exists
- * @param gap what might still be saved at most, as a share of the cost, moves included; absent if no layout exists
+ * @param separationCost what it counts that axes share gateways against priced wishes; absent where none is stated
+ * @param bound proven lower bound: no layout within the limits costs less, moves and shared gateways included; absent if none
+ *     exists
+ * @param gap what might still be saved at most, as a share of the cost, moves and shared gateways included; absent if no
+ *     layout exists
  * @param method how the layout was found
  * @param spareHostPorts ids of the host ports left free
  * @param binding the limits that are used up entirely
@@ -29,6 +32,7 @@ public record TopologyResult(
         List<PlacedGateway> gateways,
         @Nullable Money cost,
         @Nullable Money moveCost,
+        @Nullable Money separationCost,
         @Nullable Money bound,
         @Bounds(min = 0, max = 1) @Nullable Ratio gap,
         LayoutMethod method,

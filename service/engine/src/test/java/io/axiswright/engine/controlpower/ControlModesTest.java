@@ -7,22 +7,18 @@ import static io.axiswright.engine.controlpower.ControlParts.cable;
 import static io.axiswright.engine.controlpower.ControlParts.device;
 import static io.axiswright.engine.controlpower.ControlParts.load;
 import static io.axiswright.engine.controlpower.ControlParts.node;
-import static io.axiswright.engine.controlpower.ControlParts.price;
 import static io.axiswright.engine.controlpower.ControlParts.spec;
 import static io.axiswright.engine.controlpower.ControlParts.supply;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.axiswright.engine.catalogue.GatewayType;
-import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.design.LoadLaw;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
-import io.axiswright.engine.quantity.Power;
-import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -66,21 +62,8 @@ class ControlModesTest {
     }
 
     private static ControlNode hub(double inrush, FieldLoad... devices) {
-        var gateway = new GatewayType(
-                "gateway",
-                "gateway",
-                price(300),
-                List.of(),
-                8,
-                8,
-                8,
-                StopScope.NONE,
-                new Power(6),
-                new Voltage(19.2),
-                new Current(20),
-                new Current(inrush));
-        return new ControlNode(
-                "g", gateway, "p", 1, null, new Length(10), new Length(10), List.of(), List.of(devices), null);
+        var gateway = Copies.with(ControlParts.gateway(6, 19.2, 20), "inrushCurrent", new Current(inrush));
+        return new ControlNode("g", gateway, "p", 1, null, new Length(10), new Length(10), List.of(), List.of(devices));
     }
 
     /** V = (V_s − R I + √((V_s − R I)² − 4 (1 + R G) R P)) / (2 (1 + R G)) behind one resistance. */
@@ -254,7 +237,6 @@ class ControlModesTest {
                 node.feedLength(),
                 NO_CABLE_REACHES,
                 loads,
-                devices,
-                null);
+                devices);
     }
 }

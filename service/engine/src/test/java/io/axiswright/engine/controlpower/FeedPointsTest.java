@@ -57,8 +57,7 @@ class FeedPointsTest {
                     new Length(10),
                     new Length(10 + directStep * k),
                     List.of(load("x" + k, k, logic[k], brake(4, 2, 20.4))),
-                    List.of(),
-                    null));
+                    List.of()));
         }
         return nodes;
     }
@@ -143,8 +142,7 @@ class FeedPointsTest {
                                             node.directLength(),
                                             node.directLength(),
                                             node.loads(),
-                                            node.devices(),
-                                            null));
+                                            node.devices()));
         });
         return runs.stream()
                 .map(run -> cables.pick(

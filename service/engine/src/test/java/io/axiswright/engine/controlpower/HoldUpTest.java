@@ -122,8 +122,7 @@ class HoldUpTest {
                 List.of(stopping(20, 0.4, false)),
                 List.of(
                         new FieldLoad(device("sensor", LoadLaw.CONSTANT_CURRENT, 0.5, false), 0),
-                        new FieldLoad(device("valve", LoadLaw.RESISTIVE, 2, true), 1)),
-                null);
+                        new FieldLoad(device("valve", LoadLaw.RESISTIVE, 2, true), 1)));
         var result = new ControlPowerSizing()
                 .size(new ControlPowerRequest(
                         new ControlPower("panel", 0, true),

@@ -210,6 +210,44 @@ class DesignCheckTest {
                         Map.entry("/network/keep/gateways/1/axes/0", FaultCode.INCONSISTENT));
     }
 
+    @Test
+    void findsReservedAxesThatHangNowhere() {
+        var axis = axis("a", null, SCREW, new Dwell(new Time(1), null, null, false));
+        var named = reserved("a", ORIGIN, null, "nowhere", null);
+        var lost = reserved("b", null, ORIGIN, null, "gone");
+        var network = Copies.with(network("panel", "p"), "reserved", List.of(named, lost));
+        assertThat(faults(design(List.of(axis), network, null, "zone")))
+                .containsExactly(
+                        Map.entry("/network/reserved/0/id", FaultCode.DUPLICATE_ID),
+                        Map.entry("/network/reserved/0/place", FaultCode.DANGLING_REFERENCE),
+                        Map.entry("/network/reserved/1/stopZone", FaultCode.DANGLING_REFERENCE),
+                        Map.entry("/network/reserved/1", FaultCode.MISSING),
+                        Map.entry("/network/reserved/1/farCorner", FaultCode.INCONSISTENT));
+    }
+
+    @Test
+    void findsSeparationsOfAxesThatAreNotThere() {
+        var axis = axis("a", null, SCREW, new Dwell(new Time(1), null, null, false));
+        var network = Copies.with(
+                Copies.with(network("panel", "p"), "reserved", List.of(reserved("b", ORIGIN, null, null, null))),
+                "separations",
+                List.of(new Separation("s", List.of("a", "b", "a"), null), new Separation("s", List.of("c"), null)));
+        assertThat(faults(design(List.of(axis), network, null, "zone")))
+                .containsExactly(
+                        Map.entry("/network/separations/0/axes/2", FaultCode.INCONSISTENT),
+                        Map.entry("/network/separations/1/id", FaultCode.DUPLICATE_ID),
+                        Map.entry("/network/separations/1/axes/0", FaultCode.DANGLING_REFERENCE));
+    }
+
+    private static ReservedAxis reserved(
+            String id,
+            @Nullable Position position,
+            @Nullable Position corner,
+            @Nullable String place,
+            @Nullable String zone) {
+        return new ReservedAxis(id, null, position, corner, place, null, null, zone, new Frequency(100), null);
+    }
+
     private static Network network(String place, String port) {
         return new Network(
                 new Host(ORIGIN, List.of(port(port))),

@@ -9,17 +9,20 @@ import io.axiswright.engine.design.HostPort;
 import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.ReservedAxis;
+import io.axiswright.engine.design.Separation;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Tries every layout of a small request and remembers the cheapest: the plainest route to the optimum there is. */
 final class EveryLayout {
 
-    /** A gateway that might be bought: where, which, on which port. */
-    private record Site(int port, int place, GatewayType type) {}
+    /** A gateway that might be bought: where, which, on which port, how many it is coupled to before it in a row. */
+    private record Site(int port, int place, GatewayType type, int row) {}
 
     private final TopologyRequest request;
     private final List<Site> sites = new ArrayList<>();
@@ -60,25 +63,40 @@ final class EveryLayout {
             int index = k;
             CableAssembly cable = cheapest(first ? CableUse.HOST : CableUse.TRUNK, from, place.position());
             long there = sites.stream().filter(site -> site.place == index).count();
-            if (cable == null || there == place.maxGateways()) {
+            if (there == place.maxGateways()) {
                 continue;
             }
             for (GatewayType type : request.gatewayTypes()) {
-                sites.add(new Site(port, k, type));
-                axesOn.add(new ArrayList<>());
-                if (sites.stream().filter(site -> site.port == port).allMatch(site -> depth < site.type.chainDepth())) {
-                    extend(
-                            port,
-                            place.position(),
-                            false,
-                            depth + 1,
-                            cost + price(type.price()) + price(cable.price()),
+                double gateways = cost + price(type.price());
+                if (cable != null) {
+                    join(
+                            new Site(port, k, type, 1),
+                            depth,
+                            gateways + price(cable.price()),
                             length + cable.length().si());
                 }
-                sites.removeLast();
-                axesOn.removeLast();
+                Site before = first ? null : sites.getLast();
+                if (before != null
+                        && before.place == k
+                        && before.type.equals(type)
+                        && type.directRow() != null
+                        && before.row < type.directRow()) {
+                    join(new Site(port, k, type, before.row + 1), depth, gateways, length);
+                }
             }
         }
+    }
+
+    private void join(Site site, int depth, double cost, double length) {
+        sites.add(site);
+        axesOn.add(new ArrayList<>());
+        if (sites.stream()
+                .filter(other -> other.port == site.port)
+                .allMatch(other -> depth < other.type.chainDepth())) {
+            extend(site.port, request.network().places().get(site.place).position(), false, depth + 1, cost, length);
+        }
+        sites.removeLast();
+        axesOn.removeLast();
     }
 
     private void axis(int index, double cost, double length) {
@@ -86,8 +104,9 @@ final class EveryLayout {
             return;
         }
         if (index == request.axes().size()) {
-            if (holds() && (cost < best - 1e-6 || length < bestLength - 1e-9)) {
-                best = Math.min(best, cost);
+            double all = cost + sharing();
+            if (holds() && (all < best - 1e-6 || (all < best + 1e-6 && length < bestLength - 1e-9))) {
+                best = Math.min(best, all);
                 bestLength = length;
             }
             return;
@@ -95,14 +114,14 @@ final class EveryLayout {
         NetworkAxis axis = request.axes().get(index);
         for (int k = 0; k < sites.size(); k++) {
             Place place = request.network().places().get(sites.get(k).place);
-            CableAssembly cable = cheapest(CableUse.SPUR, axis.position(), place.position());
+            CableAssembly cable = spur(axis, place);
             if (cable != null
                     && allowed(axis, place)
                     && axesOn.get(k).size() < sites.get(k).type.drivePorts() - spare()) {
                 axesOn.get(k).add(axis);
                 axis(
                         index + 1,
-                        cost + price(cable.price()) + move(axis, place),
+                        cost + (axis.reserved() == null ? price(cable.price()) + move(axis, place) : 0),
                         length + cable.length().si());
                 axesOn.get(k).removeLast();
             }
@@ -114,7 +133,30 @@ final class EveryLayout {
         return spare == null ? 0 : spare;
     }
 
+    private @Nullable CableAssembly spur(NetworkAxis axis, Place place) {
+        ReservedAxis reserved = axis.reserved();
+        Position far = reserved == null ? null : reserved.farCorner();
+        List<String> only = reserved == null ? null : reserved.spurCables();
+        double route = 0;
+        for (int corner = 0; corner < 8; corner++) {
+            Position near = axis.position();
+            Position other = far == null ? near : far;
+            var at = new Position(
+                    (corner & 1) == 0 ? near.x() : other.x(),
+                    (corner & 2) == 0 ? near.y() : other.y(),
+                    (corner & 4) == 0 ? near.z() : other.z());
+            route = Math.max(
+                    route,
+                    request.network().route().between(at, place.position()).si());
+        }
+        return cheapest(CableUse.SPUR, route, cable -> only == null || only.contains(cable.id()));
+    }
+
     private boolean allowed(NetworkAxis axis, Place place) {
+        ReservedAxis reserved = axis.reserved();
+        if (reserved != null) {
+            return reserved.place() == null || reserved.place().equals(place.id());
+        }
         List<FixedPlace> fixed = request.network().fixed();
         return fixed == null
                 || fixed.stream()
@@ -133,6 +175,29 @@ final class EveryLayout {
                         && known.contains(gateway.place())
                         && !gateway.place().equals(place.id()));
         return away ? price(keep.movePrice()) : 0;
+    }
+
+    /** Infinite where two axes share a gateway that must not. */
+    private double sharing() {
+        double sum = 0;
+        for (Separation separation : request.network().separationList()) {
+            for (List<NetworkAxis> gateway : axesOn) {
+                long here = gateway.stream()
+                        .filter(axis -> separation
+                                .axes()
+                                .contains(
+                                        axis.reserved() == null
+                                                ? axis.id()
+                                                : axis.reserved().id()))
+                        .count();
+                if (here > 1) {
+                    sum += separation.price() == null
+                            ? Double.POSITIVE_INFINITY
+                            : (here - 1) * price(separation.price());
+                }
+            }
+        }
+        return sum;
     }
 
     private boolean holds() {
@@ -175,10 +240,13 @@ final class EveryLayout {
     }
 
     private @Nullable CableAssembly cheapest(CableUse use, Position from, Position to) {
-        double route = request.network().route().between(from, to).si();
+        return cheapest(use, request.network().route().between(from, to).si(), cable -> true);
+    }
+
+    private @Nullable CableAssembly cheapest(CableUse use, double route, Predicate<CableAssembly> will) {
         CableAssembly best = null;
         for (CableAssembly cable : request.cableAssemblies()) {
-            if (cable.use() != use || cable.length().si() < route - 1e-9) {
+            if (cable.use() != use || cable.length().si() < route - 1e-9 || !will.test(cable)) {
                 continue;
             }
             double gain = best == null ? 1 : price(best.price()) - price(cable.price());

@@ -52,23 +52,13 @@ class KeptLayoutTest {
                         old.index()));
     }
 
-    private static TopologyRequests copy(TopologyRequest request) {
-        var copy = new TopologyRequests();
-        copy.ports.addAll(request.network().host().ports());
-        copy.places.addAll(request.network().places());
-        copy.axes.addAll(request.axes());
-        copy.types.addAll(request.gatewayTypes());
-        copy.cables.addAll(request.cableAssemblies());
-        return copy;
-    }
-
     /** Random kept layouts, mostly bad ones: what moves is exactly what pays. */
     @Test
     void noLayoutIsCheaperMovesIncluded() {
         int moving = 0;
         int staying = 0;
         for (long seed = 1; seed <= 200; seed++) {
-            TopologyRequests toy = copy(TopologyRequests.toy(seed));
+            TopologyRequests toy = TopologyRequests.copy(TopologyRequests.toy(seed));
             var random = new SplittableRandom(seed);
             int price = 2 + random.nextInt(20);
             toy.keep = new KeptLayout(
@@ -111,7 +101,7 @@ class KeptLayoutTest {
     void fixedPlacesAndSparePortsAreHeldAtLeastCost() {
         int built = 0;
         for (long seed = 1; seed <= 200; seed++) {
-            TopologyRequests toy = copy(TopologyRequests.toy(seed));
+            TopologyRequests toy = TopologyRequests.copy(TopologyRequests.toy(seed));
             var random = new SplittableRandom(seed);
             toy.fixed = List.of(new FixedPlace(
                     toy.axes.getLast().id(),

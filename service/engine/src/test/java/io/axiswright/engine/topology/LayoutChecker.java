@@ -1,6 +1,7 @@
 package io.axiswright.engine.topology;
 
 import static java.util.Objects.requireNonNull;
+import static java.util.Objects.requireNonNullElse;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.catalogue.CableAssembly;
@@ -12,6 +13,8 @@ import io.axiswright.engine.design.HostPort;
 import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.ReservedAxis;
+import io.axiswright.engine.design.Separation;
 import io.axiswright.engine.quantity.Money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -42,6 +45,7 @@ final class LayoutChecker {
 
     private void check() {
         everyAxisOnce();
+        everyReservedPortOnce();
         trunksAreChains();
         roomHolds();
         gatewaysHold();
@@ -49,6 +53,7 @@ final class LayoutChecker {
         cablesReach();
         costAddsUp();
         fixedPlacesHold();
+        separationsHold();
     }
 
     private void everyAxisOnce() {
@@ -57,8 +62,39 @@ final class LayoutChecker {
                 .map(SpurLink::axis)
                 .toList();
         assertThat(hung)
-                .containsExactlyInAnyOrderElementsOf(
-                        request.axes().stream().map(NetworkAxis::id).toList());
+                .containsExactlyInAnyOrderElementsOf(request.axes().stream()
+                        .filter(axis -> axis.reserved() == null)
+                        .map(NetworkAxis::id)
+                        .toList());
+    }
+
+    private void everyReservedPortOnce() {
+        Map<String, Integer> kept = new HashMap<>();
+        for (PlacedGateway gateway : result.gateways()) {
+            for (ReservedPorts ports : gateway.reservedList()) {
+                kept.merge(ports.id(), ports.ports(), Integer::sum);
+                ReservedAxis reserved = reserved(ports);
+                assertThat(gateway.place()).isEqualTo(requireNonNullElse(reserved.place(), gateway.place()));
+                assertThat(requireNonNullElse(reserved.spurCables(), List.of(ports.cable())))
+                        .contains(ports.cable());
+                Position near = requireNonNullElse(reserved.position(), position(gateway));
+                Position far = requireNonNullElse(reserved.farCorner(), near);
+                cable(ports.cable(), CableUse.SPUR, position(gateway), near);
+                cable(ports.cable(), CableUse.SPUR, position(gateway), far);
+                cable(ports.cable(), CableUse.SPUR, position(gateway), new Position(near.x(), far.y(), near.z()));
+                cable(ports.cable(), CableUse.SPUR, position(gateway), new Position(far.x(), near.y(), near.z()));
+            }
+        }
+        Map<String, Integer> asked = new HashMap<>();
+        request.network().reservedList().forEach(reserved -> asked.put(reserved.id(), reserved.count()));
+        assertThat(kept).isEqualTo(asked);
+    }
+
+    private ReservedAxis reserved(ReservedPorts ports) {
+        return request.network().reservedList().stream()
+                .filter(one -> one.id().equals(ports.id()))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void trunksAreChains() {
@@ -93,11 +129,21 @@ final class LayoutChecker {
         for (PlacedGateway gateway : result.gateways()) {
             GatewayType type = type(gateway);
             List<NetworkAxis> axes = axes(List.of(gateway));
-            long brakes = axes.stream().filter(NetworkAxis::holdingBrake).count();
+            long brakes = axes.stream()
+                    .filter(axis -> axis.reserved() == null && axis.holdingBrake())
+                    .count();
+            long brakesToCome = axes.stream()
+                    .filter(axis -> axis.reserved() != null && axis.holdingBrake())
+                    .count();
+            int kept = gateway.reservedList().stream()
+                    .mapToInt(ReservedPorts::ports)
+                    .sum();
             assertThat(gateway.spareDrivePorts())
-                    .isGreaterThanOrEqualTo(spare)
-                    .isEqualTo(type.drivePorts() - axes.size());
-            assertThat(gateway.spareBrakeOutputs()).isNotNegative().isEqualTo((int) (type.brakeOutputs() - brakes));
+                    .isGreaterThanOrEqualTo(spare + kept)
+                    .isEqualTo(type.drivePorts() - gateway.spurs().size());
+            assertThat(gateway.spareBrakeOutputs())
+                    .isGreaterThanOrEqualTo((int) brakesToCome)
+                    .isEqualTo((int) (type.brakeOutputs() - brakes));
             if (type.stopScope() != StopScope.NONE) {
                 assertThat(zones(axes)).hasSizeLessThanOrEqualTo(1);
             }
@@ -133,7 +179,11 @@ final class LayoutChecker {
             Position from = first
                     ? request.network().host().position()
                     : position(Objects.requireNonNull(byId.get(gateway.upstream())));
-            cable(gateway.linkCable(), first ? CableUse.HOST : CableUse.TRUNK, from, position(gateway));
+            if (gateway.linkCable() == null) {
+                coupled(gateway, byId);
+            } else {
+                cable(gateway.linkCable(), first ? CableUse.HOST : CableUse.TRUNK, from, position(gateway));
+            }
             for (SpurLink spur : gateway.spurs()) {
                 NetworkAxis axis = request.axes().stream()
                         .filter(one -> one.id().equals(spur.axis()))
@@ -142,6 +192,21 @@ final class LayoutChecker {
                 cable(spur.cable(), CableUse.SPUR, position(gateway), axis.position());
             }
         }
+    }
+
+    /** Without a cable: the same type in the same place before it, and no more in a row than the type allows. */
+    private void coupled(PlacedGateway gateway, Map<String, PlacedGateway> byId) {
+        int row = 1;
+        PlacedGateway at = gateway;
+        while (at.linkCable() == null) {
+            PlacedGateway before = requireNonNull(byId.get(requireNonNull(at.upstream())));
+            assertThat(before.place()).isEqualTo(at.place());
+            assertThat(before.gatewayType()).isEqualTo(at.gatewayType());
+            at = before;
+            row++;
+        }
+        assertThat(row).isLessThanOrEqualTo(requireNonNull(type(gateway).directRow()));
+        assertThat(gateway.linkCableLength().si()).isZero();
     }
 
     private void cable(String id, CableUse use, Position from, Position to) {
@@ -161,14 +226,18 @@ final class LayoutChecker {
         request.cableAssemblies().forEach(cable -> prices.put("cable " + cable.id(), amount(cable.price())));
         BigDecimal sum = BigDecimal.ZERO;
         for (PlacedGateway gateway : result.gateways()) {
-            sum = sum.add(prices.get("type " + gateway.gatewayType())).add(prices.get("cable " + gateway.linkCable()));
+            sum = sum.add(prices.get("type " + gateway.gatewayType()));
+            if (gateway.linkCable() != null) {
+                sum = sum.add(prices.get("cable " + gateway.linkCable()));
+            }
             for (SpurLink spur : gateway.spurs()) {
                 sum = sum.add(prices.get("cable " + spur.cable()));
             }
         }
         assertThat(requireNonNull(result.cost()).amount()).isEqualByComparingTo(sum);
         BigDecimal moves = amount(result.moveCost());
-        assertThat(requireNonNull(result.bound()).amount()).isLessThanOrEqualTo(sum.add(moves));
+        assertThat(requireNonNull(result.bound()).amount())
+                .isLessThanOrEqualTo(sum.add(moves).add(amount(result.separationCost())));
         KeptLayout keep = request.network().keep();
         assertThat(result.moveCost() == null).isEqualTo(keep == null);
         if (keep != null) {
@@ -192,6 +261,25 @@ final class LayoutChecker {
                         .containsExactly(fixed.place());
             }
         }
+    }
+
+    private void separationsHold() {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (Separation separation : request.network().separationList()) {
+            for (PlacedGateway gateway : result.gateways()) {
+                long here = axes(List.of(gateway)).stream()
+                        .filter(axis -> separation.axes().contains(axis.id()))
+                        .count();
+                if (separation.price() == null) {
+                    assertThat(here).as(separation.id()).isLessThan(2);
+                } else if (here > 1) {
+                    sum = sum.add(separation.price().amount().multiply(BigDecimal.valueOf(here - 1)));
+                }
+            }
+        }
+        assertThat(amount(result.separationCost())).isEqualByComparingTo(sum);
+        assertThat(result.separationCost() == null)
+                .isEqualTo(request.network().separationList().stream().allMatch(one -> one.price() == null));
     }
 
     private static BigDecimal amount(@org.jspecify.annotations.Nullable Money price) {
@@ -227,7 +315,28 @@ final class LayoutChecker {
                 .flatMap(gateway -> gateway.spurs().stream())
                 .map(SpurLink::axis)
                 .collect(Collectors.toSet());
-        return request.axes().stream().filter(axis -> ids.contains(axis.id())).toList();
+        var axes = new ArrayList<>(request.axes().stream()
+                .filter(axis -> axis.reserved() == null && ids.contains(axis.id()))
+                .toList());
+        for (PlacedGateway gateway : gateways) {
+            for (ReservedPorts ports : gateway.reservedList()) {
+                for (int port = 0; port < ports.ports(); port++) {
+                    axes.add(toCome(reserved(ports), position(gateway)));
+                }
+            }
+        }
+        return axes;
+    }
+
+    private static NetworkAxis toCome(ReservedAxis reserved, Position gateway) {
+        return new NetworkAxis(
+                reserved.id(),
+                gateway,
+                reserved.stopZone(),
+                Boolean.TRUE.equals(reserved.holdingBrake()),
+                reserved.commandRate(),
+                0,
+                reserved);
     }
 
     private static Set<String> zones(List<NetworkAxis> axes) {

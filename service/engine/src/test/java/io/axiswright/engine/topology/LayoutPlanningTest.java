@@ -106,6 +106,10 @@ class LayoutPlanningTest {
                 .mapToDouble(gateway -> gateway.linkCableLength().si()
                         + gateway.spurs().stream()
                                 .mapToDouble(spur -> spur.cableLength().si())
+                                .sum()
+                        + gateway.reservedList().stream()
+                                .mapToDouble(kept ->
+                                        kept.ports() * kept.cableLength().si())
                                 .sum())
                 .sum();
     }

@@ -12,8 +12,10 @@ import io.axiswright.engine.design.KeptLayout;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.design.RouteMetric;
 import io.axiswright.engine.design.RouteRule;
+import io.axiswright.engine.design.Separation;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Length;
@@ -25,6 +27,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Requests for the tests, by hand and at random. */
@@ -37,6 +40,8 @@ final class TopologyRequests {
     final List<NetworkAxis> axes = new ArrayList<>();
     final List<GatewayType> types = new ArrayList<>();
     final List<CableAssembly> cables = new ArrayList<>();
+    final List<ReservedAxis> reserved = new ArrayList<>();
+    final List<Separation> separations = new ArrayList<>();
     LayoutEffort effort = LayoutEffort.PROVEN;
 
     @Nullable
@@ -79,6 +84,19 @@ final class TopologyRequests {
         return axis(x, 0, null, false, 1000);
     }
 
+    /** Ports kept for axes to come at that spot. */
+    TopologyRequests reserve(int ports, double x, double rate) {
+        reserved.add(new ReservedAxis(
+                "R" + (reserved.size() + 1), ports, at(x, 0), null, null, null, null, null, new Frequency(rate), null));
+        return this;
+    }
+
+    /** Axes to be kept apart; a negative price stands for none, so that they must be. */
+    TopologyRequests apart(double price, String... ids) {
+        separations.add(new Separation("S" + (separations.size() + 1), List.of(ids), euro(price)));
+        return this;
+    }
+
     /** A negative price stands for none. */
     TopologyRequests type(double price, int drivePorts, int depth, int brakes, StopScope scope) {
         types.add(new GatewayType(
@@ -112,21 +130,36 @@ final class TopologyRequests {
     }
 
     TopologyRequest build() {
+        var network = new Network(
+                new Host(hostAt, List.copyOf(ports)),
+                List.copyOf(places),
+                route,
+                keep,
+                fixed,
+                sparePorts,
+                searchLimit,
+                reserved.isEmpty() ? null : reserved,
+                separations.isEmpty() ? null : separations);
         return new TopologyRequest(
-                new Network(
-                        new Host(hostAt, List.copyOf(ports)),
-                        List.copyOf(places),
-                        route,
-                        keep,
-                        fixed,
-                        sparePorts,
-                        searchLimit),
-                axes,
+                network,
+                Stream.concat(axes.stream(), NetworkAxis.toCome(network).stream())
+                        .toList(),
                 types,
                 cables,
                 CatalogueSource.SENT,
                 "EUR",
                 effort);
+    }
+
+    /** The same to be changed; what the network says beside its host and places is left out. */
+    static TopologyRequests copy(TopologyRequest request) {
+        var copy = new TopologyRequests();
+        copy.ports.addAll(request.network().host().ports());
+        copy.places.addAll(request.network().places());
+        copy.axes.addAll(request.axes());
+        copy.types.addAll(request.gatewayTypes());
+        copy.cables.addAll(request.cableAssemblies());
+        return copy;
     }
 
     /** Toys small enough to try every layout, with every limit biting now and then. */

@@ -18,7 +18,9 @@ import io.axiswright.engine.design.ItemKind;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.design.SpareRule;
+import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
@@ -89,6 +91,40 @@ class GeneratedMachinesTest {
                 .anyMatch(complaint -> complaint.contains("ordered"));
     }
 
+    /** Gateways of two ports coupled in rows of three: trunk ports are used and no trunk cable is bought. */
+    @Test
+    void coupledGatewaysAreJoinedWithoutACable() {
+        var request = TestCell.request(8);
+        Catalogue c = request.catalogue();
+        GatewayType gateway = Copies.with(Copies.with(c.gateways().getFirst(), "drivePorts", 2), "directRow", 3);
+        var catalogue = Copies.with(c, "gateways", List.of(gateway));
+        Network n = Objects.requireNonNull(request.design().network());
+        Place panel = n.places().getFirst();
+        var network = Copies.with(n, "places", List.of(new Place(panel.id(), panel.position(), 4)));
+        Design design = Copies.with(request.design(), "network", network);
+
+        var answer = STUDY.system(new StudyRequest(request.codeBasis(), catalogue, design));
+
+        assertThat(answer.topology().gateways())
+                .extracting(placed -> placed.linkCable() == null)
+                .containsExactly(false, true, true, false);
+        assertThat(new BillChecker(design, catalogue, answer).complaints()).isEmpty();
+    }
+
+    private static ReservedAxis reserved(SplittableRandom random) {
+        return new ReservedAxis(
+                "to come",
+                random.nextInt(1, 4),
+                position(random),
+                null,
+                null,
+                null,
+                null,
+                null,
+                new Frequency(250),
+                new Current(0.5));
+    }
+
     /** One to ten axes scattered over 20 m, up to four places and three host ports, rules of spares or none. */
     private static Design design(SplittableRandom random) {
         int axes = random.nextInt(1, 11);
@@ -108,6 +144,9 @@ class GeneratedMachinesTest {
                 null,
                 null,
                 null);
+        if (random.nextInt(3) == 0) {
+            network = Copies.with(network, "reserved", List.of(reserved(random)));
+        }
         var spares = new ArrayList<SpareRule>();
         if (random.nextBoolean()) {
             spares.add(new SpareRule(ItemKind.GATEWAY, random.nextInt(0, 11) / 10.0, null));
