@@ -93,7 +93,7 @@ final class SupplyPicker {
                     .mapToObj(k -> plan(k, supply))
                     .flatMap(List::stream)
                     .toList();
-            boolean matches = MainsMatch.hasVoltage(request.mains(), supply);
+            boolean matches = request.throughTransformer() || MainsMatch.hasVoltage(request.mains(), supply);
             // one alone is never redundant, so it is tried only where there is no choice
             int fewest = request.spec().isRedundant() ? Math.min(2, supply.mostParallel()) : 1;
             for (int count = fewest; count <= supply.mostParallel(); count++) {
