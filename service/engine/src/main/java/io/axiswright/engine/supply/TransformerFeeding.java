@@ -137,9 +137,11 @@ final class TransformerFeeding {
                 need.id(), secondary.pointer(), rating.secondaryDeviceLimit().si());
         var panelSizing = new PanelSizing(request.behind(behind), place);
         Panel panel = panelSizing.of(fed);
-        findings.addAll(panelSizing.findings());
-        findings.addAll(LeakageCheck.ofCircuits(request.codeBasis(), panel, place));
-        panel.selectivity().finding(panel.feeder()).ifPresent(findings::add);
+        if (wished(need)) { // else there is one cause, and it is told: the design does not decide on a transformer
+            findings.addAll(panelSizing.findings());
+            findings.addAll(LeakageCheck.ofCircuits(request.codeBasis(), panel, place));
+            panel.selectivity().finding(panel.feeder()).ifPresent(findings::add);
+        }
         derivations.addAll(panelSizing.derivations());
         return panel;
     }
@@ -180,15 +182,16 @@ final class TransformerFeeding {
     }
 
     private void remark(TransformerNeed need, Secondary secondary) {
-        String loads = need.id() + " for " + SupplyLoad.named(secondary.loads());
-        if (wished(need)) {
-            findings.add(FindingCode.SUPPLY_TRANSFORMER_NEEDED.at(
-                    loads,
-                    secondary.pointer(),
-                    "common practice, no source",
-                    Objects.requireNonNull(need.rating()).power(),
-                    need.secondary()));
+        if (!wished(need)) {
+            return;
         }
+        String loads = need.id() + " for " + SupplyLoad.named(secondary.loads());
+        findings.add(FindingCode.SUPPLY_TRANSFORMER_NEEDED.at(
+                loads,
+                secondary.pointer(),
+                "common practice, no source",
+                Objects.requireNonNull(need.rating()).power(),
+                need.secondary()));
         var installation = request.installation();
         if (installation.transformerImpedance() == null || need.regulation() == null) {
             findings.add(FindingCode.SUPPLY_TRANSFORMER_DATA_MISSING.at(

@@ -109,8 +109,13 @@ class TransformerCircuitsTest {
         assertThat(unknown.transformers().getFirst().faultCurrent().si()).isCloseTo(8695.65, within(0.01));
         assertThat(unknown.transformers().getFirst().regulation()).isNull();
         assertThat(codes(unknown))
-                .contains(FindingCode.SUPPLY_VOLTAGE_MISFIT, FindingCode.SUPPLY_TRANSFORMER_DATA_MISSING)
-                .doesNotContain(FindingCode.SUPPLY_TRANSFORMER_NEEDED);
+                .contains(FindingCode.SUPPLY_VOLTAGE_MISFIT)
+                .doesNotContain(
+                        FindingCode.SUPPLY_TRANSFORMER_NEEDED,
+                        FindingCode.SUPPLY_TRANSFORMER_DATA_MISSING,
+                        FindingCode.SUPPLY_DEVICE_MISSING);
+        assertThat(codes(size(IEC, 400, Plant.INSTALLATION, Set.of("a"), leaking("a", 20, 8))))
+                .contains(FindingCode.SUPPLY_TRANSFORMER_DATA_MISSING);
 
         var north = size(NA, 480, installation(0.05, null), Set.of(), drive("d", Feed.ONE_PHASE, 240, 16, 30));
         var need = north.transformers().getFirst();
