@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param course speed and torque of its motor shaft over one cycle; empty if it stands still
  * @param stops its controlled stops from the instants of the cycle that may be worst; empty if it has none
  * @param stopModel the same stops from any instant; absent if it has none
+ * @param throughTransformer whether a transformer gives its drive unit its rated voltage
  */
 public record BrakingAxis(
         @Bounds(min = 0) int index,
@@ -28,11 +29,25 @@ public record BrakingAxis(
         DriveUnit driveUnit,
         Course course,
         List<StopCourse> stops,
-        @Nullable StopModel stopModel) {
+        @Nullable StopModel stopModel,
+        boolean throughTransformer) {
 
     /** Keeps the stops from being changed. */
     public BrakingAxis {
         stops = List.copyOf(stops);
+    }
+
+    /** An axis fed straight from the mains. */
+    public BrakingAxis(
+            int index,
+            String id,
+            @Nullable String busGroup,
+            @Nullable String stopZone,
+            DriveUnit driveUnit,
+            Course course,
+            List<StopCourse> stops,
+            @Nullable StopModel stopModel) {
+        this(index, id, busGroup, stopZone, driveUnit, course, stops, stopModel, false);
     }
 
     /** JSON Pointer to the axis in the design. */

@@ -17,19 +17,22 @@ final class RectifiedVoltage {
 
     /** Rectified voltage of a bus at nominal line, V. */
     static double nominal(List<BrakingAxis> axes, Mains mains) {
-        List<DriveUnit> units = axes.stream().map(BrakingAxis::driveUnit).toList();
-        return units.stream()
-                .filter(unit -> unit.feed() != Feed.DC_BUS)
-                .mapToDouble(unit -> Math.sqrt(2) * lineVoltage(unit, mains))
+        return axes.stream()
+                .filter(axis -> axis.driveUnit().feed() != Feed.DC_BUS)
+                .mapToDouble(axis -> Math.sqrt(2) * lineVoltage(axis, mains))
                 .max()
-                .orElseGet(() -> units.stream()
-                        .mapToDouble(unit -> unit.ratedVoltage().si())
+                .orElseGet(() -> axes.stream()
+                        .mapToDouble(axis -> axis.driveUnit().ratedVoltage().si())
                         .max()
                         .orElse(0));
     }
 
     /** One-phase units may stand between line and neutral or between lines: whichever is nearer to their rated voltage. */
-    private static double lineVoltage(DriveUnit unit, Mains mains) {
+    private static double lineVoltage(BrakingAxis axis, Mains mains) {
+        DriveUnit unit = axis.driveUnit();
+        if (axis.throughTransformer()) {
+            return unit.ratedVoltage().si();
+        }
         double line = mains.voltage().si();
         if (unit.feed() == Feed.THREE_PHASE) {
             return line;

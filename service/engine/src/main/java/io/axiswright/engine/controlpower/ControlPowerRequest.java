@@ -21,6 +21,7 @@ import java.util.List;
  * @param cables cables to choose among; those of use CONTROL_SUPPLY with 24 V conductors count
  * @param protections protection of output circuits to choose among
  * @param buffers buffers to choose among
+ * @param throughTransformer whether a transformer gives the control supplies their rated voltage
  */
 public record ControlPowerRequest(
         ControlPower spec,
@@ -30,7 +31,8 @@ public record ControlPowerRequest(
         List<ControlSupply> supplies,
         List<CableAssembly> cables,
         List<OutputProtection> protections,
-        List<BufferUnit> buffers) {
+        List<BufferUnit> buffers,
+        boolean throughTransformer) {
 
     /** Keeps the lists from being changed. */
     public ControlPowerRequest {
@@ -50,5 +52,18 @@ public record ControlPowerRequest(
             List<ControlSupply> supplies,
             List<CableAssembly> cables) {
         this(spec, site, mains, nodes, supplies, cables, List.of(), List.of());
+    }
+
+    /** A request with control supplies straight on the mains. */
+    public ControlPowerRequest(
+            ControlPower spec,
+            Site site,
+            Mains mains,
+            List<ControlNode> nodes,
+            List<ControlSupply> supplies,
+            List<CableAssembly> cables,
+            List<OutputProtection> protections,
+            List<BufferUnit> buffers) {
+        this(spec, site, mains, nodes, supplies, cables, protections, buffers, false);
     }
 }

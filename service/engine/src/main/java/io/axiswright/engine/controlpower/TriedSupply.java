@@ -20,7 +20,7 @@ final class TriedSupply {
     TriedSupply(ControlSupply supply, SupplyPlace place, ControlPowerRequest request) {
         this.supply = supply;
         this.place = place;
-        this.matchesMains = MainsMatch.hasVoltage(request.mains(), supply);
+        this.matchesMains = request.throughTransformer() || MainsMatch.hasVoltage(request.mains(), supply);
         this.request = request;
         this.source = SourceVoltages.of(supply);
         double available = supply.ratedCurrent().si() * SupplyGroup.derating(supply, request.site());

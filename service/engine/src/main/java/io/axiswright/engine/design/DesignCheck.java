@@ -49,6 +49,7 @@ public final class DesignCheck {
         checkControlPower(design.controlPower());
         checkRoutes(design.installation());
         checkEnclosures(design.installation());
+        checkTransformers(design.installation());
         checkWiring(design.wiring());
         checkSpares(design.spareRules());
         checkOperation(design.operation());
@@ -218,6 +219,39 @@ public final class DesignCheck {
                         "The smallest diameter of the gland is above the largest.",
                         "at most maximum");
             }
+        }
+    }
+
+    private void checkTransformers(@Nullable Installation installation) {
+        Transformers transformers = installation == null ? null : installation.transformers();
+        if (installation == null || transformers == null) {
+            return;
+        }
+        Set<String> axes = design.axes().stream().map(Axis::id).collect(Collectors.toSet());
+        for (int k = 0; k < transformers.axes().size(); k++) {
+            if (!axes.contains(transformers.axes().get(k))) {
+                dangling(
+                        "/installation/transformers/axes/" + k,
+                        "axis",
+                        transformers.axes().get(k),
+                        "axes");
+            }
+        }
+        if (transformers.earthing() == SystemEarthing.TT) {
+            fault(
+                    "/installation/transformers/earthing",
+                    FaultCode.INCONSISTENT,
+                    "A secondary within the machine has no earth electrode of its own.",
+                    "TN or IT");
+        }
+        Double impedance = installation.transformerImpedance();
+        Double resistive = transformers.resistiveVoltage();
+        if (impedance != null && resistive != null && resistive > impedance) {
+            fault(
+                    "/installation/transformers/resistiveVoltage",
+                    FaultCode.INCONSISTENT,
+                    "The resistive part of the short-circuit voltage is above the whole.",
+                    "at most transformerImpedance");
         }
     }
 

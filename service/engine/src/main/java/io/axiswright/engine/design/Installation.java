@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param cableRoutes the routes of the power cables; where a circuit's cables are on one, what runs together is counted from the
  *     routes and {@code groupedCircuits} holds for the other circuits only. None if absent
  * @param enclosures enclosures whose heat is to be balanced; none if absent
+ * @param transformers what is fed through transformers by decision; if absent, a load that asks for one is a violation
  */
 public record Installation(
         Position mainsPanel,
@@ -39,7 +40,8 @@ public record Installation(
         DeviceKind device,
         @Bounds(above = 0, max = 0.5) @Nullable Double transformerImpedance,
         @Count(max = 1024) @Nullable List<CableRoute> cableRoutes,
-        @Count(max = 256) @Nullable List<Enclosure> enclosures) {
+        @Count(max = 256) @Nullable List<Enclosure> enclosures,
+        @Nullable Transformers transformers) {
 
     /** Keeps the lists from being changed. */
     public Installation {
@@ -82,6 +84,17 @@ public record Installation(
                 device,
                 null,
                 null,
+                null,
                 null);
+    }
+
+    /** Whether an axis gets its voltage from a transformer by decision. */
+    public boolean throughTransformer(Axis axis) {
+        return transformers != null && transformers.axes().contains(axis.id());
+    }
+
+    /** Whether the control supplies get theirs from one. */
+    public boolean controlSuppliesThroughTransformer() {
+        return transformers != null && transformers.ofControlSupplies();
     }
 }

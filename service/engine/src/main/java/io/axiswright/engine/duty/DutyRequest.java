@@ -9,6 +9,7 @@ import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.design.StopZone;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Axes with what they do, and the drive units to choose among.
@@ -21,6 +22,7 @@ import java.util.List;
  * @param holdingBrakes the holding brakes that can be bought
  * @param ventilationKits the ventilation kits that can be bought
  * @param gearUnits the gear units that can be bought
+ * @param throughTransformer ids of the axes whose drive units get their rated voltage from a transformer
  */
 public record DutyRequest(
         Site site,
@@ -30,7 +32,8 @@ public record DutyRequest(
         List<DriveUnit> driveUnits,
         List<HoldingBrake> holdingBrakes,
         List<VentilationKit> ventilationKits,
-        List<GearUnit> gearUnits) {
+        List<GearUnit> gearUnits,
+        Set<String> throughTransformer) {
 
     /** Keeps the lists from being changed. */
     public DutyRequest {
@@ -40,5 +43,19 @@ public record DutyRequest(
         holdingBrakes = List.copyOf(holdingBrakes);
         ventilationKits = List.copyOf(ventilationKits);
         gearUnits = List.copyOf(gearUnits);
+        throughTransformer = Set.copyOf(throughTransformer);
+    }
+
+    /** Axes that are all fed straight from the mains. */
+    public DutyRequest(
+            Site site,
+            Mains mains,
+            List<Axis> axes,
+            List<StopZone> stopZones,
+            List<DriveUnit> driveUnits,
+            List<HoldingBrake> holdingBrakes,
+            List<VentilationKit> ventilationKits,
+            List<GearUnit> gearUnits) {
+        this(site, mains, axes, stopZones, driveUnits, holdingBrakes, ventilationKits, gearUnits, Set.of());
     }
 }

@@ -22,7 +22,8 @@ public final class DutySizing {
      */
     public DutyResult size(DutyRequest request) {
         DutyFaults.check(request);
-        List<Offer> offers = Offer.all(request);
+        List<Offer> offers = Offer.onMains(request);
+        List<Offer> behind = request.throughTransformer().isEmpty() ? List.of() : Offer.behindTransformer(request);
         BrakeStock brakes = new BrakeStock(request.holdingBrakes());
         List<AxisDuty> duties = new ArrayList<>();
         List<Finding> findings = new ArrayList<>(DutyFindings.ofSite(request.site()));
@@ -35,7 +36,11 @@ public final class DutySizing {
         for (int k = 0; k < request.axes().size(); k++) {
             Axis axis = request.axes().get(k);
             List<GearedLoad> ways = GearedLoad.all(axis, request);
-            Choice choice = Choice.among(ways, candidates(axis, offers), axis.drive(), brakes);
+            Choice choice = Choice.among(
+                    ways,
+                    candidates(axis, request.throughTransformer().contains(axis.id()) ? behind : offers),
+                    axis.drive(),
+                    brakes);
             GearedLoad way = choice.best() == null
                     ? ways.getFirst()
                     : choice.best().trial().way();

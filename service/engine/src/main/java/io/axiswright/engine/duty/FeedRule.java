@@ -25,6 +25,11 @@ final class FeedRule {
                 .orElseGet(() -> DoubleStream.of(offered).min().orElse(0));
     }
 
+    /** The same behind a transformer: its rated voltage, if the mains have the phases it needs. */
+    static double transformed(Mains mains, Feed feed, double rated) {
+        return offered(mains, feed, rated).length == 0 ? 0 : rated;
+    }
+
     private static double[] offered(Mains mains, Feed feed, double rated) {
         double line = mains.voltage().si();
         return switch (feed) {

@@ -2,6 +2,7 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.VentilationKit;
+import io.axiswright.engine.design.Feed;
 import java.util.List;
 
 /**
@@ -30,9 +31,25 @@ record Offer(
         TorqueCurve continuous,
         List<VentilationKit> kits) {
 
-    /** Every drive unit of a request, in its order. */
-    static List<Offer> all(DutyRequest request) {
-        return request.driveUnits().stream().map(unit -> of(unit, request)).toList();
+    /** Every drive unit of a request as the mains feed it, in its order. */
+    static List<Offer> onMains(DutyRequest request) {
+        return all(request, (feed, rated) -> FeedRule.voltage(request.mains(), feed, rated));
+    }
+
+    /** Every drive unit of a request as a transformer made for it feeds it. */
+    static List<Offer> behindTransformer(DutyRequest request) {
+        return all(request, (feed, rated) -> FeedRule.transformed(request.mains(), feed, rated));
+    }
+
+    /** The nominal voltage, in V, that reaches a device of a feed and a rated voltage; 0 if none does. */
+    private interface Source {
+        double voltage(Feed feed, double rated);
+    }
+
+    private static List<Offer> all(DutyRequest request, Source source) {
+        return request.driveUnits().stream()
+                .map(unit -> of(unit, request, source))
+                .toList();
     }
 
     /** Copper loss per torque squared, W/(N·m)². */
@@ -56,14 +73,14 @@ record Offer(
      * A rectified bus follows the line, and the speed at which a voltage limits torque follows the bus: all speeds of the
      * intermittent curve are scaled by the line factor (duty-cycle handbooks; derived from E = Ke·w).
      */
-    private static Offer of(DriveUnit unit, DutyRequest request) {
+    private static Offer of(DriveUnit unit, DutyRequest request, Source source) {
         double rated = unit.ratedVoltage().si();
-        double voltage = FeedRule.voltage(request.mains(), unit.feed(), rated);
+        double voltage = source.voltage(unit.feed(), rated);
         double low = voltage * (1 - request.mains().lowTolerance());
         double lineFactor = voltage == 0 ? 1 : Math.min(1, low / rated);
         List<VentilationKit> kits = request.ventilationKits().stream()
                 .filter(kit -> kit.frameSize().equals(unit.frameSize()))
-                .filter(kit -> feedable(kit, request))
+                .filter(kit -> feedable(kit, source))
                 .toList();
         double electronicsShare = Derating.electronicsShare(unit, request.site());
         return new Offer(
@@ -79,9 +96,9 @@ record Offer(
                 kits);
     }
 
-    private static boolean feedable(VentilationKit kit, DutyRequest request) {
+    private static boolean feedable(VentilationKit kit, Source source) {
         double rated = kit.ratedVoltage().si();
-        double voltage = FeedRule.voltage(request.mains(), kit.feed(), rated);
+        double voltage = source.voltage(kit.feed(), rated);
         return voltage > 0 && voltage <= FeedRule.HIGHEST * rated;
     }
 }

@@ -8,6 +8,8 @@ public enum FaultPlace {
     MAINS_PANEL,
     /** The secondary terminals of a transformer that stands at the mains panel. */
     TRANSFORMER_SECONDARY,
+    /** The panel behind a transformer. */
+    SECONDARY_PANEL,
     /** The end of a branch circuit, at a load. */
     LOAD
 }

@@ -32,4 +32,21 @@ public record FaultRequest(
         branches = List.copyOf(branches);
         transformers = List.copyOf(transformers);
     }
+
+    /**
+     * What a transformer feeds, as a distribution of its own.
+     *
+     * @param behind the feeder from its terminals
+     * @param terminals the faults at them
+     */
+    FaultRequest behind(FaultTransformer transformer, FaultCircuit behind, FaultPoint terminals) {
+        return new FaultRequest(
+                codeBasis,
+                TransformerFaults.secondary(codeBasis, mains, transformer, terminals),
+                insulation,
+                conductorTemperature,
+                behind,
+                transformer.branches(),
+                List.of());
+    }
 }

@@ -11,9 +11,10 @@ import org.jspecify.annotations.Nullable;
  * Short-circuit currents and what they mean. Nothing but the supply feeds a fault: drives behind rectifiers cannot feed back,
  * and motors straight on the line are counted only so far as a finding says that they are too large to be left out.
  *
- * @param points the supply terminals, the mains panel, transformers, then every load, by circuit; a place no conductors were
- *     found for is left out
- * @param circuits the feeder, then the branch circuits; none where the feeder has no conductors
+ * @param points the supply terminals, the mains panel, transformers, then every load, by circuit; then the panel behind each
+ *     transformer with its loads. A place no conductors were found for is left out
+ * @param circuits the feeder, then the branch circuits, none where the feeder has no conductors; then those behind each
+ *     transformer
  * @param shortCircuitRating short-circuit current rating of the machine at its supply terminals: the lowest rating of any
  *     protective device or load, without credit for what limits the current ahead of it; absent if nothing is rated
  * @param weakestLink what has that lowest rating

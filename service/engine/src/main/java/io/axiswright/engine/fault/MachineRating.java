@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The short-circuit current rating a machine bears on its nameplate: that of its weakest part. Supplement SB of UL 508A
- * gives credit to current-limiting parts ahead, by tests and tables that are not open; none is given here.
+ * gives credit to current-limiting parts ahead, by tests and tables that are not open; none is given here. What stands behind a
+ * transformer is held against the fault current of its own place instead.
  */
 final class MachineRating {
 
@@ -38,7 +39,9 @@ final class MachineRating {
             take("protective device of " + circuit.id(), circuit.pointer(), device.interruptingRating());
         }
         if (circuit != request.feeder()) {
-            circuit.ends().forEach(end -> take(end.id(), end.pointer(), end.shortCircuitRating()));
+            circuit.ends().stream()
+                    .filter(CircuitEnd::ratingAsked)
+                    .forEach(end -> take(end.id(), end.pointer(), end.shortCircuitRating()));
         }
     }
 

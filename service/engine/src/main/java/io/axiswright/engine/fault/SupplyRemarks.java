@@ -6,6 +6,7 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.Confidence;
 import io.axiswright.engine.standard.Source;
 import io.axiswright.engine.supply.Feeder;
@@ -42,15 +43,22 @@ final class SupplyRemarks {
                     "the supply", Feeder.POINTER, SupplyCases.METHOD, mains.prospectiveFaultCurrent(), null));
         }
         if (mains.earthing() == SystemEarthing.IT) {
-            findings.add(FindingCode.FAULT_FIRST_FAULT_STAYS.at(
-                    "the supply",
-                    Feeder.POINTER + "/earthing",
-                    "IEC 60364-4-41:2005 411.6 (from memory)",
-                    mains.voltage(),
-                    null));
+            findings.add(firstFault("the supply", Feeder.POINTER + "/earthing", mains.voltage()));
         }
+        request.transformers().stream()
+                .filter(transformer -> transformer.earthing() == SystemEarthing.IT && transformer.feeder() != null)
+                .map(transformer -> firstFault(
+                        "the secondary of transformer " + transformer.id(),
+                        "/design/installation/transformers/earthing",
+                        transformer.secondary()))
+                .forEach(findings::add);
         motors(request, findings);
         return findings;
+    }
+
+    private static Finding firstFault(String subject, String pointer, Voltage voltage) {
+        return FindingCode.FAULT_FIRST_FAULT_STAYS.at(
+                subject, pointer, "IEC 60364-4-41:2005 411.6 (from memory)", voltage, null);
     }
 
     private static void motors(FaultRequest request, List<Finding> findings) {

@@ -5,6 +5,7 @@ import io.axiswright.engine.braking.BrakingRequest;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.Installation;
 import io.axiswright.engine.duty.AxisDuty;
 import io.axiswright.engine.duty.DutyResult;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ final class BrakingParts {
 
     static BrakingRequest request(StudyRequest request, Stock stock, DutyResult duty) {
         Design design = request.design();
+        Installation installation = design.installation();
         List<BrakingAxis> axes = new ArrayList<>();
         for (int k = 0; k < design.axes().size(); k++) {
             Axis axis = design.axes().get(k);
@@ -31,7 +33,8 @@ final class BrakingParts {
                         unit,
                         axisDuty.course(),
                         axisDuty.stops(),
-                        axisDuty.stopModel()));
+                        axisDuty.stopModel(),
+                        installation != null && installation.throughTransformer(axis)));
             }
         }
         return new BrakingRequest(

@@ -11,18 +11,22 @@ import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.supply.Feeder;
 import io.axiswright.engine.supply.SupplyRequest;
 import io.axiswright.engine.supply.SupplyResult;
+import io.axiswright.engine.supply.TransformerNeed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Conductors of feeder and branch circuits, and the power cable bought for each. The feeder is sized first; branch circuits
- * get what it leaves of the voltage drop, because the limit holds from the supply terminals to the load.
+ * get what it leaves of the voltage drop, because the limit holds from the supply terminals to the load; those behind a
+ * transformer what its own fall leaves besides. Transformers stand at the mains panel, so neither what feeds them nor what leads
+ * from them to their panel takes cable.
  *
- * @param result conductors of the feeder and of every branch circuit
+ * @param result conductors of the feeder, of every branch circuit, and behind every transformer
  * @param cables the cable of each circuit that has conductors
  */
 record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
@@ -36,7 +40,18 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
         Circuit feeder = parts.feeder(supply.feeder());
         double used = dropShare(size(request, List.of(feeder)).circuits().getFirst());
         var circuits = new ArrayList<>(List.of(feeder));
-        supply.circuits().forEach(c -> circuits.add(parts.branch(c, used)));
+        Map<String, TransformerNeed> transformers =
+                supply.transformers().stream().collect(Collectors.toMap(TransformerNeed::id, Function.identity()));
+        for (BranchCircuit circuit : supply.circuits()) {
+            TransformerNeed ahead = circuit.transformer() == null ? null : transformers.get(circuit.transformer());
+            Double regulation = ahead == null ? null : ahead.regulation();
+            circuits.add(parts.branch(circuit, regulation == null ? used : used + regulation, ahead));
+        }
+        for (TransformerNeed transformer : supply.transformers()) {
+            if (transformer.feeder() != null) {
+                circuits.add(parts.secondary(transformer, transformer.feeder()));
+            }
+        }
         // all in one request, so that what holds for the whole is said once
         return buy(request, asked, supply, inStudy(size(request, circuits), places(asked, supply)));
     }
@@ -65,6 +80,9 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
         Map<String, String> ofLoads = asked.loads().stream().collect(Collectors.toMap(l -> l.id(), l -> l.pointer()));
         var places = new ArrayList<>(List.of(Feeder.POINTER));
         supply.circuits().forEach(c -> places.add(ofLoads.getOrDefault(c.loads().getFirst(), Feeder.POINTER)));
+        supply.transformers().stream()
+                .filter(t -> t.feeder() != null)
+                .forEach(t -> places.add(ofLoads.getOrDefault(t.loads().getFirst(), Feeder.POINTER)));
         return places;
     }
 
@@ -79,11 +97,15 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
         List<PowerCable> cables = new ArrayList<>();
         for (CircuitConductors conductors : sized.circuits()) {
             BranchCircuit branch = circuits.get(conductors.id());
+            boolean feeder = conductors.id().equals(Feeder.ID);
+            if (!feeder && branch == null) {
+                continue; // between a transformer and its panel
+            }
             int cores = branch == null ? supply.feeder().conductors() : branch.conductors();
             List<Piece> pieces = branch == null
                     ? pieces(Stream.of(
                             new Piece("feeder", supply.feeder().length().si(), Feeder.POINTER)))
-                    : pieces(branch.loads().stream().map(runs::get));
+                    : pieces(branch.loads().stream().map(runs::get).filter(Objects::nonNull));
             PowerCable cable = pieces.isEmpty() ? null : choice.cable(conductors, cores, pieces);
             if (cable != null) {
                 cables.add(cable);

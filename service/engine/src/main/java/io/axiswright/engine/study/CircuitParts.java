@@ -15,6 +15,7 @@ import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.supply.Connection;
 import io.axiswright.engine.supply.Feeder;
 import io.axiswright.engine.supply.LoadUse;
+import io.axiswright.engine.supply.TransformerNeed;
 import org.jspecify.annotations.Nullable;
 
 /** The circuits of the AC supply as the conductor discipline sees them. */
@@ -38,6 +39,28 @@ final class CircuitParts {
         this.routing = routing;
     }
 
+    /**
+     * The conductors between a transformer and the panel behind it. They have no device ahead of them, so they must carry what the
+     * one at their end lets pass, whatever the loads draw: the next size up is not for them (NFPA 70 240.21(C), from memory).
+     */
+    Circuit secondary(TransformerNeed transformer, Feeder feeder) {
+        Current device = feeder.deviceRating();
+        double amperes = Math.max(feeder.designCurrent().si(), device == null ? 0 : device.si());
+        return circuit(
+                Feeder.behind(transformer.id()),
+                feeder.lines().size() == 3 ? CircuitKind.AC_THREE_PHASE : CircuitKind.AC_ONE_PHASE,
+                LoadKind.GENERAL,
+                new Current(amperes),
+                null,
+                feeder.leakageCurrent(),
+                feeder.voltage(),
+                feeder.length(),
+                installation.voltageDropLimit(),
+                feeder.device(),
+                feeder.deviceRating(),
+                transformer.faultCurrent());
+    }
+
     Circuit feeder(Feeder feeder) {
         // its design current already holds the code's additions for several loads
         return circuit(
@@ -51,10 +74,17 @@ final class CircuitParts {
                 feeder.length(),
                 installation.voltageDropLimit() * FEEDER_SHARE,
                 feeder.device(),
-                feeder.deviceRating());
+                feeder.deviceRating(),
+                faultCurrent());
     }
 
-    Circuit branch(BranchCircuit circuit, double usedByFeeder) {
+    /**
+     * A branch circuit.
+     *
+     * @param used share of the voltage that is lost ahead of it
+     * @param transformer behind which it starts; null if it starts at the mains panel
+     */
+    Circuit branch(BranchCircuit circuit, double used, @Nullable TransformerNeed transformer) {
         return circuit(
                 circuit.id(),
                 circuit.connection() == Connection.THREE_PHASE ? CircuitKind.AC_THREE_PHASE : CircuitKind.AC_ONE_PHASE,
@@ -64,15 +94,17 @@ final class CircuitParts {
                 circuit.leakageCurrent(),
                 circuit.voltage(),
                 circuit.longestRoute(),
-                Math.max(installation.voltageDropLimit() - usedByFeeder, 1e-6),
+                Math.max(installation.voltageDropLimit() - used, 1e-6),
                 circuit.device(),
-                circuit.deviceRating());
+                circuit.deviceRating(),
+                transformer == null ? faultCurrent() : transformer.faultCurrent());
     }
 
     private static LoadKind kind(LoadUse use) {
         return switch (use) {
             case DRIVE, VENTILATION -> LoadKind.MOTOR_OR_DRIVE;
-            case CONTROL_SUPPLY -> LoadKind.GENERAL_CONTINUOUS;
+            // 240.4(G) does not release the primary of a transformer from protection of its conductors
+            case CONTROL_SUPPLY, TRANSFORMER -> LoadKind.GENERAL_CONTINUOUS;
         };
     }
 
@@ -87,8 +119,9 @@ final class CircuitParts {
             Length length,
             double dropLimit,
             @Nullable String device,
-            @Nullable Current deviceRating) {
-        Time clearing = clearingTime(device);
+            @Nullable Current deviceRating,
+            Current fault) {
+        Time clearing = clearingTime(device, fault);
         return new Circuit(
                 id,
                 kind,
@@ -107,7 +140,7 @@ final class CircuitParts {
                 dropLimit,
                 installation.device(),
                 deviceRating,
-                clearing == null ? null : faultCurrent(),
+                clearing == null ? null : fault,
                 clearing,
                 null,
                 null,
@@ -127,10 +160,10 @@ final class CircuitParts {
     }
 
     /** How long the fault current would have to flow for the I²t the device lets through; absent where that is not known. */
-    private @Nullable Time clearingTime(@Nullable String device) {
+    private @Nullable Time clearingTime(@Nullable String device, Current fault) {
         ProtectiveDevice item = stock.find(ProtectiveDevice.class, device);
-        JouleIntegral through = item == null ? null : item.letThrough(faultCurrent());
-        double amperes = faultCurrent().si();
+        JouleIntegral through = item == null ? null : item.letThrough(fault);
+        double amperes = fault.si();
         return through == null ? null : new Time(through.si() / (amperes * amperes));
     }
 }

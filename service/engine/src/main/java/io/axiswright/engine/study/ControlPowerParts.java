@@ -12,6 +12,7 @@ import io.axiswright.engine.controlpower.SupplyWay;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.FieldDevice;
+import io.axiswright.engine.design.Installation;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
@@ -63,6 +64,7 @@ final class ControlPowerParts {
     static ControlPowerRequest request(StudyRequest request, Stock stock, DutyResult duty, TopologyResult topology) {
         Design design = request.design();
         var parts = new ControlPowerParts(design, stock, duty, topology);
+        Installation installation = design.installation();
         return new ControlPowerRequest(
                 Needed.controlPower(design),
                 design.site(),
@@ -71,7 +73,8 @@ final class ControlPowerParts {
                 request.catalogue().controlSupplies(),
                 request.catalogue().cableAssemblies(),
                 request.catalogue().outputProtectionStock(),
-                request.catalogue().bufferStock());
+                request.catalogue().bufferStock(),
+                installation != null && installation.controlSuppliesThroughTransformer());
     }
 
     /** What a controlled stop takes is known from the design alone; the drive has to hold the load until its brake does. */

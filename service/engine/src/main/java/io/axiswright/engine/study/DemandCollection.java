@@ -12,6 +12,8 @@ import io.axiswright.engine.design.MountingKind;
 import io.axiswright.engine.duty.AxisDuty;
 import io.axiswright.engine.mounting.AxisMounting;
 import io.axiswright.engine.supply.BranchCircuit;
+import io.axiswright.engine.supply.Feeder;
+import io.axiswright.engine.supply.TransformerNeed;
 import io.axiswright.engine.topology.PlacedGateway;
 import io.axiswright.engine.wiring.WiringPart;
 import java.math.BigDecimal;
@@ -122,6 +124,16 @@ final class DemandCollection {
             add(circuit.device(), "circuit " + circuit.id(), "protects the branch circuit", "/design/installation");
         }
         add(run.supply().feeder().device(), "feeder", "protects the feeder", "/design/installation");
+        for (TransformerNeed transformer : run.supply().transformers()) {
+            Feeder behind = transformer.feeder();
+            if (behind != null) {
+                add(
+                        behind.device(),
+                        "transformer " + transformer.id(),
+                        "protects its secondary",
+                        "/design/installation");
+            }
+        }
         run.conductoring().cables().forEach(this::addPowerCable);
     }
 

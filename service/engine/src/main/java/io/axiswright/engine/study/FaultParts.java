@@ -17,6 +17,8 @@ import io.axiswright.engine.supply.LoadUse;
 import io.axiswright.engine.supply.SupplyLoad;
 import io.axiswright.engine.supply.SupplyRequest;
 import io.axiswright.engine.supply.SupplyResult;
+import io.axiswright.engine.supply.TransformerNeed;
+import io.axiswright.engine.supply.TransformerRating;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +35,7 @@ final class FaultParts {
     private final StudyRequest request;
     private final Stock stock;
     private final Map<String, SupplyLoad> loads;
+    private final Map<String, String> pointers = new HashMap<>();
     private final Map<String, CircuitConductors> conductors = new HashMap<>();
     private final Map<String, BulkCable> cables = new HashMap<>();
 
@@ -47,6 +50,10 @@ final class FaultParts {
     }
 
     FaultRequest request(SupplyResult supply) {
+        supply.transformers()
+                .forEach(t -> pointers.put(
+                        t.id(),
+                        Objects.requireNonNull(loads.get(t.loads().getFirst())).pointer()));
         var insulation = Needed.insulation(request.codeBasis(), request.design());
         return new FaultRequest(
                 request.codeBasis(),
@@ -54,28 +61,56 @@ final class FaultParts {
                 insulation,
                 new Temperature(InsulationUnder.celsius(insulation) + ICE_POINT),
                 feeder(supply.feeder()),
-                supply.circuits().stream().map(this::branch).toList(),
+                branches(supply, null),
                 transformers(supply));
     }
 
-    /** Of just the rating that is needed; a larger one lets more through, in proportion. */
+    private List<FaultCircuit> branches(SupplyResult supply, @Nullable String transformer) {
+        return supply.circuits().stream()
+                .filter(circuit -> Objects.equals(circuit.transformer(), transformer))
+                .map(this::branch)
+                .toList();
+    }
+
+    /** Where no standard rating serves, of just the power that is asked for. */
     private List<FaultTransformer> transformers(SupplyResult supply) {
         Double impedance = Needed.installation(request.design()).transformerImpedance();
         return impedance == null
                 ? List.of()
                 : supply.transformers().stream()
-                        .map(need -> new FaultTransformer(
-                                "transformer for " + String.join(", ", need.loads()),
-                                need.feed(),
-                                need.secondary(),
-                                need.power(),
-                                impedance))
+                        .map(need -> transformer(need, impedance, supply))
                         .toList();
+    }
+
+    private FaultTransformer transformer(TransformerNeed need, double impedance, SupplyResult supply) {
+        TransformerRating rating = need.rating();
+        Feeder behind = need.feeder();
+        return new FaultTransformer(
+                need.id(),
+                need.feed(),
+                need.secondary(),
+                rating == null ? need.power() : rating.power(),
+                impedance,
+                need.earthing(),
+                behind == null ? null : behind(need, behind),
+                branches(supply, need.id()));
+    }
+
+    private FaultCircuit behind(TransformerNeed need, Feeder feeder) {
+        String pointer =
+                Objects.requireNonNull(loads.get(need.loads().getFirst())).pointer();
+        return circuit(
+                Feeder.behind(need.id()),
+                pointer,
+                whole(feeder),
+                feeder.neutral(),
+                feeder.device(),
+                List.of(new CircuitEnd("panel behind " + need.id(), pointer, feeder.length(), null, null)));
     }
 
     private FaultCircuit feeder(Feeder feeder) {
         return circuit(
-                "feeder",
+                Feeder.ID,
                 Feeder.POINTER,
                 whole(feeder),
                 feeder.neutral(),
@@ -92,6 +127,9 @@ final class FaultParts {
     }
 
     private FaultCircuit branch(BranchCircuit circuit) {
+        if (circuit.use() == LoadUse.TRANSFORMER) {
+            return primary(circuit);
+        }
         List<SupplyLoad> fed = circuit.loads().stream()
                 .map(id -> Objects.requireNonNull(loads.get(id)))
                 .toList();
@@ -102,6 +140,18 @@ final class FaultParts {
                 circuit.connection() == Connection.LINE_TO_NEUTRAL,
                 circuit.device(),
                 fed.stream().map(FaultParts::end).toList());
+    }
+
+    private FaultCircuit primary(BranchCircuit circuit) {
+        String transformer = circuit.loads().getFirst();
+        String pointer = pointers.getOrDefault(transformer, Feeder.POINTER);
+        return circuit(
+                circuit.id(),
+                pointer,
+                circuit.connection(),
+                circuit.connection() == Connection.LINE_TO_NEUTRAL,
+                circuit.device(),
+                List.of(new CircuitEnd(transformer, pointer, circuit.longestRoute(), null, null, false)));
     }
 
     /** Fans run straight from the line; everything else has a rectifier between. */

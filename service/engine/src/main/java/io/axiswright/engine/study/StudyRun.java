@@ -13,6 +13,7 @@ import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.controlpower.ControlPowerSizing;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.DesignCheck;
+import io.axiswright.engine.design.Installation;
 import io.axiswright.engine.duty.DutyRequest;
 import io.axiswright.engine.duty.DutyResult;
 import io.axiswright.engine.duty.DutySizing;
@@ -40,6 +41,7 @@ import io.axiswright.engine.wiring.WiringResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -112,7 +114,15 @@ final class StudyRun {
                         catalogue().driveUnits(),
                         catalogue().holdingBrakes(),
                         catalogue().ventilationKits(),
-                        catalogue().gearStock()));
+                        catalogue().gearStock(),
+                        throughTransformer()));
+    }
+
+    private Set<String> throughTransformer() {
+        Installation installation = design().installation();
+        return installation == null || installation.transformers() == null
+                ? Set.of()
+                : Set.copyOf(installation.transformers().axes());
     }
 
     private ControlPowerResult sizeControlPower() {

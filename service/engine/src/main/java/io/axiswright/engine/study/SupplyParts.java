@@ -20,7 +20,9 @@ import io.axiswright.engine.supply.LoadUse;
 import io.axiswright.engine.supply.SupplyLoad;
 import io.axiswright.engine.supply.SupplyRequest;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -39,6 +41,7 @@ final class SupplyParts {
     private final Stock stock;
     private final FedBuses buses;
     private final List<SupplyLoad> loads = new ArrayList<>();
+    private final Set<String> throughTransformer = new HashSet<>();
 
     private SupplyParts(Design design, Stock stock, FedBuses buses) {
         this.design = design;
@@ -58,11 +61,15 @@ final class SupplyParts {
                 request.design().mains(),
                 parts.installation,
                 parts.loads,
-                request.catalogue().protectiveDevices());
+                request.catalogue().protectiveDevices(),
+                parts.throughTransformer);
     }
 
     private void addAxis(int index, AxisDuty duty) {
         Axis axis = design.axes().get(index);
+        if (installation.throughTransformer(axis)) {
+            throughTransformer.addAll(List.of(axis.id(), fan(axis.id())));
+        }
         DriveUnit unit = stock.find(DriveUnit.class, duty.driveUnit());
         if (unit != null && buses.feed(axis, unit)) {
             loads.add(new SupplyLoad(
@@ -122,6 +129,9 @@ final class SupplyParts {
                 item.outputVoltage().si() * item.ratedCurrent().si() / item.efficiency() / item.powerFactor();
         double input = placed.inputApparentPower().si() / placed.count();
         for (String unit : units(placed)) {
+            if (installation.controlSuppliesThroughTransformer()) {
+                throughTransformer.add(unit);
+            }
             loads.add(new SupplyLoad(
                     unit,
                     LoadUse.CONTROL_SUPPLY,

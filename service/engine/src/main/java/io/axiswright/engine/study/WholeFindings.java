@@ -52,7 +52,7 @@ final class WholeFindings {
     private void busesAcrossLines() {
         Map<String, List<String>> lines = new HashMap<>();
         for (BranchCircuit circuit : run.supply().circuits()) {
-            circuit.loads().forEach(load -> lines.put(load, circuit.lines()));
+            circuit.loads().forEach(load -> lines.put(load, source(circuit)));
         }
         Map<String, Set<List<String>>> sources = new LinkedHashMap<>();
         for (Axis axis : axes) {
@@ -67,6 +67,14 @@ final class WholeFindings {
                         bus, "/design/axes", "derived", new Ratio(different.size()), new Ratio(1)));
             }
         });
+    }
+
+    /** The lines of a circuit; those behind a transformer are not those of the mains. */
+    private static List<String> source(BranchCircuit circuit) {
+        String transformer = circuit.transformer();
+        return transformer == null
+                ? circuit.lines()
+                : circuit.lines().stream().map(line -> transformer + " " + line).toList();
     }
 
     /** The deceleration a stop zone asks for must be within the torque the drive unit has at every speed on the way. */

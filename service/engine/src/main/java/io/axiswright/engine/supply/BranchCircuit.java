@@ -10,10 +10,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * A branch circuit: loads behind one protective device.
  *
- * @param id "C1", "C2" …
+ * @param id "C1", "C2" …; behind transformer T1 "T1/C1" …
  * @param use what its loads do
+ * @param transformer id of the transformer behind which it starts; absent if it starts at the mains panel
  * @param connection how it is connected
- * @param lines the lines it uses ("L1" …)
+ * @param lines the lines it uses ("L1" …), of the mains or of the secondary it starts from
  * @param voltage nominal voltage across it
  * @param loads ids of its loads, the largest first
  * @param zone the zone of its loads; absent if they have none
@@ -26,11 +27,12 @@ import org.jspecify.annotations.Nullable;
  * @param poles poles of the device
  * @param conductors conductors it needs, the protective one included
  * @param leakageCurrent sum of the protective-conductor currents of its loads
- * @param longestRoute longest route of its loads from the mains panel
+ * @param longestRoute longest route of its loads from its panel; the panels of transformers stand beside the mains panel
  */
 public record BranchCircuit(
         String id,
         LoadUse use,
+        @Nullable String transformer,
         Connection connection,
         List<String> lines,
         Voltage voltage,

@@ -13,6 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Finds for every load the connection whose voltage it is made for, and says which loads the mains cannot feed. */
 final class FeedCheck {
@@ -22,11 +24,14 @@ final class FeedCheck {
 
     private final Map<SupplyLoad, Connection> fed = new LinkedHashMap<>();
     private final List<SupplyLoad> busFed = new ArrayList<>();
+    private final Set<String> throughTransformer;
+    private final List<SupplyLoad> wished = new ArrayList<>();
     private final List<SupplyLoad> misfits = new ArrayList<>();
     private final List<SupplyLoad> phaseless = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    FeedCheck(CodeBasis basis, MainsLines mains) {
+    FeedCheck(CodeBasis basis, MainsLines mains, Set<String> throughTransformer) {
+        this.throughTransformer = throughTransformer;
         this.window = Rule.VOLTAGE_WINDOW.under(basis);
         this.mains = mains;
     }
@@ -58,9 +63,9 @@ final class FeedCheck {
         return fed;
     }
 
-    /** The loads whose voltage the mains do not have. */
-    List<SupplyLoad> misfits() {
-        return misfits;
+    /** The loads that ask for a transformer: by decision, or because the mains do not have their voltage. */
+    List<SupplyLoad> behindTransformers() {
+        return Stream.concat(wished.stream(), misfits.stream()).toList();
     }
 
     /** The loads that need three phases of mains that have one. */
@@ -85,6 +90,8 @@ final class FeedCheck {
         var nearest = nearest(load);
         if (nearest.isEmpty()) {
             phaseless.add(load);
+        } else if (throughTransformer.contains(load.id())) {
+            wished.add(load);
         } else if (!Limits.within(off(mains.voltage(nearest.get()), load), window.value())) {
             misfits.add(load);
         } else {

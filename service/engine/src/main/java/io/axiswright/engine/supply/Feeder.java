@@ -8,12 +8,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The conductors from the supply terminals to the mains panel, and the device that protects them.
+ * The conductors from the supply terminals to the mains panel, and the device that protects them; or those from the secondary
+ * terminals of a transformer to the panel behind it, where the device stands at their end.
  *
  * @param lines the lines of the supply
  * @param neutral whether any circuit needs the neutral
  * @param conductors conductors it needs: 3, 4 or 5, the protective one included
- * @param voltage nominal voltage of the mains
+ * @param voltage nominal voltage of the mains, or of the secondary
  * @param current sum of the rated currents on the heaviest line; currents between lines count in full on both, which is
  *     never too little
  * @param largestLoad rated current of the largest load on that line
@@ -39,6 +40,14 @@ public record Feeder(
         @Bounds(min = 1, max = 4) int poles,
         Current leakageCurrent,
         Length length) {
+
+    /** What the conductors call it. */
+    public static final String ID = "feeder";
+
+    /** What they call that behind a transformer. */
+    public static String behind(String transformer) {
+        return transformer + "/" + ID;
+    }
 
     /** JSON Pointer, in the request, to what a finding about the feeder follows from: there is no feeder in it. */
     public static final String POINTER = "/design/mains";

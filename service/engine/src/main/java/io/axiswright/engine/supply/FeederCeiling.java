@@ -26,17 +26,22 @@ record FeederCeiling(Current rating, Derivation derivation) {
 
     /** The ceiling from the circuits on one line and their loads; none where no motor or drive is on it. */
     static Optional<FeederCeiling> of(
-            DeviceKind kind, double design, List<LoadGroup> groups, List<BranchCircuit> circuits) {
+            String feeder, DeviceKind kind, double design, List<LoadGroup> groups, List<BranchCircuit> circuits) {
         return IntStream.range(0, circuits.size())
                 .filter(k -> circuits.get(k).use() != LoadUse.CONTROL_SUPPLY)
                 .boxed()
                 .max(Comparator.<Integer>comparingDouble(k -> permitted(kind, circuits.get(k)))
                         .thenComparing(Comparator.reverseOrder()))
-                .flatMap(largest -> of(kind, design, largest, groups, circuits));
+                .flatMap(largest -> of(feeder, kind, design, largest, groups, circuits));
     }
 
     private static Optional<FeederCeiling> of(
-            DeviceKind kind, double design, int largest, List<LoadGroup> groups, List<BranchCircuit> circuits) {
+            String feeder,
+            DeviceKind kind,
+            double design,
+            int largest,
+            List<LoadGroup> groups,
+            List<BranchCircuit> circuits) {
         double device = permitted(kind, circuits.get(largest));
         double others = IntStream.range(0, circuits.size())
                 .filter(k -> k != largest)
@@ -52,7 +57,7 @@ record FeederCeiling(Current rating, Derivation derivation) {
                 .map(rating -> new FeederCeiling(
                         rating.value(),
                         new Derivation(
-                                "feeder",
+                                feeder,
                                 "I_n,max",
                                 "max(largest standard rating <= I_n,branch + sum(I_others), next rating >= I_d)",
                                 Derivation.inputs(

@@ -19,9 +19,11 @@ final class FeederSelectivity {
 
     private final boolean byRatio;
     private final Rule.Entry ratio;
+    private final FeederPlace place;
     private final List<BranchCircuit> circuits;
 
-    FeederSelectivity(SupplyRequest request, List<BranchCircuit> circuits) {
+    FeederSelectivity(SupplyRequest request, FeederPlace place, List<BranchCircuit> circuits) {
+        this.place = place;
         this.byRatio = request.codeBasis() == CodeBasis.IEC_60204_1
                 && request.installation().device() == DeviceKind.FUSE;
         this.ratio = Rule.FUSE_SELECTIVITY_RATIO.under(request.codeBasis());
@@ -45,7 +47,7 @@ final class FeederSelectivity {
     Optional<Derivation> derivation() {
         return byRatio && circuits.size() > 1
                 ? Optional.of(new Derivation(
-                        "feeder",
+                        place.id(),
                         "I_n,min",
                         "k I_n,branch",
                         Derivation.inputs("k", new Ratio(ratio.value()), "I_n,branch", new Current(largestDevice())),
@@ -61,8 +63,8 @@ final class FeederSelectivity {
         return circuits.size() < 2 || device == null || told
                 ? Optional.empty()
                 : Optional.of(FindingCode.SUPPLY_FEEDER_SELECTIVITY.at(
-                        "the feeder",
-                        Feeder.POINTER,
+                        place.subject(),
+                        place.pointer(),
                         byRatio ? ratio.clause() : "common practice, no source",
                         device,
                         new Current(largestDevice())));

@@ -12,12 +12,20 @@ import java.util.stream.IntStream;
 /**
  * Sizes the feeder on the line that asks most of it.
  *
- * @param request the whole request
+ * @param request the whole request, its mains being what the feeder starts from
+ * @param place where the feeder lies
  * @param mains what the mains offer
  * @param currents the code's design currents
  * @param devices the choice of protective devices; gathers findings
+ * @param selectivity what the ratings tell of which device trips first
  */
-record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents currents, DeviceChoice devices) {
+record FeederSizing(
+        SupplyRequest request,
+        FeederPlace place,
+        MainsLines mains,
+        DesignCurrents currents,
+        DeviceChoice devices,
+        FeederSelectivity selectivity) {
 
     /** The feeder of these circuits. */
     Feeder of(List<LoadGroup> groups, List<BranchCircuit> circuits, List<Derivation> derivations) {
@@ -27,16 +35,15 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
         var ceiling = ceiling(line, design, groups, circuits);
         ceiling.ifPresent(c -> derivations.add(c.derivation()));
         var most = ceiling.map(FeederCeiling::rating).orElse(null);
-        var selectivity = new FeederSelectivity(request, circuits);
         var plain = new DeviceStock.Ask(
                 mains.whole().poles(request.codeBasis()),
                 request.mains().voltage(),
                 Math.max(design, selectivity.largestDevice()),
-                most == null ? Double.POSITIVE_INFINITY : most.si());
+                Math.min(most == null ? Double.POSITIVE_INFINITY : most.si(), place.deviceLimit()));
         var selective = plain.atLeast(selectivity.atLeast());
         // better a device that may trip too early than none
         var ask = devices.serves(selective) ? selective : plain;
-        var choice = on.isEmpty() ? DeviceChoice.Choice.NONE : devices.choose("the feeder", Feeder.POINTER, ask);
+        var choice = on.isEmpty() ? DeviceChoice.Choice.NONE : devices.choose(place.subject(), place.pointer(), ask);
         boolean neutral = mains.lines().size() == 1
                 || circuits.stream().anyMatch(c -> c.connection() == Connection.LINE_TO_NEUTRAL);
         derivations.add(designDerivation(on, design));
@@ -54,7 +61,7 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
                 choice.rating(),
                 ask.poles(),
                 new Current(groups.stream().mapToDouble(LoadGroup::leakage).sum()),
-                request.installation().feederLength());
+                place.length());
     }
 
     private int heaviestLine(List<LoadGroup> groups, List<BranchCircuit> circuits) {
@@ -84,6 +91,7 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
         return switch (request.codeBasis()) {
             case NFPA_79 ->
                 FeederCeiling.of(
+                        place.id(),
                         request.installation().device(),
                         design,
                         on.stream().map(groups::get).toList(),
@@ -100,7 +108,7 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
         return switch (request.codeBasis()) {
             case NFPA_79 ->
                 new Derivation(
-                        "feeder",
+                        place.id(),
                         "I_d",
                         "k (I_max + sum(I_continuous)) + sum(I_others)",
                         Derivation.inputs(
@@ -112,7 +120,7 @@ record FeederSizing(SupplyRequest request, MainsLines mains, DesignCurrents curr
                         new Current(design));
             case IEC_60204_1 ->
                 new Derivation(
-                        "feeder",
+                        place.id(),
                         "I_d",
                         "max(k I_max, sum(I_thermal))",
                         Derivation.inputs(

@@ -17,13 +17,23 @@ final class LeakageCheck {
 
     private LeakageCheck() {}
 
-    static List<Finding> of(CodeBasis basis, List<LoadGroup> groups, List<BranchCircuit> circuits, Feeder feeder) {
+    /** The circuits of a panel and its feeder. */
+    static List<Finding> ofCircuits(CodeBasis basis, Panel panel, FeederPlace place) {
         var findings = new ArrayList<Finding>();
+        var circuits = panel.circuits();
         for (int k = 0; k < circuits.size(); k++) {
             var circuit = circuits.get(k);
-            conductor(basis, "circuit " + circuit.id(), groups.get(k).pointer(), circuit.leakageCurrent(), findings);
+            String pointer = panel.groups().get(k).pointer();
+            conductor(basis, "circuit " + circuit.id(), pointer, circuit.leakageCurrent(), findings);
         }
-        conductor(basis, "the feeder", Feeder.POINTER, feeder.leakageCurrent(), findings);
+        conductor(basis, place.subject(), place.pointer(), panel.feeder().leakageCurrent(), findings);
+        return findings;
+    }
+
+    /** The mains panel, and the whole. */
+    static List<Finding> ofMains(CodeBasis basis, Panel panel, FeederPlace place) {
+        var findings = ofCircuits(basis, panel, place);
+        var feeder = panel.feeder();
         var rating = Rule.RESIDUAL_CURRENT_RATING.under(basis);
         var share = Rule.RESIDUAL_CURRENT_SHARE.under(basis);
         var room = new Current(rating.value() * share.value());

@@ -7,5 +7,7 @@ public enum LoadUse {
     /** 24 V DC supply: runs without pause. */
     CONTROL_SUPPLY,
     /** Fan of a forced ventilation. */
-    VENTILATION
+    VENTILATION,
+    /** Transformer: feeds a panel of another voltage. */
+    TRANSFORMER
 }

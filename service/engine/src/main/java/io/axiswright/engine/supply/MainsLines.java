@@ -1,5 +1,6 @@
 package io.axiswright.engine.supply;
 
+import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.SupplySystem;
 import io.axiswright.engine.quantity.Voltage;
@@ -62,6 +63,14 @@ record MainsLines(List<String> lines, Map<Connection, Voltage> voltages) {
     /** The mask of all lines. */
     int all() {
         return (1 << lines.size()) - 1;
+    }
+
+    /** How a transformer is connected to them: its primary stands between lines where there are two. */
+    Connection primary(Feed secondary) {
+        if (secondary == Feed.THREE_PHASE) {
+            return Connection.THREE_PHASE;
+        }
+        return voltages.containsKey(Connection.LINE_TO_LINE) ? Connection.LINE_TO_LINE : Connection.LINE_TO_NEUTRAL;
     }
 
     /** How the supply itself is connected: all it has. */

@@ -12,7 +12,8 @@ public enum ResidualDeviceType {
     /** What a load asks for by its rectifier; its maker's instructions come first. */
     static ResidualDeviceType of(LoadUse use, Connection connection) {
         return switch (use) {
-            case VENTILATION -> A;
+            // no direct current comes through a transformer
+            case VENTILATION, TRANSFORMER -> A;
             case CONTROL_SUPPLY -> connection == Connection.LINE_TO_NEUTRAL ? A : B;
             case DRIVE -> connection == Connection.LINE_TO_NEUTRAL ? F : B;
         };

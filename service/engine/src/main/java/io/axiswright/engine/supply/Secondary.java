@@ -1,6 +1,11 @@
 package io.axiswright.engine.supply;
 
 import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.design.Mains;
+import io.axiswright.engine.design.SupplySystem;
+import io.axiswright.engine.design.SystemEarthing;
+import io.axiswright.engine.design.Transformers;
+import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.Limits;
 import java.util.ArrayList;
@@ -37,6 +42,49 @@ record Secondary(Feed feed, Voltage voltage, List<SupplyLoad> loads) {
         return groups.stream()
                 .map(loads -> new Secondary(loads.getFirst().feed(), mostAskedFor(loads), List.copyOf(loads)))
                 .toList();
+    }
+
+    /** The same for loads that draw other currents. */
+    Secondary with(List<SupplyLoad> drawing) {
+        return new Secondary(feed, voltage, drawing);
+    }
+
+    /** Whether one of the loads shares the DC bus of another load. */
+    boolean sharesBus(SupplyLoad other) {
+        return other.busGroup() != null
+                && loads.stream().anyMatch(load -> other.busGroup().equals(load.busGroup()));
+    }
+
+    /** JSON Pointer to what the first of them belongs to: there are no transformers in a request. */
+    String pointer() {
+        return loads.getFirst().pointer();
+    }
+
+    /** Three lines, or the two ends of one winding. */
+    SupplySystem system() {
+        return feed == Feed.THREE_PHASE ? SupplySystem.THREE_PHASE_THREE_WIRE : SupplySystem.ONE_PHASE_TWO_WIRE;
+    }
+
+    /** The secondary as what feeds its panel; it follows the mains ahead of it. */
+    Mains mains(SupplyRequest request, Current faultCurrent) {
+        Mains ahead = request.mains();
+        return new Mains(
+                system(),
+                voltage,
+                ahead.lowTolerance(),
+                ahead.highTolerance(),
+                ahead.frequency(),
+                faultCurrent,
+                null,
+                null,
+                earthing(request),
+                null);
+    }
+
+    /** How it is earthed. */
+    SystemEarthing earthing(SupplyRequest request) {
+        Transformers stated = request.installation().transformers();
+        return stated == null ? SystemEarthing.TN : stated.secondaryEarthing();
     }
 
     private static boolean accepts(SupplyLoad lowest, SupplyLoad load, double window) {

@@ -4,12 +4,11 @@ import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
-import io.axiswright.engine.quantity.Current;
-import io.axiswright.engine.quantity.Length;
-import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -27,29 +26,31 @@ public final class SupplySizing {
                 .sorted(Comparator.comparing(SupplyLoad::id))
                 .toList();
         var mains = MainsLines.of(request.mains());
-        var fault = request.mains().prospectiveFaultCurrent();
         var currents = new DesignCurrents(request.codeBasis());
-        var stock = new DeviceStock(request);
-        var devices = new DeviceChoice(stock, fault);
-        var derivations = new ArrayList<Derivation>();
+        var place = FeederPlace.ofMains(request.installation());
 
-        var feeds = new FeedCheck(request.codeBasis(), mains).of(loads);
-        var grouping = new CircuitGrouping(currents, stock, mains);
-        var buses = new BusFeeding(request.codeBasis(), mains, feeds.fed()).of(feeds.busFed());
-        derivations.addAll(buses.derivations());
-        var groups = grouping.of(buses.fed());
-        var placing = LinePlacing.of(mains, groups);
-        var circuits = new ArrayList<BranchCircuit>();
-        for (int k = 0; k < groups.size(); k++) {
-            circuits.add(circuit(k, groups.get(k), placing, grouping, devices));
-            derivations.add(derivation(circuits.getLast(), request));
-        }
-        var feeder = new FeederSizing(request, mains, currents, devices).of(groups, circuits, derivations);
+        var feeds = new FeedCheck(request.codeBasis(), mains, request.throughTransformer()).of(loads);
+        var behind = feeds.behindTransformers();
+        var onlyBehind = feeds.busFed().stream()
+                .filter(load -> isFedBy(behind, load) && !isFedBy(feeds.fed().keySet(), load))
+                .toList();
+        var transformers = new TransformerFeeding(request, mains, currents).of(behind, onlyBehind);
+        var buses = new BusFeeding(request.codeBasis(), mains, feeds.fed())
+                .of(feeds.busFed().stream()
+                        .filter(load -> !onlyBehind.contains(load))
+                        .toList());
+        var fed = new LinkedHashMap<>(buses.fed());
+        fed.putAll(transformers.primaries());
+        var sizing = new PanelSizing(request, place);
+        Panel panel = sizing.of(fed);
+        var circuits = panel.circuits();
+        var feeder = panel.feeder();
         var disconnect = Disconnect.of(request, feeder);
         var residual = new ResidualProtectionSizing(request.codeBasis(), request.mains());
         var residualProtection = residual.of(circuits, feeder);
-        var transformers = new TransformerNeeds(request, currents);
-        var needs = transformers.of(feeds.misfits());
+
+        var derivations = new ArrayList<Derivation>(buses.derivations());
+        derivations.addAll(sizing.derivations());
         if (!circuits.isEmpty()) {
             derivations.add(disconnect.derivation(request.codeBasis()));
             residual.derivation(residualProtection).ifPresent(derivations::add);
@@ -62,73 +63,36 @@ public final class SupplySizing {
                 "The machine", Feeder.POINTER, touch.clause(), request.mains().voltage(), new Voltage(touch.value())));
         findings.addAll(feeds.findings());
         findings.addAll(buses.findings());
-        findings.addAll(devices.findings());
-        findings.addAll(LeakageCheck.of(request.codeBasis(), groups, circuits, feeder));
+        findings.addAll(sizing.findings());
+        findings.addAll(LeakageCheck.ofMains(request.codeBasis(), panel, place));
         if (!circuits.isEmpty()) {
-            new FeederSelectivity(request, circuits).finding(feeder).ifPresent(findings::add);
+            panel.selectivity().finding(feeder).ifPresent(findings::add);
             findings.add(disconnect.finding(request.codeBasis()));
             residual.ratingFinding(residualProtection).ifPresent(findings::add);
             residual.finding(residualProtection).ifPresent(findings::add);
         }
+        findings.addAll(transformers.findings());
         return new SupplyResult(
-                List.copyOf(circuits),
+                Stream.concat(circuits.stream(), transformers.panels().stream().flatMap(p -> p.circuits().stream()))
+                        .toList(),
                 feeder,
                 disconnect,
                 residualProtection,
-                placing.balance(),
-                Stream.of(feeds.misfits(), feeds.phaseless(), buses.unfed())
+                panel.placing().balance(),
+                Stream.of(transformers.unfed(), feeds.phaseless(), buses.unfed())
                         .flatMap(List::stream)
                         .map(SupplyLoad::id)
                         .sorted()
                         .toList(),
-                List.copyOf(buses.buses()),
-                needs,
+                Stream.concat(buses.buses().stream(), transformers.buses().stream())
+                        .toList(),
+                transformers.needs(circuits),
                 List.copyOf(findings),
                 List.copyOf(derivations));
     }
 
-    private static BranchCircuit circuit(
-            int k, LoadGroup group, LinePlacing placing, CircuitGrouping grouping, DeviceChoice devices) {
-        String id = "C" + (k + 1);
-        var loads = group.loads();
-        var ask = grouping.ask(group);
-        var choice = devices.choose("circuit " + id, group.pointer(), ask);
-        return new BranchCircuit(
-                id,
-                group.use(),
-                group.connection(),
-                placing.linesOf(k),
-                ask.voltage(),
-                loads.stream().map(SupplyLoad::id).toList(),
-                group.zone(),
-                new Current(DesignCurrents.sum(loads)),
-                new Current(DesignCurrents.largest(loads)),
-                new Current(ask.atLeast()),
-                group.statedLimit(),
-                choice.device(),
-                choice.rating(),
-                ask.poles(),
-                group.connection().conductors(),
-                new Current(group.leakage()),
-                new Length(loads.stream()
-                        .mapToDouble(l -> l.routeLength().si())
-                        .max()
-                        .orElse(0)));
-    }
-
-    private static Derivation derivation(BranchCircuit circuit, SupplyRequest request) {
-        boolean pauseless = circuit.use() == LoadUse.CONTROL_SUPPLY;
-        var rule = (pauseless ? Rule.CONTINUOUS_FACTOR : Rule.LARGEST_LOAD_FACTOR).under(request.codeBasis());
-        var others = new Current(circuit.current().si() - circuit.largestLoad().si());
-        return new Derivation(
-                circuit.id(),
-                "I_d",
-                pauseless ? "k sum(I)" : "k I_max + sum(I_others)",
-                pauseless
-                        ? Derivation.inputs("k", new Ratio(rule.value()), "sum(I)", circuit.current())
-                        : Derivation.inputs(
-                                "k", new Ratio(rule.value()), "I_max", circuit.largestLoad(), "sum(I_others)", others),
-                rule.clause(),
-                circuit.designCurrent());
+    private static boolean isFedBy(Collection<SupplyLoad> feeders, SupplyLoad busFed) {
+        return busFed.busGroup() != null
+                && feeders.stream().anyMatch(feeder -> busFed.busGroup().equals(feeder.busGroup()));
     }
 }

@@ -1,6 +1,8 @@
 package io.axiswright.engine.supply;
 
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.design.Transformers;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.ApparentPower;
 import io.axiswright.engine.quantity.Current;
@@ -14,12 +16,18 @@ import io.axiswright.engine.standard.TransformerRatings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One transformer for each voltage the mains lack: the smallest standard one that bears its loads and whose highest secondary
  * device carries their design current.
  */
 final class TransformerNeeds {
+
+    static final String REGULATION = "IEC 60076-8:1997 clause 7 (from memory), at power factor 1";
+
+    private static final String FAULT =
+            "derived: equivalent voltage source with K_T of IEC 60909-0:2016 (from memory); none in North American practice";
 
     private final SupplyRequest request;
     private final DesignCurrents currents;
@@ -33,23 +41,19 @@ final class TransformerNeeds {
                 request.codeBasis(), request.installation().device());
     }
 
-    List<TransformerNeed> of(List<SupplyLoad> misfits) {
-        double window = Rule.VOLTAGE_WINDOW.under(request.codeBasis()).value();
-        return Secondary.of(misfits, window).stream().map(this::need).toList();
-    }
-
     List<Derivation> derivations() {
         return derivations;
     }
 
-    private TransformerNeed need(Secondary secondary) {
+    /** The transformer of a secondary, so far without what feeds it and what it feeds. */
+    TransformerNeed need(String id, Secondary secondary) {
         var loads = secondary.loads();
         double current = DesignCurrents.sum(loads);
         double heating = currents.heating(loads);
         double phases = phases(secondary);
         var power = new ApparentPower(phases * secondary.voltage().si() * heating);
         var design = new Current(currents.feeder(loads));
-        String subject = "transformer for " + SupplyLoad.named(loads);
+        String subject = id;
         derivations.add(new Derivation(
                 subject,
                 "S",
@@ -59,8 +63,15 @@ final class TransformerNeeds {
                 power));
         var rating = rating(secondary, power, design);
         rating.ifPresent(chosen -> derive(subject, chosen));
+        var fault = faultCurrent(
+                subject,
+                secondary,
+                rating.map(TransformerRating::secondaryCurrent).orElse(null));
         return new TransformerNeed(
+                id,
                 secondary.feed(),
+                secondary.system(),
+                secondary.earthing(request),
                 secondary.voltage(),
                 power,
                 new Current(current),
@@ -69,7 +80,65 @@ final class TransformerNeeds {
                         / request.mains().voltage().si()),
                 design,
                 rating.orElse(null),
+                fault,
+                rating.map(chosen ->
+                                regulation(subject, power.si() / chosen.power().si()))
+                        .orElse(null),
+                null,
+                null,
                 loads.stream().map(SupplyLoad::id).toList());
+    }
+
+    /**
+     * A fault between a line and an earthed star point sees two thirds of what lies ahead of a transformer whose primary is in
+     * delta: up to half as much again.
+     */
+    private Current faultCurrent(String subject, Secondary secondary, @Nullable Current rated) {
+        double ratio = request.mains().voltage().si() / secondary.voltage().si();
+        double star = secondary.feed() == Feed.THREE_PHASE ? 1.5 : 1;
+        double passedOn =
+                star * ratio * request.mains().prospectiveFaultCurrent().si();
+        Double impedance = request.installation().transformerImpedance();
+        if (impedance == null || rated == null) {
+            return new Current(passedOn);
+        }
+        double correction = request.codeBasis() == CodeBasis.NFPA_79 ? 1 : (1 + 0.6 * impedance) / 0.95;
+        var fault = new Current(Math.min(passedOn, correction * rated.si() / impedance));
+        derivations.add(new Derivation(
+                subject,
+                "I_k",
+                "min(k I_k,mains U_1 / U_2, c I_2 / (K_T u_k))",
+                Derivation.inputs(
+                        "k", new Ratio(star),
+                        "I_k,mains", request.mains().prospectiveFaultCurrent(),
+                        "U_1 / U_2", new Ratio(ratio),
+                        "I_2", rated,
+                        "c / K_T", new Ratio(correction),
+                        "u_k", new Ratio(impedance)),
+                FAULT,
+                fault));
+        return fault;
+    }
+
+    /** u_R n + (u_X n)² / 2 at power factor 1, n being the share of its rating that is drawn; null where it is not known. */
+    private @Nullable Double regulation(String subject, double share) {
+        Double impedance = request.installation().transformerImpedance();
+        Transformers stated = request.installation().transformers();
+        Double resistive = stated == null ? null : stated.resistiveVoltage();
+        if (impedance == null || resistive == null) {
+            return null;
+        }
+        double reactive = Math.sqrt(impedance * impedance - resistive * resistive);
+        double across = share * reactive;
+        double fall = share * resistive + across * across / 2;
+        derivations.add(new Derivation(
+                subject,
+                "u_fall",
+                "n u_R + (n u_X)^2 / 2",
+                Derivation.inputs("n", new Ratio(share), "u_R", new Ratio(resistive), "u_X", new Ratio(reactive)),
+                REGULATION,
+                new Ratio(fall)));
+        return fall;
     }
 
     private Optional<TransformerRating> rating(Secondary secondary, ApparentPower power, Current design) {

@@ -59,7 +59,7 @@ class ChoosingTest {
         Axis axis = request.axes().getFirst();
         ExhaustiveChoice all = new ExhaustiveChoice(
                 GearedLoad.all(axis, request),
-                Offer.all(request),
+                Offer.onMains(request),
                 axis.drive(),
                 new BrakeStock(request.holdingBrakes()));
         assertThat(duty.feasibleCandidates()).as(axis.id()).isEqualTo(all.holding.size());

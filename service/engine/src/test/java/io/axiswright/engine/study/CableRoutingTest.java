@@ -48,20 +48,7 @@ class CableRoutingTest {
         StudyRequest cell = TestCell.request(6);
         Design d = cell.design();
         Installation i = Objects.requireNonNull(d.installation());
-        var installation = new Installation(
-                i.mainsPanel(),
-                i.feederLength(),
-                i.method(),
-                i.insulation(),
-                i.material(),
-                i.ambient(),
-                grouped,
-                i.terminationRating(),
-                i.voltageDropLimit(),
-                i.device(),
-                null,
-                List.of(routes),
-                null);
+        var installation = Copies.with(Copies.with(i, "groupedCircuits", grouped), "cableRoutes", List.of(routes));
         return new StudyRequest(basis, cell.catalogue(), Copies.with(d, "installation", installation));
     }
 

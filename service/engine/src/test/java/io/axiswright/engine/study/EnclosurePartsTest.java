@@ -29,20 +29,7 @@ class EnclosurePartsTest {
     private static StudyRequest request(Enclosure... enclosures) {
         Design d = TestCell.design(3);
         Installation i = Objects.requireNonNull(d.installation());
-        var installation = new Installation(
-                i.mainsPanel(),
-                i.feederLength(),
-                i.method(),
-                i.insulation(),
-                i.material(),
-                i.ambient(),
-                i.groupedCircuits(),
-                i.terminationRating(),
-                i.voltageDropLimit(),
-                i.device(),
-                null,
-                null,
-                List.of(enclosures));
+        var installation = Copies.with(i, "enclosures", List.of(enclosures));
         return new StudyRequest(
                 CodeBasis.IEC_60204_1, TestCell.catalogue(), Copies.with(d, "installation", installation));
     }

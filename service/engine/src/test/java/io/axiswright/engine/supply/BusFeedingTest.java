@@ -119,8 +119,8 @@ class BusFeedingTest {
     /** A bus whose rectifiers are not on the mains themselves feeds nothing. */
     @Test
     void aBusWithoutMainsIsNotCounted() {
-        var wrongVoltage = onBus(drive("feeder", Feed.THREE_PHASE, 690, 8, 32), "bus");
-        var result = size(SupplySystem.THREE_PHASE_THREE_WIRE, wrongVoltage, dcFed("fed", 560, 2, 1));
+        var phaseless = onBus(drive("feeder", Feed.THREE_PHASE, 400, 8, 32), "bus");
+        var result = size(SupplySystem.ONE_PHASE_TWO_WIRE, phaseless, dcFed("fed", 560, 2, 1));
 
         assertThat(result.unfed()).containsExactly("fed", "feeder");
         assertThat(result.findings()).extracting(Finding::code).contains(FindingCode.SUPPLY_DC_FED_LOAD);
