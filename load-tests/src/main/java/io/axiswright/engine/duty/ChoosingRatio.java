@@ -41,7 +41,7 @@ public final class ChoosingRatio {
         BrakeStock brakes = new BrakeStock(request.holdingBrakes());
         Choice chosen = choose(request, axis, brakes);
         ExhaustiveChoice all =
-                new ExhaustiveChoice(GearedLoad.all(axis, request), Offer.all(request), axis.drive(), brakes);
+                new ExhaustiveChoice(GearedLoad.all(axis, request), Offer.onMains(request), axis.drive(), brakes);
         Choice.Judged best = chosen.best();
         if (best == null
                 || best.trial().offer().unit() != all.best().trial().offer().unit()
@@ -73,7 +73,7 @@ public final class ChoosingRatio {
     }
 
     private static Choice choose(DutyRequest request, Axis axis, BrakeStock brakes) {
-        return Choice.among(GearedLoad.all(axis, request), Offer.all(request), axis.drive(), brakes);
+        return Choice.among(GearedLoad.all(axis, request), Offer.onMains(request), axis.drive(), brakes);
     }
 
     /** One drive unit with one gear unit, drawn at random. */
@@ -104,7 +104,7 @@ public final class ChoosingRatio {
     private static int singly(DutyRequest single, BrakeStock brakes) {
         Axis axis = single.axes().getFirst();
         GearedLoad way = GearedLoad.all(axis, single).getFirst();
-        Trial trial = new Trial(way, Offer.all(single).getFirst(), axis.drive(), brakes);
+        Trial trial = new Trial(way, Offer.onMains(single).getFirst(), axis.drive(), brakes);
         int held = 0;
         for (DutyLimit limit : DutyLimit.values()) {
             held += DutyLimit.broken(trial.use(limit, null)) ? 0 : 1;
