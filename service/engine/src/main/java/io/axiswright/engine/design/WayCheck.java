@@ -108,7 +108,8 @@ final class WayCheck {
                 fault(
                         "/nodes/" + k,
                         FaultCode.INCONSISTENT,
-                        "No cable way leads from node \"" + ways.nodes().getFirst().id() + "\" to node \""
+                        "No cable way leads from node \""
+                                + ways.nodes().getFirst().id() + "\" to node \""
                                 + ways.nodes().get(k).id() + "\".",
                         "ways that hang together");
             }

@@ -123,17 +123,14 @@ final class ExactChains {
             exact.cp.addImplication(link, coupled);
         }
         for (int type = 0; type < model.types().size(); type++) {
-            exact.cp.addBoolOr(new Literal[] {
-                coupled.not(), exact.typed(cell.row(), type).not(), exact.typed(cell.column(), type)
-            });
+            exact.cp.addBoolOr(
+                    new Literal[] {coupled.not(), exact.typed(cell.row(), type).not(), exact.typed(cell.column(), type)
+                    });
         }
         exact.cp
                 .addGreaterOrEqual(
                         row.get(cell.column()),
-                        LinearExpr.newBuilder()
-                                .add(row.get(cell.row()))
-                                .add(1)
-                                .build())
+                        LinearExpr.newBuilder().add(row.get(cell.row())).add(1).build())
                 .onlyEnforceIf(coupled);
     }
 

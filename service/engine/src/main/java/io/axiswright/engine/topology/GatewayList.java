@@ -55,12 +55,7 @@ final class GatewayList {
     }
 
     private PlacedGateway placed(
-            Node node,
-            String port,
-            int depth,
-            @Nullable String upstream,
-            @Nullable CableAssembly link,
-            Length route) {
+            Node node, String port, int depth, @Nullable String upstream, @Nullable CableAssembly link, Length route) {
         var type = request.gatewayTypes().get(node.type);
         List<Integer> hung = node.axes.stream()
                 .filter(axis -> !request.axes().get(axis).isToCome())

@@ -46,13 +46,7 @@ final class Relaxed {
     /** With every axis free to share a gateway with any other. */
     static LayoutModel together(LayoutModel model) {
         return new LayoutModel(
-                model.axes(),
-                model.types(),
-                model.room(),
-                model.portRate(),
-                model.host(),
-                model.trunk(),
-                model.spur());
+                model.axes(), model.types(), model.room(), model.portRate(), model.host(), model.trunk(), model.spur());
     }
 
     static LayoutModel types(LayoutModel model, UnaryOperator<LayoutModel.Type> wider) {
@@ -82,10 +76,19 @@ final class Relaxed {
     }
 
     static LayoutModel links(LayoutModel model, LinkTable host, LinkTable trunk, LinkTable spur) {
-        return new LayoutModel(model.axes(), model.types(), model.room(), model.portRate(), host, trunk, spur, model.separations());
+        return new LayoutModel(
+                model.axes(), model.types(), model.room(), model.portRate(), host, trunk, spur, model.separations());
     }
 
     private static LayoutModel with(LayoutModel model, int[] room, long[] rates) {
-        return new LayoutModel(model.axes(), model.types(), room, rates, model.host(), model.trunk(), model.spur(), model.separations());
+        return new LayoutModel(
+                model.axes(),
+                model.types(),
+                room,
+                rates,
+                model.host(),
+                model.trunk(),
+                model.spur(),
+                model.separations());
     }
 }

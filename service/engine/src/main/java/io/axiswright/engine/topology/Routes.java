@@ -58,9 +58,7 @@ final class Routes {
 
     private Map<String, Position> positions() {
         Map<String, Position> positions = new HashMap<>();
-        axes.stream()
-                .filter(axis -> !axis.isToCome())
-                .forEach(axis -> positions.put(axis.id(), axis.position()));
+        axes.stream().filter(axis -> !axis.isToCome()).forEach(axis -> positions.put(axis.id(), axis.position()));
         return positions;
     }
 

@@ -37,7 +37,10 @@ final class Surroundings {
             axesOfPlace[place] = nearest(
                     axes, a -> spur.reaches(a, place), a -> spur.cost()[a][place], a -> spur.length()[a][place]);
             placesOfPlace[place] = nearest(
-                    places, p -> true, p -> couples && p == place ? 0 : trunk.cost()[place][p], p -> throughAxes(axesOfPlace[place], spur, p));
+                    places,
+                    p -> true,
+                    p -> couples && p == place ? 0 : trunk.cost()[place][p],
+                    p -> throughAxes(axesOfPlace[place], spur, p));
         }
     }
 

@@ -99,7 +99,8 @@ class CableWaysTest {
 
         assertThat(result.derivations().stream().filter(one -> one.symbol().equals("L")))
                 .hasSize(2)
-                .allSatisfy(one -> assertThat(requireNonNull(one.inputs().get("k")).si()
+                .allSatisfy(one -> assertThat(requireNonNull(one.inputs().get("k"))
+                                                .si()
                                         * requireNonNull(one.inputs().get("w")).si()
                                 + 2 * requireNonNull(one.inputs().get("s")).si())
                         .isCloseTo(one.result().si(), within(1e-9)));
@@ -109,8 +110,8 @@ class CableWaysTest {
     private static TopologyRequest toy(long seed) {
         TopologyRequests toy = TopologyRequests.copy(TopologyRequests.toy(seed));
         var random = new SplittableRandom(seed);
-        toy.route = new RouteRule(
-                random.nextBoolean() ? RouteMetric.STRAIGHT : RouteMetric.RECTILINEAR, 1, new Length(0));
+        toy.route =
+                new RouteRule(random.nextBoolean() ? RouteMetric.STRAIGHT : RouteMetric.RECTILINEAR, 1, new Length(0));
         List<WayNode> nodes = new ArrayList<>();
         List<WayEdge> edges = new ArrayList<>();
         int count = 2 + random.nextInt(6);
@@ -135,8 +136,7 @@ class CableWaysTest {
         double straight = Math.hypot(
                 from.position().x().si() - to.position().x().si(),
                 from.position().y().si() - to.position().y().si());
-        return new WayEdge(
-                from.id(), to.id(), random.nextBoolean() ? null : new Length(straight + random.nextInt(3)));
+        return new WayEdge(from.id(), to.id(), random.nextBoolean() ? null : new Length(straight + random.nextInt(3)));
     }
 
     @Test

@@ -61,7 +61,9 @@ class DirectCouplingTest {
             assertThat(requireNonNull(result.cost()).amount().doubleValue())
                     .as("seed %d", seed)
                     .isCloseTo(cheapest[0], within(1e-6));
-            assertThat(LayoutPlanningTest.cableLength(result)).as("seed %d", seed).isCloseTo(cheapest[1], within(1e-6));
+            assertThat(LayoutPlanningTest.cableLength(result))
+                    .as("seed %d", seed)
+                    .isCloseTo(cheapest[1], within(1e-6));
             coupled += result.gateways().stream().anyMatch(gateway -> gateway.linkCable() == null) ? 1 : 0;
             TopologyResult quick = planning.plan(LayoutPlanningTest.withEffort(request, LayoutEffort.HEURISTIC));
             if (!quick.gateways().isEmpty()) {

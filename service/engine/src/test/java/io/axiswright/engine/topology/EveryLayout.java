@@ -71,8 +71,11 @@ final class EveryLayout {
             for (GatewayType type : request.gatewayTypes()) {
                 double gateways = cost + price(type.price());
                 if (cable != null) {
-                    join(new Site(port, k, type, 1), depth, gateways + price(cable.price()), length
-                            + cable.length().si());
+                    join(
+                            new Site(port, k, type, 1),
+                            depth,
+                            gateways + price(cable.price()),
+                            length + cable.length().si());
                 }
                 Site before = first ? null : sites.getLast();
                 if (before != null
@@ -89,7 +92,9 @@ final class EveryLayout {
     private void join(Site site, int depth, double cost, double length) {
         sites.add(site);
         axesOn.add(new ArrayList<>());
-        if (sites.stream().filter(other -> other.port == site.port).allMatch(other -> depth < other.type.chainDepth())) {
+        if (sites.stream()
+                .filter(other -> other.port == site.port)
+                .allMatch(other -> depth < other.type.chainDepth())) {
             extend(site.port, request.network().places().get(site.place).position(), false, depth + 1, cost, length);
         }
         sites.removeLast();
@@ -142,9 +147,7 @@ final class EveryLayout {
                     (corner & 1) == 0 ? near.x() : other.x(),
                     (corner & 2) == 0 ? near.y() : other.y(),
                     (corner & 4) == 0 ? near.z() : other.z());
-            route = Math.max(
-                    route,
-                    ways.between(at, place.position()));
+            route = Math.max(route, ways.between(at, place.position()));
         }
         return cheapest(CableUse.SPUR, route, cable -> only == null || only.contains(cable.id()));
     }
@@ -182,7 +185,10 @@ final class EveryLayout {
                 long here = gateway.stream()
                         .filter(axis -> separation
                                 .axes()
-                                .contains(axis.reserved() == null ? axis.id() : axis.reserved().id()))
+                                .contains(
+                                        axis.reserved() == null
+                                                ? axis.id()
+                                                : axis.reserved().id()))
                         .count();
                 if (here > 1) {
                     sum += separation.price() == null

@@ -55,7 +55,8 @@ final class EveryWay {
 
     /** Length of cable needed, m. */
     double between(Position a, Position b) {
-        return way(a, b) * network.route().factor() + 2 * network.route().slackPerEnd().si();
+        return way(a, b) * network.route().factor()
+                + 2 * network.route().slackPerEnd().si();
     }
 
     private double way(Position a, Position b) {

@@ -217,8 +217,7 @@ final class LayoutChecker {
                 .findFirst()
                 .orElseThrow();
         assertThat(cable.use()).isEqualTo(use);
-        assertThat(cable.length().si())
-                .isGreaterThanOrEqualTo(ways.between(from, to) - 1e-6);
+        assertThat(cable.length().si()).isGreaterThanOrEqualTo(ways.between(from, to) - 1e-6);
     }
 
     private void costAddsUp() {

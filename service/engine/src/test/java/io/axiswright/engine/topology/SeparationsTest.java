@@ -79,8 +79,13 @@ class SeparationsTest {
             assertThat(requireNonNull(result.bound()).amount().doubleValue())
                     .as("seed %d", seed)
                     .isCloseTo(cheapest[0], within(1e-6));
-            assertThat(LayoutPlanningTest.cableLength(result)).as("seed %d", seed).isCloseTo(cheapest[1], within(1e-6));
-            paid += result.separationCost() != null && result.separationCost().amount().signum() > 0 ? 1 : 0;
+            assertThat(LayoutPlanningTest.cableLength(result))
+                    .as("seed %d", seed)
+                    .isCloseTo(cheapest[1], within(1e-6));
+            paid += result.separationCost() != null
+                            && result.separationCost().amount().signum() > 0
+                    ? 1
+                    : 0;
             TopologyResult quick = planning.plan(LayoutPlanningTest.withEffort(request, LayoutEffort.HEURISTIC));
             if (!quick.gateways().isEmpty()) {
                 found++;
@@ -98,9 +103,7 @@ class SeparationsTest {
     /** One gateway serves all three for 50 + 5 + 3 · 4 = 67; kept apart from one axis, a second with its trunk cable adds 57. */
     @Test
     void aWishIsMetForItsPriceAndNoMore() {
-        for (var wish : List.of(
-                List.of("56", "67", "56"),
-                List.of("58", "124", "0"))) {
+        for (var wish : List.of(List.of("56", "67", "56"), List.of("58", "124", "0"))) {
             TopologyRequests request = three().apart(Double.parseDouble(wish.getFirst()), "A1", "A3");
 
             TopologyResult result = planning.plan(request.build());
@@ -153,9 +156,11 @@ class SeparationsTest {
         TopologyRequest built = request.build();
 
         assertThatThrownBy(() -> planning.plan(built))
-                .isInstanceOfSatisfying(InvalidDesign.class, invalid -> assertThat(invalid.faults())
-                        .extracting(Fault::pointer)
-                        .containsExactly("/design/network/separations/0/price/currency"));
+                .isInstanceOfSatisfying(
+                        InvalidDesign.class,
+                        invalid -> assertThat(invalid.faults())
+                                .extracting(Fault::pointer)
+                                .containsExactly("/design/network/separations/0/price/currency"));
     }
 
     /** Forty-eight axes, every fourth of which must be apart from the next: proven or nearly, and a layout that holds. */

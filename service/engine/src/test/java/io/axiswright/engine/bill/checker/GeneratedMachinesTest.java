@@ -96,13 +96,11 @@ class GeneratedMachinesTest {
     void coupledGatewaysAreJoinedWithoutACable() {
         var request = TestCell.request(8);
         Catalogue c = request.catalogue();
-        GatewayType gateway = Copies.with(
-                Copies.with(c.gateways().getFirst(), "drivePorts", 2), "directRow", 3);
+        GatewayType gateway = Copies.with(Copies.with(c.gateways().getFirst(), "drivePorts", 2), "directRow", 3);
         var catalogue = Copies.with(c, "gateways", List.of(gateway));
         Network n = Objects.requireNonNull(request.design().network());
         Place panel = n.places().getFirst();
-        var network =
-                Copies.with(n, "places", List.of(new Place(panel.id(), panel.position(), 4)));
+        var network = Copies.with(n, "places", List.of(new Place(panel.id(), panel.position(), 4)));
         Design design = Copies.with(request.design(), "network", network);
 
         var answer = STUDY.system(new StudyRequest(request.codeBasis(), catalogue, design));
