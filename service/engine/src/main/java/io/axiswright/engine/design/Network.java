@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  *     layout on every machine: about as long on one core. 2 s if absent; 0 s leaves it to the quick search with its bound
  * @param reserved axes to come, for which ports are kept; none if absent
  * @param separations axes that must not, or had better not, share a gateway; none if absent
+ * @param ways the ways cables are led along; as {@code route} measures from position to position if absent
  */
 public record Network(
         Host host,
@@ -29,9 +30,10 @@ public record Network(
         @Bounds(min = 0, max = 63) @Nullable Integer sparePorts,
         @Bounds(min = 0, max = 30) @Nullable Time searchLimit,
         @Count(max = 64) @Nullable List<ReservedAxis> reserved,
-        @Count(max = 256) @Nullable List<Separation> separations) {
+        @Count(max = 256) @Nullable List<Separation> separations,
+        @Nullable CableWays ways) {
 
-    /** A network without growth and separations. */
+    /** A network without growth, separations and cable ways. */
     public Network(
             Host host,
             List<Place> places,
@@ -40,7 +42,7 @@ public record Network(
             @Nullable List<FixedPlace> fixed,
             @Nullable Integer sparePorts,
             @Nullable Time searchLimit) {
-        this(host, places, route, keep, fixed, sparePorts, searchLimit, null, null);
+        this(host, places, route, keep, fixed, sparePorts, searchLimit, null, null, null);
     }
 
     /** Keeps the lists from being changed. */

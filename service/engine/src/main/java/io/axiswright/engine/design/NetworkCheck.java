@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** What the growth and the separations of a network must not contradict themselves in. */
+/** What growth, separations and cable ways of a network must not contradict themselves in. */
 final class NetworkCheck {
 
     private final Network network;
@@ -29,12 +29,15 @@ final class NetworkCheck {
 
     /** The faults of a network; the prefix is the JSON Pointer to its design. */
     static List<Fault> faults(Design design, Network network, String prefix) {
-        if (network.reserved() == null && network.separations() == null) {
+        if (network.reserved() == null && network.separations() == null && network.ways() == null) {
             return List.of();
         }
         var check = new NetworkCheck(design, network, prefix);
         check.checkReserved();
         check.checkSeparations();
+        if (network.ways() != null) {
+            check.faults.addAll(WayCheck.faults(design, network, network.ways(), check.prefix + "/ways"));
+        }
         return check.faults;
     }
 

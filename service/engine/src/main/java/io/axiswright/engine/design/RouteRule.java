@@ -6,7 +6,7 @@ import io.axiswright.engine.quantity.Length;
 /**
  * How long a cable must be to reach from one position to another.
  *
- * @param metric how the way is measured
+ * @param metric how the way is measured; where the network has cable ways, the way to them and from them
  * @param factor length of the way per measured length
  * @param slackPerEnd extra length at each end
  */
@@ -17,13 +17,16 @@ public record RouteRule(
 
     /** Length of cable needed between two positions: measured way times factor, plus slack at both ends. */
     public Length between(Position a, Position b) {
-        double dx = Math.abs(a.x().si() - b.x().si());
-        double dy = Math.abs(a.y().si() - b.y().si());
-        double dz = Math.abs(a.z().si() - b.z().si());
-        double way = switch (metric) {
-            case RECTILINEAR -> dx + dy + dz;
-            case STRAIGHT -> Math.sqrt(dx * dx + dy * dy + dz * dz);
-        };
+        return cable(way(a, b));
+    }
+
+    /** The measured way between two positions, m. */
+    double way(Position a, Position b) {
+        return metric.way(a, b);
+    }
+
+    /** Length of cable needed for a way, m: times factor, plus slack at both ends. */
+    Length cable(double way) {
         return new Length(way * factor + 2 * slackPerEnd.si());
     }
 }

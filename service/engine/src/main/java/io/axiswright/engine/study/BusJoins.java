@@ -7,6 +7,7 @@ import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.Need;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.CableLengths;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Position;
@@ -29,12 +30,14 @@ final class BusJoins {
     private final Design design;
     private final StudyRun run;
     private final Enclosures enclosures;
+    private final CableLengths lengths;
     private final List<Join> joins = new ArrayList<>();
 
     private BusJoins(StudyRun run, Enclosures enclosures) {
         this.run = run;
         this.design = run.request().design();
         this.enclosures = enclosures;
+        this.lengths = Needed.cableLengths(design);
     }
 
     static List<Join> of(StudyRun run, Enclosures enclosures) {
@@ -173,6 +176,6 @@ final class BusJoins {
     }
 
     private Length route(Position from, Position to) {
-        return Needed.network(design).route().between(from, to);
+        return lengths.between(from, to);
     }
 }

@@ -10,6 +10,7 @@ import io.axiswright.engine.controlpower.ControlPowerRequest;
 import io.axiswright.engine.controlpower.FieldLoad;
 import io.axiswright.engine.controlpower.SupplyWay;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.CableLengths;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.FieldDevice;
 import io.axiswright.engine.design.Installation;
@@ -41,6 +42,7 @@ final class ControlPowerParts {
 
     private final Design design;
     private final Network network;
+    private final CableLengths lengths;
     private final Stock stock;
     private final Map<String, Integer> axisIndex = new HashMap<>();
     private final Map<String, AxisDuty> duties = new HashMap<>();
@@ -50,6 +52,7 @@ final class ControlPowerParts {
     private ControlPowerParts(Design design, Stock stock, DutyResult duty, TopologyResult topology) {
         this.design = design;
         this.network = Needed.network(design);
+        this.lengths = CableLengths.of(design, network);
         this.stock = stock;
         for (int k = 0; k < design.axes().size(); k++) {
             axisIndex.put(design.axes().get(k).id(), k);
@@ -130,7 +133,7 @@ final class ControlPowerParts {
     }
 
     private Length between(String from, String to) {
-        return network.route().between(position(from), position(to));
+        return lengths.between(position(from), position(to));
     }
 
     private Position position(String place) {

@@ -1,5 +1,6 @@
 package io.axiswright.engine.study;
 
+import io.axiswright.engine.design.CableLengths;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.ControlPower;
 import io.axiswright.engine.design.Design;
@@ -27,6 +28,11 @@ final class Needed {
 
     static Network network(Design design) {
         return require(design.network(), "network", "host, places and route, as the network needs them");
+    }
+
+    /** How long cables between positions are; for one thread, to be asked more than once. */
+    static CableLengths cableLengths(Design design) {
+        return CableLengths.of(design, network(design));
     }
 
     static ControlPower controlPower(Design design) {

@@ -6,6 +6,7 @@ import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.controlpower.ControlPowerResult;
 import io.axiswright.engine.controlpower.PlacedControlSupply;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.CableLengths;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Installation;
@@ -38,6 +39,7 @@ final class SupplyParts {
 
     private final Design design;
     private final Installation installation;
+    private final CableLengths lengths;
     private final Stock stock;
     private final FedBuses buses;
     private final List<SupplyLoad> loads = new ArrayList<>();
@@ -46,6 +48,7 @@ final class SupplyParts {
     private SupplyParts(Design design, Stock stock, FedBuses buses) {
         this.design = design;
         this.installation = Needed.installation(design);
+        this.lengths = Needed.cableLengths(design);
         this.stock = stock;
         this.buses = buses;
     }
@@ -155,7 +158,7 @@ final class SupplyParts {
     }
 
     private Length route(Position to) {
-        return Needed.network(design).route().between(installation.mainsPanel(), to);
+        return lengths.between(installation.mainsPanel(), to);
     }
 
     private Position place(String id) {

@@ -9,6 +9,7 @@ import io.axiswright.engine.controlpower.ChainFeed;
 import io.axiswright.engine.controlpower.FeedLink;
 import io.axiswright.engine.controlpower.PlacedControlSupply;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.CableLengths;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
@@ -34,6 +35,7 @@ final class WiringParts {
     private final StudyRun run;
     private final Design design;
     private final Network network;
+    private final CableLengths lengths;
     private final Enclosures enclosures;
     private final Map<String, Position> places = new HashMap<>();
     private final Map<String, Position> loads = new HashMap<>();
@@ -46,6 +48,7 @@ final class WiringParts {
         this.run = run;
         this.design = run.request().design();
         this.network = Needed.network(design);
+        this.lengths = Needed.cableLengths(design);
         this.enclosures = new Enclosures(design);
         for (Place place : network.places()) {
             places.put(place.id(), place.position());
@@ -191,7 +194,7 @@ final class WiringParts {
                 CableUse.STOP_SIGNAL,
                 asker,
                 "brings it the stop demand",
-                network.route().between(from, to),
+                lengths.between(from, to),
                 null,
                 null,
                 null,

@@ -1,6 +1,6 @@
 package io.axiswright.engine.topology;
 
-import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.design.RouteRule;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.Frequency;
@@ -9,6 +9,7 @@ import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,15 +18,23 @@ import java.util.Map;
 final class LayoutDerivations {
 
     private final TopologyRequest request;
+    private final Routes routes;
     private final List<Derivation> derivations = new ArrayList<>();
 
-    private LayoutDerivations(TopologyRequest request) {
+    private LayoutDerivations(TopologyRequest request, Routes routes) {
         this.request = request;
+        this.routes = routes;
     }
 
     static List<Derivation> of(
-            TopologyRequest request, Layout layout, List<PlacedGateway> gateways, Money cost, Money bound, Ratio gap) {
-        var list = new LayoutDerivations(request);
+            TopologyRequest request,
+            Routes routes,
+            Layout layout,
+            List<PlacedGateway> gateways,
+            Money cost,
+            Money bound,
+            Ratio gap) {
+        var list = new LayoutDerivations(request, routes);
         list.gap(cost, bound, gap);
         list.rates(layout);
         list.routes(gateways);
@@ -66,30 +75,37 @@ final class LayoutDerivations {
     }
 
     private void routes(List<PlacedGateway> gateways) {
-        var axes = new LinkedHashMap<String, NetworkAxis>();
-        request.axes().forEach(axis -> axes.put(axis.id(), axis));
-        var places = new LinkedHashMap<String, Position>();
-        request.network().places().forEach(place -> places.put(place.id(), place.position()));
-        Map<String, Position> stands = new LinkedHashMap<>();
+        Map<String, Integer> axes = new HashMap<>();
+        for (int axis = request.axes().size() - 1; axis >= 0; axis--) {
+            ReservedAxis reserved = request.axes().get(axis).reserved();
+            axes.put(reserved == null ? request.axes().get(axis).id() : reserved.id(), axis);
+        }
+        Map<String, Integer> places = new HashMap<>();
+        for (int place = 0; place < request.network().places().size(); place++) {
+            places.put(request.network().places().get(place).id(), place);
+        }
+        Map<String, Integer> stands = new HashMap<>();
         for (PlacedGateway gateway : gateways) {
-            Position here = java.util.Objects.requireNonNull(places.get(gateway.place()));
+            int here = places.getOrDefault(gateway.place(), 0);
             stands.put(gateway.id(), here);
-            Position before = gateway.upstream() == null
-                    ? request.network().host().position()
-                    : java.util.Objects.requireNonNull(stands.get(gateway.upstream()));
+            int before = gateway.upstream() == null ? -1 : stands.getOrDefault(gateway.upstream(), -1);
             if (gateway.linkCable() != null) {
-                route(gateway.id(), before, here, gateway.linkRouteLength());
+                route(gateway.id(), routes.linkWay(before, here), gateway.linkRouteLength());
             }
             for (SpurLink spur : gateway.spurs()) {
-                var axis = java.util.Objects.requireNonNull(axes.get(spur.axis()));
-                route(spur.axis(), axis.position(), here, spur.routeLength());
+                int axis = axes.getOrDefault(spur.axis(), 0);
+                route(spur.axis(), routes.spurWay(axis, here), spur.routeLength());
+            }
+            for (ReservedPorts kept : gateway.reservedList()) {
+                int axis = axes.getOrDefault(kept.id(), 0);
+                route(kept.id(), routes.spurWay(axis, here), kept.routeLength());
             }
         }
     }
 
-    private void route(String subject, Position from, Position to, Length length) {
+    private void route(String subject, double measured, Length length) {
         RouteRule rule = request.network().route();
-        Length way = new RouteRule(rule.metric(), 1, new Length(0)).between(from, to);
+        var way = new Length(measured);
         derivations.add(new Derivation(
                 subject,
                 "L",

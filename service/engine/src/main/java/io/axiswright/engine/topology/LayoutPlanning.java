@@ -173,7 +173,7 @@ public final class LayoutPlanning {
                 BindingLimits.of(request, model, layout),
                 changes,
                 Remarks.of(request, gateways),
-                LayoutDerivations.of(request, layout, gateways, all, boundMoney, gap));
+                LayoutDerivations.of(request, routes, layout, gateways, all, boundMoney, gap));
     }
 
     private static Ratio gap(Money cost, Money bound) {

@@ -2,12 +2,12 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.design.CableLengths;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Position;
 import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.quantity.Length;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +17,7 @@ import java.util.Optional;
 final class Routes {
 
     final Network network;
+    final CableLengths lengths;
     private final List<NetworkAxis> axes;
     private final Map<String, String> fixed = new HashMap<>();
     final CableChoice hostCables;
@@ -27,6 +28,7 @@ final class Routes {
     Routes(TopologyRequest request) {
         this.network = request.network();
         this.axes = request.axes();
+        this.lengths = new CableLengths(network, network.ways() == null ? Map.of() : positions());
         if (network.fixed() != null) {
             network.fixed().forEach(one -> fixed.put(one.axis(), one.place()));
         }
@@ -46,15 +48,26 @@ final class Routes {
 
     /** Route of a link to a gateway; from the host if {@code from} is −1. */
     Length link(int from, int to) {
-        return network.route().between(start(from), position(to));
+        return lengths.cable(linkWay(from, to));
     }
 
-    /** The measured way of the same link, without factor and slack. */
-    Position start(int from) {
+    /** The way of the same link, m. */
+    double linkWay(int from, int to) {
+        return lengths.way(start(from), position(to));
+    }
+
+    private Map<String, Position> positions() {
+        Map<String, Position> positions = new HashMap<>();
+        axes.stream().filter(axis -> !axis.isToCome()).forEach(axis -> positions.put(axis.id(), axis.position()));
+        return positions;
+    }
+
+    /** Where a link starts. */
+    private Position start(int from) {
         return from < 0 ? network.host().position() : position(from);
     }
 
-    Position position(int place) {
+    private Position position(int place) {
         return network.places().get(place).position();
     }
 
@@ -65,17 +78,22 @@ final class Routes {
         return only == null || only.equals(network.places().get(place).id());
     }
 
-    /** Route of a spur; to the farthest corner of where the drive unit of an axis to come may stand. */
+    /** Route of a spur. */
     Length spur(int axis, int place) {
+        return lengths.cable(spurWay(axis, place));
+    }
+
+    /** The way of a spur, m; to the farthest corner of where the drive unit of an axis to come may stand. */
+    double spurWay(int axis, int place) {
         Position near = axes.get(axis).position();
         ReservedAxis reserved = axes.get(axis).reserved();
         Position far = reserved == null ? null : reserved.farCorner();
         if (far == null) {
-            return network.route().between(near, position(place));
+            return lengths.way(position(place), near);
         }
         return corners(near, far).stream()
-                .map(corner -> network.route().between(corner, position(place)))
-                .max(Comparator.comparingDouble(Length::si))
+                .mapToDouble(corner -> lengths.way(position(place), corner))
+                .max()
                 .orElseThrow();
     }
 

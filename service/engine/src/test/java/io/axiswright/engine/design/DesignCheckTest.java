@@ -239,6 +239,33 @@ class DesignCheckTest {
                         Map.entry("/network/separations/1/axes/0", FaultCode.DANGLING_REFERENCE));
     }
 
+    @Test
+    void findsCableWaysThatLeadNowhere() {
+        var axis = axis("a", null, SCREW, new Dwell(new Time(1), null, null, false));
+        var far = new Position(new Length(5), new Length(0), new Length(0));
+        List<WayNode> nodes = List.of(new WayNode("n", ORIGIN), new WayNode("m", far));
+        var torn = new CableWays(nodes, List.of(), null);
+        var wrong = new CableWays(
+                List.of(new WayNode("n", ORIGIN), new WayNode("m", far), new WayNode("n", far)),
+                List.of(new WayEdge("n", "m", new Length(4)), new WayEdge("n", "gone", null)),
+                List.of(
+                        new WayAttachment(AttachedKind.HOST, null, "n"),
+                        new WayAttachment(AttachedKind.PLACE, "panel", "m"),
+                        new WayAttachment(AttachedKind.AXIS, "nobody", "gone")));
+
+        assertThat(faults(design(List.of(axis), Copies.with(network("panel", "p"), "ways", torn), null, "zone")))
+                .containsExactly(Map.entry("/network/ways/nodes/1", FaultCode.INCONSISTENT));
+        // host and panel stand in one position
+        assertThat(faults(design(List.of(axis), Copies.with(network("panel", "p"), "ways", wrong), null, "zone")))
+                .containsExactly(
+                        Map.entry("/network/ways/nodes/2/id", FaultCode.DUPLICATE_ID),
+                        Map.entry("/network/ways/edges/0/length", FaultCode.INCONSISTENT),
+                        Map.entry("/network/ways/edges/1/to", FaultCode.DANGLING_REFERENCE),
+                        Map.entry("/network/ways/attachments/1/node", FaultCode.INCONSISTENT),
+                        Map.entry("/network/ways/attachments/2/node", FaultCode.DANGLING_REFERENCE),
+                        Map.entry("/network/ways/attachments/2/id", FaultCode.DANGLING_REFERENCE));
+    }
+
     private static ReservedAxis reserved(
             String id,
             @Nullable Position position,

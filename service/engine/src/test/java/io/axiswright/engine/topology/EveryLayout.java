@@ -25,6 +25,7 @@ final class EveryLayout {
     private record Site(int port, int place, GatewayType type, int row) {}
 
     private final TopologyRequest request;
+    private final EveryWay ways;
     private final List<Site> sites = new ArrayList<>();
     private final List<List<NetworkAxis>> axesOn = new ArrayList<>();
     private double best = Double.POSITIVE_INFINITY;
@@ -32,6 +33,7 @@ final class EveryLayout {
 
     private EveryLayout(TopologyRequest request) {
         this.request = request;
+        this.ways = new EveryWay(request);
     }
 
     /** Least cost and, among layouts of that cost, least length of cable; infinite if there is none. */
@@ -145,9 +147,7 @@ final class EveryLayout {
                     (corner & 1) == 0 ? near.x() : other.x(),
                     (corner & 2) == 0 ? near.y() : other.y(),
                     (corner & 4) == 0 ? near.z() : other.z());
-            route = Math.max(
-                    route,
-                    request.network().route().between(at, place.position()).si());
+            route = Math.max(route, ways.between(at, place.position()));
         }
         return cheapest(CableUse.SPUR, route, cable -> only == null || only.contains(cable.id()));
     }
@@ -240,7 +240,7 @@ final class EveryLayout {
     }
 
     private @Nullable CableAssembly cheapest(CableUse use, Position from, Position to) {
-        return cheapest(use, request.network().route().between(from, to).si(), cable -> true);
+        return cheapest(use, ways.between(from, to), cable -> true);
     }
 
     private @Nullable CableAssembly cheapest(CableUse use, double route, Predicate<CableAssembly> will) {

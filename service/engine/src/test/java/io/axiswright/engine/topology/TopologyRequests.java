@@ -5,6 +5,7 @@ import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.design.CableWays;
 import io.axiswright.engine.design.FixedPlace;
 import io.axiswright.engine.design.Host;
 import io.axiswright.engine.design.HostPort;
@@ -52,6 +53,9 @@ final class TopologyRequests {
 
     @Nullable
     Integer sparePorts;
+
+    @Nullable
+    CableWays ways;
 
     @Nullable
     Time searchLimit;
@@ -139,7 +143,8 @@ final class TopologyRequests {
                 sparePorts,
                 searchLimit,
                 reserved.isEmpty() ? null : reserved,
-                separations.isEmpty() ? null : separations);
+                separations.isEmpty() ? null : separations,
+                ways);
         return new TopologyRequest(
                 network,
                 Stream.concat(axes.stream(), NetworkAxis.toCome(network).stream())
