@@ -95,10 +95,9 @@ final class GroupAnswer {
         };
         double floor = nominal() * (1 + tolerance);
         Bus bus = study.group().bus(floor);
-        GroupRun run =
-                line == SupplyLine.HIGH
-                        ? study.run()
-                        : study.loads().again(study.run(), study.bus(), bus, study.chopper(bus, 0));
+        GroupRun run = line == SupplyLine.HIGH
+                ? study.run()
+                : study.loads().again(study.run(), study.bus(), bus, study.chopper(bus, 0));
         double stops = run.stopPeakEnergy();
         return new LineOutcome(
                 line,

@@ -63,7 +63,8 @@ record GroupLoads(
     GroupRun again(GroupRun first, Bus high, Bus bus, Chopper chopper) {
         CycleOutcome cycleOutcome = cycle.on(bus, chopper);
         CaseOutcome outcome = cycleOutcome.outcome();
-        boolean shifts = !chopper.present() && first.cycle().peakEnergy() < Math.max(high.tripEnergy(), high.floorEnergy());
+        boolean shifts =
+                !chopper.present() && first.cycle().peakEnergy() < Math.max(high.tripEnergy(), high.floorEnergy());
         double lower = shifts ? high.floorEnergy() - bus.floorEnergy() : 0;
         List<CaseOutcome> all = new ArrayList<>();
         all.add(outcome);

@@ -43,8 +43,7 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
      * energy is lower by, it is the worst here too and the bound holds on; else this line has a worst instant of its own.
      */
     @Override
-    public CaseOutcome again(
-            CaseOutcome outcome, double lower, Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
+    public CaseOutcome again(CaseOutcome outcome, double lower, Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
         CaseOutcome.Worst worst = outcome.worst();
         if (worst == null) {
             return outcome;
