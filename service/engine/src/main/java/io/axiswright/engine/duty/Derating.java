@@ -7,13 +7,13 @@ import io.axiswright.engine.design.Site;
 /** How much of its rated temperature rise a winding may use at a site, and of its current the electronics. */
 final class Derating {
 
-    /** Up to this altitude ratings hold, m (IEC 60034-1). */
+    /** Up to this altitude ratings hold, m (IEC 60034-1, confirmed by secondary sources). */
     static final double RATED_ALTITUDE = 1000;
 
-    /** Up to this altitude the rule below is stated, m. */
+    /** Up to this altitude the rule below is stated, m (IEC 60034-1, confirmed by a secondary source). */
     static final double HIGHEST_ALTITUDE = 4000;
 
-    /** The permitted rise falls by 1 % per this height, m (IEC 60034-1, from memory). */
+    /** The permitted rise falls by 1 % per this height, m (IEC 60034-1; 1 % is confirmed, that it is of the rise is from memory). */
     private static final double METRES_PER_PERCENT = 100;
 
     private Derating() {}

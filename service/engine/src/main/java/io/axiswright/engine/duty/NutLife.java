@@ -7,7 +7,8 @@ import java.util.List;
 /**
  * What the cycle takes out of a ball nut with play. The forces of the two directions roll on different flanks: each has its
  * cubic mean over all turns, F_m³ = (1/N)·integral of F³ dN, its life (C/F_m)³ million turns, and both together
- * L = (L1^(−10/9) + L2^(−10/9))^(−9/10) (ISO 3408-5:2006, 7.1.2 and 7.2, formulas from memory).
+ * L = (L1^(−10/9) + L2^(−10/9))^(−9/10) (ISO 3408-5:2006, 7.1.2, 7.2.1
+ * and 7.2.3 by its table of contents; (C/F)³ confirmed by one open copy, the exponents of the common life from memory).
  *
  * @param turns turns of the screw in a cycle
  * @param forward mean force against the positive direction, N

@@ -17,6 +17,8 @@ final class AxisFindings {
     private static final String CLAUSE = "IEC 60204-1:2016 9.2.2";
     private static final String DERIVED = "derived: J·dw/dt = T_brake ± T_load";
 
+    private static final String GEARED = "derived: M_gear = i·J_load·(T_brake ± T_load)/J ± T_load";
+
     private final PowerLoss loss;
     private final StoppingAxis axis;
     private final boolean uncontrolled;
@@ -59,6 +61,12 @@ final class AxisFindings {
                 findings.add(FindingCode.STOPPING_BRAKE_ENERGY_HIGH.at(
                         axis.id(), axis.pointer() + "/drive", DERIVED, energy, brake.stopEnergy()));
             }
+        }
+        Torque geared = loss.stopping().gearTorque();
+        Torque bearable = axis.gearStopTorque();
+        if (geared != null && bearable != null && geared.si() > bearable.si()) {
+            findings.add(FindingCode.STOPPING_GEAR_TORQUE_HIGH.at(
+                    axis.id(), axis.pointer() + "/drive", GEARED, geared, bearable));
         }
         if (uncontrolled) {
             FindingCode code = brake == null ? FindingCode.STOPPING_BY_FRICTION : FindingCode.STOPPING_WITHOUT_TORQUE;

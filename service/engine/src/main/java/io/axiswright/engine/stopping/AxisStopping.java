@@ -3,6 +3,7 @@ package io.axiswright.engine.stopping;
 import io.axiswright.engine.quantity.Displacement;
 import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Torque;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  *     if it never rests
  * @param brakeEnergy the most energy its holding brake takes up; absent for controlled stops, without a brake, and if it never
  *     rests
+ * @param gearTorque greatest torque at the output of its gear unit while its holding brake, with its full torque, stops the
+ *     turning shaft; absent for controlled stops, without a brake or a gear unit, and if it never rests
  */
 public record AxisStopping(
         String axis,
@@ -26,4 +29,5 @@ public record AxisStopping(
         @Nullable Displacement provenDistance,
         @Nullable Time worstInstant,
         @Nullable Displacement fall,
-        @Nullable Energy brakeEnergy) {}
+        @Nullable Energy brakeEnergy,
+        @Nullable Torque gearTorque) {}

@@ -13,6 +13,11 @@ record BrakeAction(double delay, double torque) {
 
     static final BrakeAction NONE = new BrakeAction(Double.POSITIVE_INFINITY, 0);
 
+    /** With no share of its torque lost: what the parts between it and the load must bear. */
+    static double fullTorque(HoldingBrake brake) {
+        return brake.torque().si();
+    }
+
     static BrakeAction of(@Nullable HoldingBrake brake) {
         if (brake == null) {
             return NONE;

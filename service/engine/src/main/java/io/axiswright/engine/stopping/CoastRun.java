@@ -10,11 +10,12 @@ import io.axiswright.engine.duty.CoastLoad;
  * @param forward angle turned in the positive direction, rad
  * @param backward angle turned in the negative direction, as a magnitude, rad
  * @param braked angle turned against the brake, rad
+ * @param biting speed of the shaft when the brake bites, rad/s; 0 if it rests by then
  */
-record CoastRun(boolean rests, double time, double forward, double backward, double braked) {
+record CoastRun(boolean rests, double time, double forward, double backward, double braked, double biting) {
 
     /** An axis that stands and is held. */
-    static final CoastRun HELD = new CoastRun(true, 0, 0, 0, 0);
+    static final CoastRun HELD = new CoastRun(true, 0, 0, 0, 0, 0);
 
     /** An acceleration below this share of what each torque alone would give is rounding. */
     private static final double BALANCED = 1e-12;
@@ -52,10 +53,12 @@ record CoastRun(boolean rests, double time, double forward, double backward, dou
         }
 
         CoastRun run() {
-            if (!follow(0, brake.delay()) && !follow(brake.torque(), Double.POSITIVE_INFINITY)) {
-                return new CoastRun(false, time, forward, backward, braked);
+            if (follow(0, brake.delay())) {
+                return new CoastRun(true, time, forward, backward, braked, 0);
             }
-            return new CoastRun(true, time, forward, backward, braked);
+            double biting = time < brake.delay() ? 0 : speed;
+            boolean rests = follow(brake.torque(), Double.POSITIVE_INFINITY);
+            return new CoastRun(rests, time, forward, backward, braked, biting);
         }
 
         /** Follows the motion under a brake torque until an instant; whether it has come to rest by then. */

@@ -32,6 +32,7 @@ record ControlledStop(StoppingAxis axis, double duration) implements Stopping {
                 load.displacement(farthest.bound()),
                 new Time(farthest.instant()),
                 null,
+                null,
                 null);
     }
 }

@@ -52,6 +52,16 @@ record Freewheel(CoastLoad load, double direction, double brake) {
 
     /** The motion from a speed on, rad/s. */
     Glide from(double speed) {
+        return glide(mode(speed), 0, speed);
+    }
+
+    /** The torque at the output of the last link, the one at the motor, at a speed in rad/s; its magnitude, N·m. */
+    double outputTorque(double speed) {
+        Linear[] torques = torques(mode(speed));
+        return Math.abs(torques[links() - 1].at(acceleration(torques[links()], speed), speed));
+    }
+
+    private int mode(double speed) {
         int best = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int mode = 0; mode < 1 << links() && least > 0; mode++) {
@@ -61,7 +71,7 @@ record Freewheel(CoastLoad load, double direction, double brake) {
                 best = mode;
             }
         }
-        return glide(best, 0, speed);
+        return best;
     }
 
     /** By how much a mode contradicts the torques it leads to; a torque of nothing takes its sign from where it is heading. */

@@ -49,6 +49,16 @@ final class StoppingDerivations {
                     Derivation.inputs("T_brake", torque),
                     MOTION,
                     energy));
+            Torque geared = stop.gearTorque();
+            if (geared != null) {
+                derivations.add(new Derivation(
+                        loss.axis().id(),
+                        "M_gear",
+                        "M_gear = i·J_load·(T_brake ± T_load)/J ± T_load, losses by the direction of power",
+                        Derivation.inputs("T_brake", brake.torque()),
+                        MOTION,
+                        geared));
+            }
         }
         return derivations;
     }

@@ -1,9 +1,12 @@
 package io.axiswright.engine.stopping;
 
+import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.duty.CoastLoad;
 import io.axiswright.engine.duty.Coasting;
 import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Torque;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -11,7 +14,8 @@ import java.util.stream.Stream;
  *
  * <p>Two stops under one load never overtake each other: the faster stays the faster, signs counted. So between two speeds no
  * stop runs farther forward than the upper nor farther back than the lower; and its time, its fall and the energy of its brake
- * are worst at one of the two ends, for each of them only falls or only rises with the speed that is left when the brake bites.
+ * are worst at one of the two ends, for each of them only falls or only rises with the speed that is left when the brake bites;
+ * so is the torque on its gear unit.
  */
 final class UncontrolledStop implements Stopping {
 
@@ -57,7 +61,7 @@ final class UncontrolledStop implements Stopping {
             worst.note(stretch, stretch.to());
         }
         if (!worst.rests) {
-            return new AxisStopping(axis.id(), null, null, null, null, null, null);
+            return new AxisStopping(axis.id(), null, null, null, null, null, null, null);
         }
         FarthestStop farthest = FarthestStop.of(course, reaction, this);
         var load = new LoadSide(axis.coasting());
@@ -68,7 +72,8 @@ final class UncontrolledStop implements Stopping {
                 load.displacement(farthest.bound()),
                 new Time(farthest.instant()),
                 axis.coasting().gravity() ? load.displacement(worst.fall) : null,
-                axis.brake() == null ? null : new Energy(worst.braked * brake.torque()));
+                axis.brake() == null ? null : new Energy(worst.braked * brake.torque()),
+                axis.brake() == null || axis.gearStopTorque() == null ? null : new Torque(worst.geared));
     }
 
     private final class Worst {
@@ -76,16 +81,34 @@ final class UncontrolledStop implements Stopping {
         private double time;
         private double fall;
         private double braked;
+        private double geared;
 
         void note(SpeedCourse.Stretch stretch, double instant) {
             boolean upwards = stretch.piece().bare().weight() < 0;
-            runs(stretch.piece(), stretch.speed(instant)).forEach(run -> {
+            for (CoastLoad load : stretch.piece().held()
+                    ? List.<CoastLoad>of()
+                    : stretch.piece().loads()) {
+                CoastRun run = run(load, stretch.speed(instant));
                 rests &= run.rests();
                 time = Math.max(time, run.time());
                 double down = upwards ? run.forward() : run.backward();
                 fall = Math.max(fall, axis.coasting().even() ? down : run.path());
                 braked = Math.max(braked, run.braked());
-            });
+                geared = Math.max(geared, geared(load, run.biting()));
+            }
+        }
+
+        /**
+         * The torque a closing brake brings on the gear unit. It changes one way only with the speed, for dM/dw = J_motor/J·k·i:
+         * no torque on the way to rest is above both that at the bite and that just before the rest.
+         */
+        private double geared(CoastLoad load, double biting) {
+            HoldingBrake closing = axis.brake();
+            if (closing == null || axis.gearStopTorque() == null || biting == 0) {
+                return 0;
+            }
+            var braking = new Freewheel(load, Math.signum(biting), BrakeAction.fullTorque(closing));
+            return Math.max(braking.outputTorque(biting), braking.outputTorque(0));
         }
     }
 }

@@ -1,5 +1,6 @@
 package io.axiswright.engine.study;
 
+import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
@@ -21,12 +22,14 @@ final class StoppingParts {
             Axis axis = design.axes().get(k);
             AxisDuty axisDuty = duty.axes().get(k);
             if (axisDuty.driveUnit() != null) {
+                GearUnit gear = stock.find(GearUnit.class, axisDuty.gearUnit());
                 axes.add(new StoppingAxis(
                         k,
                         axis.id(),
                         axis.stopZone(),
                         axisDuty.coasting(),
-                        stock.find(HoldingBrake.class, axisDuty.holdingBrake())));
+                        stock.find(HoldingBrake.class, axisDuty.holdingBrake()),
+                        gear == null ? null : gear.stopTorque()));
             }
         }
         return new StoppingRequest(axes, design.stopZones());

@@ -204,8 +204,8 @@ class StoppingStudyTest {
         StoppingResult result = study(
                 zone(StopCategory.CATEGORY_0, 0.1, 0.4),
                 axis(level, null),
-                new StoppingAxis(1, "y", "zone", heavy, null),
-                new StoppingAxis(2, "x", null, heavy, null));
+                new StoppingAxis(1, "y", "zone", heavy, null, null),
+                new StoppingAxis(2, "x", null, heavy, null, null));
         assertThat(result.zones().getFirst().axes()).hasSize(2);
         assertThat(result.powerLosses()).hasSize(3);
         assertThat(si(result.zones().getFirst().stoppingTime())).isCloseTo(0.9, within(1e-12));
