@@ -56,6 +56,7 @@ import org.jspecify.annotations.Nullable;
  * @param logicInrushCurrent 24 V current its control electronics take while they start; what their power takes if absent
  * @param ratedLoss loss of the power electronics, that without load included, at the torque with which the continuous curve
  *     begins; only the loss without load is counted if absent
+ * @param rectifier its input, if that is an uncontrolled rectifier on the mains; its harmonic currents are not known if absent
  */
 public record DriveUnit(
         String id,
@@ -90,7 +91,8 @@ public record DriveUnit(
         @Nullable AltitudeRule electronicsAltitude,
         @Nullable ShaftBearing shaftBearing,
         @Bounds(above = 0) @Nullable Current logicInrushCurrent,
-        @Bounds(min = 0) @Nullable Power ratedLoss)
+        @Bounds(min = 0) @Nullable Power ratedLoss,
+        @Nullable RectifierInput rectifier)
         implements Item {
 
     /** A drive unit whose winding heats as one body and whose electronics have no altitude rule. */
@@ -152,6 +154,7 @@ public record DriveUnit(
                 shaftDiameter,
                 shaftLength,
                 inertiaRatioLimit,
+                null,
                 null,
                 null,
                 null,

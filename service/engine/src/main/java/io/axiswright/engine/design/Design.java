@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param wiring what else is to be known of its wiring, for the bill; all as {@link Wiring} says if absent
  * @param spares what spare parts to buy with the machine, one rule for a kind of item; none if absent
  * @param operation how much it runs, for its energy and what that costs; neither is worked out if absent
+ * @param commonCoupling where harmonic currents are held against limits; not studied if absent
  */
 public record Design(
         String name,
@@ -30,9 +31,10 @@ public record Design(
         @Nullable Installation installation,
         @Nullable Wiring wiring,
         @Count(max = 32) @Nullable List<SpareRule> spares,
-        @Nullable Operation operation) {
+        @Nullable Operation operation,
+        @Nullable CommonCoupling commonCoupling) {
 
-    /** A design that does not say how much the machine runs. */
+    /** A design that says neither how much the machine runs nor where it is coupled to others. */
     public Design(
             String name,
             Site site,
@@ -44,7 +46,7 @@ public record Design(
             @Nullable Installation installation,
             @Nullable Wiring wiring,
             @Nullable List<SpareRule> spares) {
-        this(name, site, mains, axes, stopZones, network, controlPower, installation, wiring, spares, null);
+        this(name, site, mains, axes, stopZones, network, controlPower, installation, wiring, spares, null, null);
     }
 
     /** A design without spare parts. */

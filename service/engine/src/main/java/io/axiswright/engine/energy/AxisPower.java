@@ -29,7 +29,7 @@ public record AxisPower(
     }
 
     /** What the load adds to the loss of the electronics, W; 0 where it is not known. */
-    double byLoad() {
+    public double byLoad() {
         return loadLoss == null ? 0 : loadLoss.si();
     }
 

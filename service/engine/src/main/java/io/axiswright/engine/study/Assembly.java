@@ -4,6 +4,7 @@ import io.axiswright.engine.energy.EnergyResult;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.Severity;
+import io.axiswright.engine.harmonic.HarmonicResult;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,6 +31,7 @@ final class Assembly {
                 run.containment(),
                 run.enclosures(),
                 run.energy(),
+                run.harmonics(),
                 run.faults(),
                 run.mounting(),
                 run.billOfMaterials(),
@@ -50,6 +52,10 @@ final class Assembly {
         EnergyResult energy = run.energy();
         if (energy != null) {
             all.addAll(energy.findings());
+        }
+        HarmonicResult harmonics = run.harmonics();
+        if (harmonics != null) {
+            all.addAll(harmonics.findings());
         }
         all.addAll(run.faults().findings());
         all.addAll(run.mounting().findings());

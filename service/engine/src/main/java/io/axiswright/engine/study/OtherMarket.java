@@ -40,7 +40,8 @@ public record OtherMarket(
                         installation == null ? design.installation() : installation,
                         design.wiring(),
                         design.spares(),
-                        design.operation()),
+                        design.operation(),
+                        design.commonCoupling()),
                 here.catalogueSource());
     }
 

@@ -11,6 +11,7 @@ import io.axiswright.engine.enclosure.EnclosureResult;
 import io.axiswright.engine.energy.EnergyResult;
 import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.harmonic.HarmonicResult;
 import io.axiswright.engine.mounting.MountingResult;
 import io.axiswright.engine.stopping.StoppingResult;
 import io.axiswright.engine.supply.SupplyResult;
@@ -35,6 +36,7 @@ import org.jspecify.annotations.Nullable;
  * @param containment the stated routes of the power cables: fill, bends and glands
  * @param enclosures the stated enclosures: losses, and the temperature they give
  * @param energy what the machine takes in a year, and what that costs; absent if the design does not say how much it runs
+ * @param harmonics harmonic currents and their distortion at the point of common coupling; absent if the design names none
  * @param faults short-circuit currents, and what devices, conductors and loads make of them
  * @param mounting fastening and fit of the drive units
  * @param billOfMaterials everything to be bought
@@ -56,6 +58,7 @@ public record StudyResult(
         ContainmentResult containment,
         EnclosureResult enclosures,
         @Nullable EnergyResult energy,
+        @Nullable HarmonicResult harmonics,
         FaultResult faults,
         MountingResult mounting,
         BillResult billOfMaterials,
@@ -83,6 +86,7 @@ public record StudyResult(
                 containment,
                 enclosures,
                 energy,
+                harmonics,
                 faults,
                 mounting,
                 billOfMaterials,

@@ -25,6 +25,8 @@ import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.fault.FaultStudy;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.harmonic.HarmonicResult;
+import io.axiswright.engine.harmonic.HarmonicStudy;
 import io.axiswright.engine.motion.CycleCheck;
 import io.axiswright.engine.mounting.MountingCheck;
 import io.axiswright.engine.mounting.MountingResult;
@@ -60,6 +62,8 @@ final class StudyRun {
     private final Once<CircuitConductoring> conductoring = new Once<>(this::sizeConductors);
     private final Once<ContainmentResult> containment = new Once<>(this::checkContainment);
     private final Once<EnclosureResult> enclosures = new Once<>(this::balanceHeat);
+    private final Once<MeanPowers> meanPowers = new Once<>(() -> new MeanPowers(this));
+    private final Once<HarmonicResult> harmonics = new Once<>(this::studyHarmonics);
     private final Once<EnergyResult> energy = new Once<>(this::balanceEnergy);
     private final Once<FaultResult> faults = new Once<>(this::studyFaults);
     private final Once<MountingResult> mounting = new Once<>(this::checkMounting);
@@ -163,6 +167,11 @@ final class StudyRun {
         return new EnergyBalance().balance(EnergyParts.request(this, Objects.requireNonNull(design().operation())));
     }
 
+    private HarmonicResult studyHarmonics() {
+        return new HarmonicStudy()
+                .study(HarmonicParts.request(this, Objects.requireNonNull(design().commonCoupling())));
+    }
+
     private FaultResult studyFaults() {
         return new FaultStudy()
                 .study(new FaultParts(request, stock, supplyRequest(), conductoring()).request(supply()));
@@ -244,6 +253,16 @@ final class StudyRun {
     @Nullable
     EnergyResult energy() {
         return design().operation() == null ? null : energy.get();
+    }
+
+    MeanPowers meanPowers() {
+        return meanPowers.get();
+    }
+
+    /** Harmonic currents; none where the design does not say where they are held against limits. */
+    @Nullable
+    HarmonicResult harmonics() {
+        return design().commonCoupling() == null ? null : harmonics.get();
     }
 
     FaultResult faults() {
