@@ -13,6 +13,7 @@ import java.util.List;
  * @param catalogue what can be bought, and what each item needs beside it
  * @param catalogueSource how the caller gave it, for pointers
  * @param demands what the other disciplines ask for, before any item's own needs
+ * @param askers the parts of the design that the catalogue's demand rules are held against; none are needed without rules
  * @param networkUnplanned whether a control network is wanted but has no layout, so that nothing of it is demanded
  * @param spares what spare parts to buy beside them
  * @param connections what its cables join, for the closing check
@@ -22,6 +23,7 @@ public record BillRequest(
         Catalogue catalogue,
         CatalogueSource catalogueSource,
         @Count(max = 100000) List<Demand> demands,
+        List<Asker> askers,
         boolean networkUnplanned,
         @Count(max = 32) List<SpareRule> spares,
         Connections connections,
@@ -38,6 +40,7 @@ public record BillRequest(
                 catalogue,
                 catalogueSource,
                 demands,
+                List.of(),
                 false,
                 spares,
                 Connections.NONE,

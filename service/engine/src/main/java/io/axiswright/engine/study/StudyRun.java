@@ -164,6 +164,7 @@ final class StudyRun {
                         catalogue(),
                         request.catalogueSource(),
                         new DemandCollection(this).demands(),
+                        AskerParts.of(this),
                         topology().method() == LayoutMethod.NONE,
                         design().spareRules(),
                         ConnectionParts.of(this),
