@@ -48,7 +48,7 @@ public final class BillMaking {
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }
-        var pricing = new Pricing(request.catalogue());
+        var pricing = new Pricing(request);
         var rules = new DemandRules(request, id -> offer(offers, id).item());
         var demands = Stream.concat(request.demands().stream(), rules.demands().stream())
                 .toList();

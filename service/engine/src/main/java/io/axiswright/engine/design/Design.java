@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param installation how circuits are run; needed for supply, conductors and the bill
  * @param wiring what else is to be known of its wiring, for the bill; all as {@link Wiring} says if absent
  * @param spares what spare parts to buy with the machine, one rule for a kind of item; none if absent
+ * @param margins what margins the lines of the bill are sold at; the bill has no sale prices if absent
  */
 public record Design(
         String name,
@@ -28,7 +29,8 @@ public record Design(
         @Nullable ControlPower controlPower,
         @Nullable Installation installation,
         @Nullable Wiring wiring,
-        @Count(max = 32) @Nullable List<SpareRule> spares) {
+        @Count(max = 32) @Nullable List<SpareRule> spares,
+        @Count(max = 64) @Nullable List<MarginRule> margins) {
 
     /** A design without spare parts. */
     public Design(
@@ -41,12 +43,17 @@ public record Design(
             @Nullable ControlPower controlPower,
             @Nullable Installation installation,
             @Nullable Wiring wiring) {
-        this(name, site, mains, axes, stopZones, network, controlPower, installation, wiring, null);
+        this(name, site, mains, axes, stopZones, network, controlPower, installation, wiring, null, null);
     }
 
     /** Its rules of spare parts, be they absent or none. */
     public List<SpareRule> spareRules() {
         return spares == null ? List.of() : spares;
+    }
+
+    /** Its rules of margins, be they absent or none. */
+    public List<MarginRule> marginRules() {
+        return margins == null ? List.of() : margins;
     }
 
     /** A design that says nothing of its wiring and is without spare parts. */
@@ -59,6 +66,6 @@ public record Design(
             @Nullable Network network,
             @Nullable ControlPower controlPower,
             @Nullable Installation installation) {
-        this(name, site, mains, axes, stopZones, network, controlPower, installation, null, null);
+        this(name, site, mains, axes, stopZones, network, controlPower, installation, null, null, null);
     }
 }

@@ -51,6 +51,7 @@ public final class DesignCheck {
         checkEnclosures(design.installation());
         checkWiring(design.wiring());
         checkSpares(design.spareRules());
+        checkMargins(design.marginRules());
         return List.copyOf(faults);
     }
 
@@ -282,6 +283,19 @@ public final class DesignCheck {
                         FaultCode.INCONSISTENT,
                         "There is a rule for spares of " + rules.get(k).kind() + " already.",
                         "each kind once");
+            }
+        }
+    }
+
+    private void checkMargins(List<MarginRule> rules) {
+        for (int k = 0; k < rules.size(); k++) {
+            MarginRule rule = rules.get(k);
+            if (rules.subList(0, k).stream().anyMatch(r -> r.kind() == rule.kind() && r.lines() == rule.lines())) {
+                fault(
+                        "/margins/" + k,
+                        FaultCode.INCONSISTENT,
+                        "There is a margin for the same items and lines already.",
+                        "each kind and lines together once");
             }
         }
     }

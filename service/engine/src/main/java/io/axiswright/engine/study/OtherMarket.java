@@ -39,7 +39,8 @@ public record OtherMarket(
                         design.controlPower(),
                         installation == null ? design.installation() : installation,
                         design.wiring(),
-                        design.spares()),
+                        design.spares(),
+                        design.margins()),
                 here.catalogueSource());
     }
 

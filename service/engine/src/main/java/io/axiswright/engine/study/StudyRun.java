@@ -167,6 +167,7 @@ final class StudyRun {
                         AskerParts.of(this),
                         topology().method() == LayoutMethod.NONE,
                         design().spareRules(),
+                        design().marginRules(),
                         ConnectionParts.of(this),
                         wiring()));
     }
