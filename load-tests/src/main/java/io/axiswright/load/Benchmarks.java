@@ -8,7 +8,7 @@ import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** Runs what it is told to, {@code study}, {@code scaling}, {@code braking}, {@code choosing}, {@code conductors}, {@code http} or {@code all}; fails if a ratio is missed. */
+/** Runs what it is told to, {@code study}, {@code scaling}, {@code braking}, {@code choosing}, {@code conductors}, {@code bill}, {@code http} or {@code all}; fails if a ratio is missed. */
 final class Benchmarks {
 
     private Benchmarks() {}
@@ -20,6 +20,7 @@ final class Benchmarks {
             case "braking" -> BrakingRatio.holds();
             case "choosing" -> ChoosingRatio.holds();
             case "conductors" -> ConductorScaling.holds();
+            case "bill" -> BillScaling.holds();
             case "http" -> HttpRatio.holds();
             case "causes" -> CausesRatio.holds();
             case "all" -> all();
@@ -34,6 +35,7 @@ final class Benchmarks {
                 & BrakingRatio.holds()
                 & ChoosingRatio.holds()
                 & ConductorScaling.holds()
+                & BillScaling.holds()
                 & HttpRatio.holds()
                 & ScalingCheck.holds();
     }

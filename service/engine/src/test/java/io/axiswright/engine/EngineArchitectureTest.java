@@ -27,6 +27,7 @@ class EngineArchitectureTest {
             "cutting",
             "finding",
             "design",
+            "condition",
             "motion",
             "catalogue",
             "standard",

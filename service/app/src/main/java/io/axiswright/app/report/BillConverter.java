@@ -2,6 +2,8 @@ package io.axiswright.app.report;
 
 import io.axiswright.engine.bill.BillResult;
 import java.io.IOException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +47,7 @@ final class BillConverter implements HttpMessageConverter<BillResult> {
     @Override
     public void write(BillResult bill, @Nullable MediaType mediaType, HttpOutputMessage message) throws IOException {
         BillFormat format = format(mediaType).orElseThrow();
-        byte[] bytes = format.write(bill);
+        byte[] bytes = format.write(bill, LocalDate.now(ZoneOffset.UTC));
         var headers = message.getHeaders();
         headers.setContentType(format.type());
         headers.setContentLength(bytes.length);

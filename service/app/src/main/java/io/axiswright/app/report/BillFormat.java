@@ -2,20 +2,21 @@ package io.axiswright.app.report;
 
 import io.axiswright.app.wire.RecordWriter;
 import io.axiswright.engine.bill.BillResult;
-import java.util.function.Function;
+import java.time.LocalDate;
+import java.util.function.BiFunction;
 import org.springframework.http.MediaType;
 
 /** The forms a bill can be had in; where the caller asks for nothing, the first. */
 enum BillFormat {
-    JSON(MediaType.APPLICATION_JSON_VALUE, RecordWriter::write),
-    CSV(BillFormats.CSV, BillCsv::write),
-    XLSX(BillFormats.XLSX, BillWorkbook::write),
+    JSON(MediaType.APPLICATION_JSON_VALUE, (bill, _) -> RecordWriter.write(bill)),
+    CSV(BillFormats.CSV, (bill, _) -> BillCsv.write(bill)),
+    XLSX(BillFormats.XLSX, (bill, _) -> BillWorkbook.write(bill)),
     UBL(BillFormats.XML, BillQuotation::write);
 
     private final MediaType type;
-    private final Function<BillResult, byte[]> writing;
+    private final BiFunction<BillResult, LocalDate, byte[]> writing;
 
-    BillFormat(String type, Function<BillResult, byte[]> writing) {
+    BillFormat(String type, BiFunction<BillResult, LocalDate, byte[]> writing) {
         this.type = MediaType.valueOf(type);
         this.writing = writing;
     }
@@ -24,7 +25,8 @@ enum BillFormat {
         return type;
     }
 
-    byte[] write(BillResult bill) {
-        return writing.apply(bill);
+    /** The bill as it is on that day. */
+    byte[] write(BillResult bill, LocalDate day) {
+        return writing.apply(bill, day);
     }
 }

@@ -3,21 +3,24 @@ package io.axiswright.app.report;
 import io.axiswright.app.wire.RecordWriter;
 import io.axiswright.engine.bill.BillLine;
 import io.axiswright.engine.bill.BillResult;
+import io.axiswright.engine.bill.SalePrice;
+import io.axiswright.engine.bill.SaleTotal;
 import io.axiswright.engine.quantity.Money;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A bill as a quotation of OASIS UBL 2.3, with UN/CEFACT Recommendation 20 unit codes. It offers what is bought and what comes
- * along without charge, in the quantities to order, at the catalogue's prices; who offers it is for the sender to fill in.
+ * along without charge, in the quantities to order, at the sale prices where the design states margins and at the catalogue's prices
+ * otherwise; who offers it is for the sender to fill in.
  */
 final class BillQuotation {
 
@@ -28,19 +31,22 @@ final class BillQuotation {
     private static final int ID_DIGITS = 16;
 
     private final BillResult bill;
+    private final LocalDate issued;
     private final XMLStreamWriter xml;
 
-    private BillQuotation(BillResult bill, XMLStreamWriter xml) {
+    private BillQuotation(BillResult bill, LocalDate issued, XMLStreamWriter xml) {
         this.bill = bill;
+        this.issued = issued;
         this.xml = xml;
     }
 
-    static byte[] write(BillResult bill) {
+    /** The bill, issued on that day. */
+    static byte[] write(BillResult bill, LocalDate issued) {
         var bytes = new ByteArrayOutputStream();
         try {
             XMLStreamWriter xml =
                     XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(bytes, StandardCharsets.UTF_8.name());
-            new BillQuotation(bill, xml).document();
+            new BillQuotation(bill, issued, xml).document();
             xml.close();
         } catch (XMLStreamException e) {
             throw new IllegalStateException(e);
@@ -58,14 +64,16 @@ final class BillQuotation {
         xml.writeNamespace("cbc", BASIC);
         text("UBLVersionID", "2.3");
         text("ID", id());
-        text("IssueDate", LocalDate.now(ZoneOffset.UTC).toString());
+        text("IssueDate", issued.toString());
         notes();
         text("PricingCurrencyCode", bill.currency());
         text("LineCountNumeric", Integer.toString(lines.size()));
         xml.writeEmptyElement("cac", "SellerSupplierParty", AGGREGATE);
         open("QuotedMonetaryTotal");
-        amount("LineExtensionAmount", bill.required().total());
-        amount("PayableAmount", bill.required().total());
+        @Nullable SaleTotal sale = bill.required().sale();
+        Money total = sale == null ? bill.required().total() : sale.total();
+        amount("LineExtensionAmount", total);
+        amount("PayableAmount", total);
         close();
         for (int k = 0; k < lines.size(); k++) {
             line(k + 1, lines.get(k));
@@ -108,12 +116,15 @@ final class BillQuotation {
         xml.writeAttribute("unitCode", line.unitCode());
         xml.writeCharacters(line.orderQuantity().toPlainString());
         xml.writeEndElement();
-        if (line.linePrice() != null) {
-            amount("LineExtensionAmount", line.linePrice());
+        @Nullable SalePrice sale = line.sale();
+        @Nullable Money linePrice = sale == null ? line.linePrice() : sale.linePrice();
+        @Nullable Money unitPrice = sale == null ? line.unitPrice() : sale.unitPrice();
+        if (linePrice != null) {
+            amount("LineExtensionAmount", linePrice);
         }
-        if (line.unitPrice() != null) {
+        if (unitPrice != null) {
             open("Price");
-            amount("PriceAmount", line.unitPrice());
+            amount("PriceAmount", unitPrice);
             close();
         }
         open("Item");

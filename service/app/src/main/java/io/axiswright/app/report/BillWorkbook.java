@@ -2,6 +2,7 @@ package io.axiswright.app.report;
 
 import io.axiswright.engine.bill.BillResult;
 import io.axiswright.engine.bill.BillSection;
+import io.axiswright.engine.bill.SaleTotal;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -41,7 +42,16 @@ final class BillWorkbook {
     }
 
     private static void totals(Worksheet sheet, BillResult bill) {
-        headings(sheet, List.of("section", "total", "currency", "massKilograms", "linesWithoutMass"));
+        headings(
+                sheet,
+                List.of(
+                        "section",
+                        "total",
+                        "currency",
+                        "massKilograms",
+                        "linesWithoutMass",
+                        "saleTotal",
+                        "marginTotal"));
         Map<String, BillSection> sections = new LinkedHashMap<>();
         sections.put("required", bill.required());
         sections.put("optional", bill.optional());
@@ -53,6 +63,9 @@ final class BillWorkbook {
             put(sheet, row, 2, bill.currency());
             put(sheet, row, 3, BigDecimal.valueOf(section.getValue().mass().si()));
             put(sheet, row, 4, BigDecimal.valueOf(section.getValue().linesWithoutMass()));
+            @Nullable SaleTotal sale = section.getValue().sale();
+            put(sheet, row, 5, sale == null ? null : sale.total().amount());
+            put(sheet, row, 6, sale == null ? null : sale.margin().amount());
             row++;
         }
     }

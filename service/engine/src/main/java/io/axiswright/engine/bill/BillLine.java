@@ -25,7 +25,9 @@ import org.jspecify.annotations.Nullable;
  * @param unitCode UN/CEFACT Recommendation 20 common code of that unit
  * @param unitPrice price of one unit where so much is ordered; absent if on request or not for us to charge
  * @param linePrice unit price times {@code orderQuantity}, each line rounded half up to the currency's minor unit; absent if on request
- * @param mass mass of {@code orderQuantity}, without packaging; absent if unknown
+ * @param sale what the line is sold for; absent where the design states no margins, for lines without a price, and for what is
+ *     not charged
+ * @param mass mass of {@code orderQuantity}, without packaging, rounded to milligrams; absent if unknown
  * @param leadTime time from the order to the delivery; absent if unknown
  * @param demands the reasons that put it there, in the order of the request's demands
  */
@@ -41,6 +43,7 @@ public record BillLine(
         String unitCode,
         @Nullable Money unitPrice,
         @Nullable Money linePrice,
+        @Nullable SalePrice sale,
         @Bounds(min = 0) @Nullable Mass mass,
         @Bounds(min = 0) @Nullable Time leadTime,
         List<LineDemand> demands) {

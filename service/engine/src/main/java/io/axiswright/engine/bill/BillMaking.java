@@ -1,5 +1,6 @@
 package io.axiswright.engine.bill;
 
+import io.axiswright.engine.catalogue.DemandRuleCheck;
 import io.axiswright.engine.catalogue.SaleTermsCheck;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Fault;
@@ -32,7 +33,7 @@ public final class BillMaking {
             .thenComparing(Explosion.Key::kind);
 
     /**
-     * Follows every demand's needs to the end, joins them to lines and prices them.
+     * Follows every demand's needs, and the catalogue's rules, to the end, joins them to lines and prices them.
      *
      * @throws InvalidDesign if a demand or need names an unknown item, needs lead in a circle, an id is used twice, a
      *     price is in another currency than the catalogue's, terms of sale contradict themselves, or a quantity is not
@@ -40,15 +41,19 @@ public final class BillMaking {
      */
     public BillResult make(BillRequest request) {
         var faults = new ArrayList<Fault>();
-        var offers = NeedGraph.read(request, faults);
+        var offers = Offers.read(request, faults);
         faults.addAll(SaleTermsCheck.faults(request.catalogue(), request.catalogueSource()::pointer));
+        faults.addAll(DemandRuleCheck.faults(request.catalogue(), request.catalogueSource()::pointer));
         checkDemands(request.demands(), offers, faults);
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }
-        var pricing = new Pricing(request.catalogue());
-        var asked = new Explosion(offers)
-                .of(request.demands()).entrySet().stream()
+        var pricing = new Pricing(request);
+        var rules = new DemandRules(request, id -> offer(offers, id).item());
+        var demands = Stream.concat(request.demands().stream(), rules.demands().stream())
+                .toList();
+        var asked = new Explosion(offers, rules)
+                .of(demands).entrySet().stream()
                         .sorted(Map.Entry.comparingByKey(LINE_ORDER))
                         .map(entry -> new Draft(
                                 entry.getKey().offer().item(), entry.getKey().kind(), entry.getValue()))
@@ -79,8 +84,12 @@ public final class BillMaking {
                 List.copyOf(cuts.values()),
                 ClosingAudit.of(request, lines, cuts),
                 ConnectionAudit.of(request.connections(), request.catalogue(), lines),
-                findings(request, unpriced, lines.size(), cuts.values(), offers),
+                findings(request, lines, unpriced, cuts.values(), offers, rules),
                 derivations(lines, cuts));
+    }
+
+    private static Offer offer(Map<String, Offer> offers, String item) {
+        return Objects.requireNonNull(offers.get(item));
     }
 
     private static void checkDemands(List<Demand> demands, Map<String, Offer> offers, List<Fault> faults) {
@@ -125,29 +134,28 @@ public final class BillMaking {
 
     private static List<Finding> findings(
             BillRequest request,
+            List<BillLine> lines,
             List<BillLine> unpriced,
-            int lines,
             Collection<CutList> cuts,
-            Map<String, Offer> offers) {
+            Map<String, Offer> offers,
+            DemandRules rules) {
         var findings = new ArrayList<Finding>();
         if (request.networkUnplanned()) {
             findings.add(FindingCode.BILL_NETWORK_MISSING.at(
                     "the control network", "/design/network", "completeness", null, null));
         }
         findings.addAll(request.wiring().findings());
+        findings.addAll(rules.findings(request.catalogueSource()));
+        findings.addAll(Exclusions.findings(request, lines));
         var counts = unpriced.stream()
                 .collect(Collectors.groupingBy(BillLine::item, LinkedHashMap::new, Collectors.counting()));
         counts.forEach((item, count) -> findings.add(FindingCode.BILL_ITEM_WITHOUT_PRICE.at(
-                item,
-                Objects.requireNonNull(offers.get(item)).pointer(),
-                PRACTICE,
-                new Ratio(count),
-                new Ratio(lines))));
+                item, offer(offers, item).pointer(), PRACTICE, new Ratio(count), new Ratio(lines.size()))));
         for (CutList cut : cuts) {
             cut.longerThanReel()
                     .forEach(piece -> findings.add(FindingCode.BILL_PIECE_LONGER_THAN_REEL.at(
                             cut.item() + " of " + piece.asker(),
-                            Objects.requireNonNull(offers.get(cut.item())).pointer(),
+                            offer(offers, cut.item()).pointer(),
                             PRACTICE,
                             new Length(piece.length().si() + cut.cutAllowance().si()),
                             cut.reelLength())));

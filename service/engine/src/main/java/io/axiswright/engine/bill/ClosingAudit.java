@@ -12,12 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Proves a finished bill from its lines alone. It explodes nothing: it writes down every reason a line says it has, then
- * strikes out one for each demand of the request and one for each need of an item that stands on a line, and sees whether
- * any is lacking or left over.
+ * strikes out one for each demand and one for each need of an item that stands on a line and each rule that counts it, and sees
+ * whether any is lacking or left over.
  */
 final class ClosingAudit {
 
@@ -29,12 +30,15 @@ final class ClosingAudit {
             String asker,
             String pointer,
             String reason,
+            @Nullable String rule,
             BigDecimal quantity) {}
 
     /** What one demand of the request asks of one line. */
     private record Share(int number, String line) {}
 
     private final List<Demand> demands;
+    private final DemandRules rules;
+    private final SpareAudit spares;
     private final Map<String, Item> items = new HashMap<>();
     private final Map<String, BillLine> byId = new HashMap<>();
     private final Map<Reason, Integer> open = new LinkedHashMap<>();
@@ -42,22 +46,26 @@ final class ClosingAudit {
     private final List<String> gaps = new ArrayList<>();
 
     private ClosingAudit(BillRequest request, Map<String, CutList> cuts) {
-        this.demands = request.demands();
         this.cuts = cuts;
         request.catalogue().items().forEach(item -> items.put(item.id(), item));
+        this.rules = new DemandRules(request, id -> Objects.requireNonNull(items.get(id)));
+        this.demands = Stream.concat(request.demands().stream(), rules.demands().stream())
+                .toList();
+        this.spares = new SpareAudit(request);
     }
 
     /** Checks the lines of all sections against the request. */
     static ClosingCheck of(BillRequest request, List<BillLine> lines, Map<String, CutList> cuts) {
-        return new ClosingAudit(request, cuts).check(lines, new SpareAudit(request, lines));
+        return new ClosingAudit(request, cuts).check(lines);
     }
 
-    private ClosingCheck check(List<BillLine> lines, SpareAudit spares) {
+    private ClosingCheck check(List<BillLine> lines) {
         var shares = new LinkedHashMap<Share, BigDecimal>();
         int balanced = 0;
         for (var line : lines) {
             byId.put(line.id(), line);
             balanced += balances(line) ? 1 : 0;
+            spares.note(line);
             if (line.kind() != LineKind.SPARE) {
                 writeDown(line, shares);
             }
@@ -65,6 +73,7 @@ final class ClosingAudit {
         int demandsMet = strikeDemands();
         var needs = strikeNeeds(shares);
         int demanded = countDemanded(lines);
+        spares.check(items);
         gaps.addAll(spares.gaps());
         return new ClosingCheck(
                 demands.size(),
@@ -82,7 +91,8 @@ final class ClosingAudit {
     private void writeDown(BillLine line, Map<Share, BigDecimal> shares) {
         for (var d : line.demands()) {
             open.merge(
-                    new Reason(d.number(), line.id(), d.via(), d.asker(), d.pointer(), d.reason(), d.quantity()),
+                    new Reason(
+                            d.number(), line.id(), d.via(), d.asker(), d.pointer(), d.reason(), d.rule(), d.quantity()),
                     1,
                     Integer::sum);
             shares.merge(new Share(d.number(), line.id()), d.quantity(), BigDecimal::add);
@@ -128,7 +138,8 @@ final class ClosingAudit {
         for (int k = 0; k < demands.size(); k++) {
             var d = demands.get(k);
             var id = BillLine.id(LineKind.of(d.kind()), d.item());
-            met += strike(new Reason(k, id, null, d.asker(), d.pointer(), d.reason(), Rules.plain(d.quantity())))
+            met += strike(new Reason(
+                            k, id, null, d.asker(), d.pointer(), d.reason(), d.rule(), Rules.plain(d.quantity())))
                     ? 1
                     : 0;
         }
@@ -139,6 +150,9 @@ final class ClosingAudit {
     private int[] strikeNeeds(Map<Share, BigDecimal> shares) {
         var counts = new int[2];
         shares.forEach((share, quantity) -> {
+            if (share.number() >= demands.size()) {
+                return; // there is no such demand, and so it has no needs; the reason that names it stays open
+            }
             var demand = demands.get(share.number());
             var line = Objects.requireNonNull(byId.get(share.line()));
             for (Need need : item(line).needs()) {
@@ -152,10 +166,27 @@ final class ClosingAudit {
                                     demand.asker(),
                                     demand.pointer(),
                                     need.reason(),
+                                    null,
                                     Rules.times(quantity, need)))
                             ? 1
                             : 0;
                 }
+            }
+            for (var rule : rules.shares(item(line), demand)) {
+                counts[0]++;
+                counts[1] += strike(new Reason(
+                                share.number(),
+                                BillLine.id(
+                                        Rules.kind(line.kind(), rule.rule().kind()),
+                                        rule.item().id()),
+                                line.id(),
+                                demand.asker(),
+                                demand.pointer(),
+                                rule.rule().reason(),
+                                rule.rule().id(),
+                                Rules.plain(quantity.multiply(rule.perUnit()))))
+                        ? 1
+                        : 0;
             }
         });
         return counts;

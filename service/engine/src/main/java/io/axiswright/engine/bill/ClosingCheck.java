@@ -5,9 +5,9 @@ import java.util.List;
 /**
  * The proof that nothing is forgotten and nothing is there without a reason, taken from the finished lines.
  *
- * @param demands demands of the request
+ * @param demands demands of the design and of the demand rules that count its parts
  * @param demandsMet how many of them stand on a line with their whole quantity
- * @param needs needs that hold for the items on the lines, counted per demand they go back to
+ * @param needs needs of the items on the lines, and demand rules that count them, that hold; counted per demand they go back to
  * @param needsMet how many of them stand on a line with their whole quantity
  * @param lines lines of the bill
  * @param linesDemanded how many of them have demands, every one of which goes back to the request or to a need

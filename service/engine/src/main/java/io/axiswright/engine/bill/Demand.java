@@ -6,6 +6,7 @@ import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One item asked for by a part of the design.
@@ -17,6 +18,7 @@ import java.util.List;
  * @param reason why, in words a buyer understands
  * @param pointer JSON Pointer, in the request, to what asks or what it follows from
  * @param conditions the conditions that hold for the asker; they decide the CONDITIONAL needs of all that follows
+ * @param rule id of the catalogue's demand rule that asks; absent if the design does
  */
 public record Demand(
         String item,
@@ -25,4 +27,18 @@ public record Demand(
         String asker,
         String reason,
         String pointer,
-        @Count(max = 16) List<DemandCondition> conditions) {}
+        @Count(max = 16) List<DemandCondition> conditions,
+        @Nullable String rule) {
+
+    /** A demand of the design. */
+    public Demand(
+            String item,
+            BigDecimal quantity,
+            NeedKind kind,
+            String asker,
+            String reason,
+            String pointer,
+            List<DemandCondition> conditions) {
+        this(item, quantity, kind, asker, reason, pointer, conditions, null);
+    }
+}

@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Follows the needs of each demand down to items that need nothing. Items are taken in an order in which each stands
+ * Follows the needs of each demand, and the rules that count what it brings, down to items that bring nothing more. Items are taken in an order in which each stands
  * before what it needs, so each is met once, with its whole quantity; the cost is that of the answer, however many ways
  * lead to an item.
  */
@@ -33,11 +33,13 @@ final class Explosion {
     }
 
     private final Map<String, Offer> offers;
+    private final DemandRules rules;
     private final Map<Integer, Offer> byRank = new HashMap<>();
     private final Map<Key, List<LineDemand>> lines = new HashMap<>();
 
-    Explosion(Map<String, Offer> offers) {
+    Explosion(Map<String, Offer> offers, DemandRules rules) {
         this.offers = offers;
+        this.rules = rules;
         offers.values().forEach(offer -> byRank.put(offer.rank(), offer));
     }
 
@@ -58,14 +60,36 @@ final class Explosion {
                 Rules.plain(demand.quantity()),
                 demand.reason(),
                 null,
+                demand.rule(),
                 open);
         for (var at = open.pollFirstEntry(); at != null; at = open.pollFirstEntry()) {
             var parent = new Key(offer(at.getKey() / KINDS.length), KINDS[at.getKey() % KINDS.length]);
             for (var need : parent.offer().item().needs()) {
                 if (Rules.holds(need, demand)) {
                     var child = key(need.item(), Rules.kind(parent.kind(), need.kind()));
-                    ask(number, demand, child, Rules.times(at.getValue(), need), need.reason(), parent.lineId(), open);
+                    ask(
+                            number,
+                            demand,
+                            child,
+                            Rules.times(at.getValue(), need),
+                            need.reason(),
+                            parent.lineId(),
+                            null,
+                            open);
                 }
+            }
+            for (var share : rules.shares(parent.offer().item(), demand)) {
+                ask(
+                        number,
+                        demand,
+                        key(
+                                share.item().id(),
+                                Rules.kind(parent.kind(), share.rule().kind())),
+                        Rules.plain(at.getValue().multiply(share.perUnit())),
+                        share.rule().reason(),
+                        parent.lineId(),
+                        share.rule().id(),
+                        open);
             }
         }
     }
@@ -77,9 +101,10 @@ final class Explosion {
             BigDecimal quantity,
             String reason,
             @Nullable String via,
+            @Nullable String rule,
             TreeMap<Integer, BigDecimal> open) {
         lines.computeIfAbsent(key, _ -> new ArrayList<>())
-                .add(new LineDemand(number, demand.asker(), quantity, reason, demand.pointer(), via));
+                .add(new LineDemand(number, demand.asker(), quantity, reason, demand.pointer(), via, rule));
         open.merge(key.offer().rank() * KINDS.length + key.kind().ordinal(), quantity, BigDecimal::add);
     }
 

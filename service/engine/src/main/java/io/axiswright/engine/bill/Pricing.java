@@ -21,11 +21,20 @@ import org.jspecify.annotations.Nullable;
  */
 final class Pricing {
 
+    /** Milligrams: what a mass in other units, or a sum of masses, differs by beyond is rounding. */
+    private static final int MASS_PLACES = 6;
+
     private final String currency;
+    private final int places;
+    private final Selling selling;
     private final Map<String, SaleTerms> terms = new HashMap<>();
 
-    Pricing(Catalogue catalogue) {
+    Pricing(BillRequest request) {
+        Catalogue catalogue = request.catalogue();
         this.currency = catalogue.currency();
+        // currencies without a minor unit (ISO 4217: none or not applicable) are rounded to whole units
+        this.places = Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
+        this.selling = new Selling(request.margins(), places);
         catalogue.saleTermsList().forEach(t -> terms.put(t.item(), t));
     }
 
@@ -62,9 +71,10 @@ final class Pricing {
                 unit.code(),
                 unitPrice,
                 linePrice,
+                selling.price(draft, unitPrice, orderQuantity),
                 sold == null || sold.mass() == null
                         ? null
-                        : new Mass(sold.mass().si() * orderQuantity.doubleValue()),
+                        : mass(kilograms(sold.mass()).multiply(orderQuantity)),
                 sold == null ? null : sold.leadTime(),
                 List.copyOf(draft.demands()));
     }
@@ -75,16 +85,26 @@ final class Pricing {
                 lines.stream().map(BillLine::linePrice).filter(Objects::nonNull).reduce(zero(), Money::plus);
         var masses = lines.stream().map(BillLine::mass).filter(Objects::nonNull).toList();
         return new BillSection(
-                lines, total, new Mass(masses.stream().mapToDouble(Mass::si).sum()), lines.size() - masses.size());
+                lines,
+                total,
+                selling.total(lines, total),
+                mass(masses.stream().map(Pricing::kilograms).reduce(BigDecimal.ZERO, BigDecimal::add)),
+                lines.size() - masses.size());
+    }
+
+    private static BigDecimal kilograms(Mass mass) {
+        return BigDecimal.valueOf(mass.si());
+    }
+
+    private static Mass mass(BigDecimal kilograms) {
+        return new Mass(kilograms.setScale(MASS_PLACES, RoundingMode.HALF_UP).doubleValue());
     }
 
     private Money zero() {
         return toMinorUnit(Money.zero(currency));
     }
 
-    /** Currencies without a minor unit (ISO 4217: none or not applicable) are rounded to whole units. */
     private Money toMinorUnit(Money money) {
-        int places = Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
         return new Money(money.amount().setScale(places, RoundingMode.HALF_UP), currency);
     }
 }

@@ -1,12 +1,15 @@
 package io.axiswright.engine.bill;
 
 import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.catalogue.Shelf;
 import io.axiswright.engine.design.SpareRule;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Proves the spare parts from the finished lines: every item that has a rule has its spares, and nothing else is spare. */
@@ -16,29 +19,35 @@ final class SpareAudit {
     private int wanted;
     private int met;
 
-    SpareAudit(BillRequest request, List<BillLine> lines) {
-        Map<String, BigDecimal> onMachine = new HashMap<>();
-        Map<String, BigDecimal> spare = new HashMap<>();
-        for (var line : lines) {
-            switch (line.kind()) {
-                case REQUIRED, CONDITIONAL -> onMachine.merge(line.item(), needed(line), BigDecimal::add);
-                case SPARE -> spare.merge(line.item(), needed(line), BigDecimal::add);
-                case OPTIONAL, CUSTOMER_SUPPLIED, NO_CHARGE -> {}
-            }
+    private final List<SpareRule> rules;
+    private final Map<String, BigDecimal> onMachine = new LinkedHashMap<>();
+    private final Map<String, BigDecimal> spare = new HashMap<>();
+
+    SpareAudit(BillRequest request) {
+        this.rules = request.spares();
+    }
+
+    /** Takes down what a line has of its item. */
+    void note(BillLine line) {
+        switch (line.kind()) {
+            case REQUIRED, CONDITIONAL -> onMachine.merge(line.item(), needed(line), BigDecimal::add);
+            case SPARE -> spare.merge(line.item(), needed(line), BigDecimal::add);
+            case OPTIONAL, CUSTOMER_SUPPLIED, NO_CHARGE -> {}
         }
-        request.catalogue()
-                .items()
-                .filter(item -> onMachine.containsKey(item.id()))
-                .forEach(item -> {
-                    for (SpareRule rule : request.spares()) {
-                        if (rule.kind() == Shelf.of(item).kind()) {
-                            compare(
-                                    item,
-                                    rule.spares(onMachine.getOrDefault(item.id(), BigDecimal.ZERO)),
-                                    spare.remove(item.id()));
-                        }
+    }
+
+    /** Compares what has been taken down with the rules. */
+    void check(Map<String, Item> items) {
+        if (!rules.isEmpty()) {
+            onMachine.forEach((id, needed) -> {
+                Item item = Objects.requireNonNull(items.get(id));
+                for (SpareRule rule : rules) {
+                    if (rule.kind() == Shelf.of(item).kind()) {
+                        compare(item, rule.spares(needed), spare.remove(id));
                     }
-                });
+                }
+            });
+        }
         spare.keySet().stream().sorted().forEach(id -> gaps.add("no rule asks for spares of " + id));
     }
 

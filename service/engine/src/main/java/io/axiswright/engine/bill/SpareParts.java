@@ -1,5 +1,6 @@
 package io.axiswright.engine.bill;
 
+import io.axiswright.engine.catalogue.Shelf;
 import io.axiswright.engine.design.ItemKind;
 import io.axiswright.engine.design.SpareRule;
 import java.math.BigDecimal;

@@ -1,7 +1,10 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.Count;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.SequencedMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -29,6 +32,8 @@ import org.jspecify.annotations.Nullable;
  * @param cableGlands cable glands; none if absent
  * @param disconnectors supply disconnecting devices; none if absent
  * @param saleTerms packs, minimum orders, price breaks, masses and lead times of items; all sold singly at one price if absent
+ * @param demandRules what a bill demands beside what the design asks for and what single items need; nothing if absent
+ * @param exclusions items that must not stand on one machine; none if absent
  */
 public record Catalogue(
         String name,
@@ -51,7 +56,9 @@ public record Catalogue(
         @Nullable List<BufferUnit> bufferUnits,
         @Nullable List<CableGland> cableGlands,
         @Nullable List<SupplyDisconnector> disconnectors,
-        @Nullable List<SaleTerms> saleTerms) {
+        @Nullable List<SaleTerms> saleTerms,
+        @Count(max = 1000) @Nullable List<DemandRule> demandRules,
+        @Count(max = 1000) @Nullable List<Exclusion> exclusions) {
 
     /** Without any of the members that may be absent. */
     public Catalogue(
@@ -91,6 +98,8 @@ public record Catalogue(
                 null,
                 null,
                 null,
+                null,
+                null,
                 null);
     }
 
@@ -122,6 +131,27 @@ public record Catalogue(
     /** Its terms of sale, be they absent or none. */
     public List<SaleTerms> saleTermsList() {
         return saleTerms == null ? List.of() : saleTerms;
+    }
+
+    /** Its demand rules, be they absent or none. */
+    public List<DemandRule> demandRuleList() {
+        return demandRules == null ? List.of() : demandRules;
+    }
+
+    /** Its exclusions, be they absent or none. */
+    public List<Exclusion> exclusionList() {
+        return exclusions == null ? List.of() : exclusions;
+    }
+
+    /** Every item by the JSON Pointer to it in the catalogue, in the order of {@link #items}. */
+    public SequencedMap<String, Item> places() {
+        var filled = new int[Shelf.values().length];
+        var places = new LinkedHashMap<String, Item>();
+        items().forEach(item -> {
+            Shelf shelf = Shelf.of(item);
+            places.put(shelf.place(filled[shelf.ordinal()]++), item);
+        });
+        return places;
     }
 
     /** Every item of every kind, in the order of the members and of each list. */

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a catalogue must not contradict itself in: ids are unique, prices are in its currency, curves rise in speed,
- * switching points and ranges are the right way round, terms of sale fit their items, and needs lead to items and never in a circle.
+ * switching points and ranges are the right way round, terms of sale and demand rules fit their items, and
+ * needs and rules lead to items and never in a circle.
  */
 public final class CatalogueCheck {
 
@@ -39,35 +40,15 @@ public final class CatalogueCheck {
 
     private List<Fault> run() {
         checkCurrency();
-        number("driveUnits", catalogue.driveUnits());
-        number("holdingBrakes", catalogue.holdingBrakes());
-        number("gateways", catalogue.gateways());
-        number("controlSupplies", catalogue.controlSupplies());
-        number("cableAssemblies", catalogue.cableAssemblies());
-        number("bulkCables", catalogue.bulkCables());
-        number("protectiveDevices", catalogue.protectiveDevices());
-        number("brakingUnits", catalogue.brakingUnits());
-        number("ventilationKits", catalogue.ventilationKits());
-        number("footKits", catalogue.footKits());
-        number("fasteningParts", catalogue.fasteningParts());
-        number("accessories", catalogue.accessories());
-        number("gearUnits", catalogue.gearStock());
-        number("outputProtections", catalogue.outputProtectionStock());
-        number("bufferUnits", catalogue.bufferStock());
-        number("cableGlands", catalogue.glandStock());
-        number("disconnectors", catalogue.disconnectorStock());
+        catalogue.places().forEach((place, item) -> {
+            byPointer.put(prefix + place, item);
+            pointerById.putIfAbsent(item.id(), prefix + place);
+        });
         byPointer.forEach(this::check);
         faults.addAll(SaleTermsCheck.faults(catalogue, place -> prefix + place));
-        faults.addAll(NeedCircles.faults(byPointer));
+        faults.addAll(DemandRuleCheck.faults(catalogue, place -> prefix + place));
+        faults.addAll(NeedOrder.of(catalogue, place -> prefix + place).circles());
         return List.copyOf(faults);
-    }
-
-    private void number(String member, List<? extends Item> items) {
-        for (int k = 0; k < items.size(); k++) {
-            String pointer = prefix + "/" + member + "/" + k;
-            byPointer.put(pointer, items.get(k));
-            pointerById.putIfAbsent(items.get(k).id(), pointer);
-        }
     }
 
     private void checkCurrency() {

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param spares what spare parts to buy with the machine, one rule for a kind of item; none if absent
  * @param operation how much it runs, for its energy and what that costs; neither is worked out if absent
  * @param commonCoupling where harmonic currents are held against limits; not studied if absent
+ * @param margins what margins the lines of the bill are sold at; the bill has no sale prices if absent
  */
 public record Design(
         String name,
@@ -32,9 +33,10 @@ public record Design(
         @Nullable Wiring wiring,
         @Count(max = 32) @Nullable List<SpareRule> spares,
         @Nullable Operation operation,
-        @Nullable CommonCoupling commonCoupling) {
+        @Nullable CommonCoupling commonCoupling,
+        @Count(max = 64) @Nullable List<MarginRule> margins) {
 
-    /** A design that says neither how much the machine runs nor where it is coupled to others. */
+    /** A design that says neither how much the machine runs nor where it is coupled to others, sold without margins. */
     public Design(
             String name,
             Site site,
@@ -46,7 +48,7 @@ public record Design(
             @Nullable Installation installation,
             @Nullable Wiring wiring,
             @Nullable List<SpareRule> spares) {
-        this(name, site, mains, axes, stopZones, network, controlPower, installation, wiring, spares, null, null);
+        this(name, site, mains, axes, stopZones, network, controlPower, installation, wiring, spares, null, null, null);
     }
 
     /** A design without spare parts. */
@@ -66,6 +68,11 @@ public record Design(
     /** Its rules of spare parts, be they absent or none. */
     public List<SpareRule> spareRules() {
         return spares == null ? List.of() : spares;
+    }
+
+    /** Its rules of margins, be they absent or none. */
+    public List<MarginRule> marginRules() {
+        return margins == null ? List.of() : margins;
     }
 
     /** A design that says nothing of its wiring and is without spare parts. */

@@ -53,6 +53,7 @@ public final class DesignCheck {
         checkWiring(design.wiring());
         checkSpares(design.spareRules());
         checkOperation(design.operation());
+        checkMargins(design.marginRules());
         return List.copyOf(faults);
     }
 
@@ -346,6 +347,19 @@ public final class DesignCheck {
                     FaultCode.MISSING,
                     "Cables cannot be weighed over a life without the price of the energy they lose.",
                     "the price of one kilowatt-hour, or no life");
+        }
+    }
+
+    private void checkMargins(List<MarginRule> rules) {
+        for (int k = 0; k < rules.size(); k++) {
+            MarginRule rule = rules.get(k);
+            if (rules.subList(0, k).stream().anyMatch(r -> r.kind() == rule.kind() && r.lines() == rule.lines())) {
+                fault(
+                        "/margins/" + k,
+                        FaultCode.INCONSISTENT,
+                        "There is a margin for the same items and lines already.",
+                        "each kind and lines together once");
+            }
         }
     }
 

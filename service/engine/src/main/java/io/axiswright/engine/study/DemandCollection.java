@@ -51,7 +51,7 @@ final class DemandCollection {
     }
 
     private void addAxis(String pointer, Axis axis, AxisDuty duty) {
-        String asker = "axis " + axis.id();
+        String asker = asker(axis);
         List<DemandCondition> conditions = conditions(axis, duty);
         add(duty.driveUnit(), asker, "moves the axis", pointer, conditions);
         add(duty.holdingBrake(), asker, "holds the load at rest", pointer, conditions);
@@ -65,9 +65,25 @@ final class DemandCollection {
         }
     }
 
-    private static List<DemandCondition> conditions(Axis axis, AxisDuty duty) {
+    /** What an axis is called where it asks. */
+    static String asker(Axis axis) {
+        return "axis " + axis.id();
+    }
+
+    /** What a branch circuit is called where it asks. */
+    static String asker(BranchCircuit circuit) {
+        return "circuit " + circuit.id();
+    }
+
+    /** Whether the drive unit of an axis stands on feet. */
+    static boolean onFeet(Axis axis) {
+        return axis.mounting() != null && axis.mounting().kind() == MountingKind.FOOT;
+    }
+
+    /** The conditions of needs that an axis meets. */
+    static List<DemandCondition> conditions(Axis axis, AxisDuty duty) {
         List<DemandCondition> conditions = new ArrayList<>();
-        if (axis.mounting() != null && axis.mounting().kind() == MountingKind.FOOT) {
+        if (onFeet(axis)) {
             conditions.add(DemandCondition.FOOT_MOUNTED);
         }
         if (duty.ventilationKit() != null) {
@@ -121,7 +137,7 @@ final class DemandCollection {
 
     private void addSupply() {
         for (BranchCircuit circuit : run.supply().circuits()) {
-            add(circuit.device(), "circuit " + circuit.id(), "protects the branch circuit", "/design/installation");
+            add(circuit.device(), asker(circuit), "protects the branch circuit", "/design/installation");
         }
         add(run.supply().feeder().device(), "feeder", "protects the feeder", "/design/installation");
         for (TransformerNeed transformer : run.supply().transformers()) {

@@ -41,7 +41,8 @@ public record OtherMarket(
                         design.wiring(),
                         design.spares(),
                         design.operation(),
-                        design.commonCoupling()),
+                        design.commonCoupling(),
+                        design.margins()),
                 here.catalogueSource());
     }
 

@@ -191,8 +191,10 @@ final class StudyRun {
                         catalogue(),
                         request.catalogueSource(),
                         new DemandCollection(this).demands(),
+                        AskerParts.of(this),
                         topology().method() == LayoutMethod.NONE,
                         design().spareRules(),
+                        design().marginRules(),
                         ConnectionParts.of(this),
                         wiring()));
     }

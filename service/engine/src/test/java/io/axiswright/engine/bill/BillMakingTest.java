@@ -217,8 +217,8 @@ class BillMakingTest {
                                 .containsExactly(
                                         tuple(FaultCode.DUPLICATE_ID, "/inlineCatalogue/accessories/3/id"),
                                         tuple(FaultCode.DANGLING_REFERENCE, "/inlineCatalogue/footKits/0/needs/0/item"),
-                                        tuple(FaultCode.CYCLIC_NEEDS, "/inlineCatalogue/accessories/1/needs/1"),
-                                        tuple(FaultCode.CYCLIC_NEEDS, "/inlineCatalogue/accessories/2/needs/0"),
+                                        tuple(FaultCode.CYCLIC_NEEDS, "/inlineCatalogue/accessories/1/needs/1/item"),
+                                        tuple(FaultCode.CYCLIC_NEEDS, "/inlineCatalogue/accessories/2/needs/0/item"),
                                         tuple(FaultCode.DANGLING_REFERENCE, "/demands/1/item"),
                                         tuple(FaultCode.OUT_OF_RANGE, "/demands/1/quantity")));
     }

@@ -40,6 +40,7 @@ class ClosingAuditTest {
                 line.unitCode(),
                 line.unitPrice(),
                 line.linePrice(),
+                line.sale(),
                 line.mass(),
                 line.leadTime(),
                 demands);

@@ -4,21 +4,37 @@ import static io.axiswright.engine.bill.Shop.demand;
 import static io.axiswright.engine.bill.Shop.need;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.engine.Copies;
+import io.axiswright.engine.bill.checker.PlainRules;
+import io.axiswright.engine.bill.checker.RandomRules;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.CatalogueSource;
+import io.axiswright.engine.catalogue.DemandBasis;
 import io.axiswright.engine.catalogue.DemandCondition;
 import io.axiswright.engine.catalogue.Need;
 import io.axiswright.engine.catalogue.NeedKind;
+import io.axiswright.engine.condition.Facts;
+import io.axiswright.engine.condition.FlagAttribute;
+import io.axiswright.engine.condition.QuantityAttribute;
+import io.axiswright.engine.condition.Reach;
+import io.axiswright.engine.condition.WordAttribute;
+import io.axiswright.engine.design.ItemKind;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Ratio;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Bills of generated catalogues against a plain recursive explosion, and what must not change them. */
@@ -55,11 +71,84 @@ class GeneratedBillTest {
                 default -> shop.accessory("i" + k, price, array);
             }
         }
+        addRules(shop, n, random);
         return shop.catalogue();
     }
 
+    /** Rules over parts of the design, over single items that bring later ones, and over kinds, which bring what leads nowhere. */
+    private static void addRules(Shop shop, int n, SplittableRandom random) {
+        shop.accessory("end-1", "0.75").accessory("end-2", null);
+        var rules = new RandomRules(random);
+        var all = IntStream.range(0, n).mapToObj(k -> "i" + k).toList();
+        for (int k = random.nextInt(4); k > 0; k--) {
+            shop.rule(rules.of(random.nextBoolean() ? DemandBasis.MACHINE : DemandBasis.AXIS, all));
+        }
+        for (int k = random.nextInt(4); k > 0; k--) {
+            int counted = random.nextInt(n - 1);
+            shop.rule(rules.counting(DemandBasis.ITEM, "i" + counted, all.subList(counted + 1, n)));
+        }
+        if (random.nextBoolean()) {
+            shop.rule(rules.counting(DemandBasis.LENGTH, ItemKind.BULK_CABLE, List.of("end-1", "end-2")));
+            shop.rule(rules.counting(DemandBasis.ITEM, ItemKind.FOOT_KIT, List.of("end-2", "end-1")));
+        }
+    }
+
+    /** The machine and the axes "asker0" to "asker7", with facts at random. */
+    private static List<Asker> askers(SplittableRandom random) {
+        var machine = new Facts(
+                Map.of(QuantityAttribute.AXES, new Ratio(random.nextInt(1, 12))),
+                Map.of(WordAttribute.CODE_BASIS, random.nextBoolean() ? "NFPA_79" : "IEC_60204_1"),
+                Set.of());
+        var askers = new ArrayList<Asker>();
+        askers.add(new Asker(Reach.MACHINE, "the machine", "/design", List.of(), machine));
+        for (int k = 0; k < 8; k++) {
+            var flags = Arrays.stream(FlagAttribute.values())
+                    .filter(_ -> random.nextBoolean())
+                    .collect(Collectors.toSet());
+            var own = new Facts(
+                    Map.of(QuantityAttribute.SPUR_LENGTH, new Length(random.nextInt(1, 12))), Map.of(), flags);
+            askers.add(new Asker(
+                    Reach.AXIS,
+                    "asker" + k,
+                    "/design/axes/" + k,
+                    List.of(CONDITIONS[random.nextInt(CONDITIONS.length)]),
+                    machine.and(own)));
+        }
+        return askers;
+    }
+
+    private static Map<String, Object> plain(Facts facts) {
+        Map<String, Object> plain = new HashMap<>();
+        facts.quantities().forEach((attribute, value) -> plain.put(attribute.name(), value.si()));
+        facts.words().forEach((attribute, word) -> plain.put(attribute.name(), word));
+        facts.flags().forEach(flag -> plain.put(flag.name(), true));
+        return plain;
+    }
+
+    /** What the rules over parts of the design ask for, each as a demand of its asker. */
+    private static List<Demand> ruled(Catalogue catalogue, List<Asker> askers) {
+        var ruled = new ArrayList<Demand>();
+        for (var rule : catalogue.demandRuleList()) {
+            for (var asker : askers) {
+                String item = PlainRules.item(rule, catalogue, plain(asker.facts()));
+                if (item != null && asker.reach().name().equals(rule.per().name())) {
+                    ruled.add(new Demand(
+                            item,
+                            BigDecimal.valueOf(rule.quantity()),
+                            rule.kind(),
+                            asker.name(),
+                            rule.reason(),
+                            asker.pointer(),
+                            asker.conditions()));
+                }
+            }
+        }
+        return ruled;
+    }
+
     private static List<Demand> demands(Catalogue catalogue, SplittableRandom random) {
-        int items = (int) catalogue.items().count();
+        int items = (int)
+                catalogue.items().filter(item -> item.id().startsWith("i")).count();
         return IntStream.range(0, random.nextInt(1, 8))
                 .mapToObj(k -> demand(
                         "asker" + k,
@@ -78,6 +167,7 @@ class GeneratedBillTest {
     private static void explode(
             Catalogue catalogue,
             Demand demand,
+            Map<String, Object> facts,
             String item,
             String kind,
             BigDecimal quantity,
@@ -87,20 +177,36 @@ class GeneratedBillTest {
             if (need.when() != null && !demand.conditions().contains(need.when())) {
                 continue;
             }
-            String below = need.kind().toString();
-            if (kind.equals("OPTIONAL")) {
-                below = "OPTIONAL";
-            } else if (kind.equals("CONDITIONAL") && below.equals("REQUIRED")) {
-                below = "CONDITIONAL";
-            }
             explode(
                     catalogue,
                     demand,
+                    facts,
                     need.item(),
-                    below,
+                    below(kind, need.kind()),
                     quantity.multiply(new BigDecimal(Double.toString(need.quantity()))),
                     sums);
         }
+        for (var rule : catalogue.demandRuleList()) {
+            var counted = PlainRules.counted(rule, catalogue.find(item).orElseThrow());
+            String brought = PlainRules.item(rule, catalogue, facts);
+            if (counted.signum() > 0 && brought != null) {
+                explode(
+                        catalogue,
+                        demand,
+                        facts,
+                        brought,
+                        below(kind, rule.kind()),
+                        quantity.multiply(counted).multiply(new BigDecimal(Double.toString(rule.quantity()))),
+                        sums);
+            }
+        }
+    }
+
+    private static String below(String kind, NeedKind need) {
+        if (kind.equals("OPTIONAL")) {
+            return "OPTIONAL";
+        }
+        return kind.equals("CONDITIONAL") && need == NeedKind.REQUIRED ? "CONDITIONAL" : need.toString();
     }
 
     private static Map<String, BigDecimal> quantities(BillResult bill) {
@@ -116,10 +222,22 @@ class GeneratedBillTest {
             var catalogue = catalogue(random);
             var demands = demands(catalogue, random);
             var expected = new HashMap<String, BigDecimal>();
-            demands.forEach(d -> explode(catalogue, d, d.item(), d.kind().toString(), d.quantity(), expected));
+            var askers = askers(random);
+            var all = Stream.concat(demands.stream(), ruled(catalogue, askers).stream())
+                    .toList();
+            var facts = askers.stream().collect(Collectors.toMap(Asker::name, a -> plain(a.facts())));
+            all.forEach(d -> explode(
+                    catalogue,
+                    d,
+                    Objects.requireNonNull(facts.get(d.asker())),
+                    d.item(),
+                    d.kind().toString(),
+                    d.quantity(),
+                    expected));
             expected.replaceAll((_, q) -> q.stripTrailingZeros());
 
-            var bill = new BillMaking().make(new BillRequest(catalogue, CatalogueSource.SENT, demands));
+            var bill = new BillMaking()
+                    .make(Copies.with(new BillRequest(catalogue, CatalogueSource.SENT, demands), "askers", askers));
 
             assertThat(quantities(bill)).as("seed %d", seed).isEqualTo(expected);
             assertThat(bill.closing().gaps()).as("seed %d", seed).isEmpty();
@@ -131,7 +249,7 @@ class GeneratedBillTest {
                             ClosingCheck::lines,
                             ClosingCheck::linesDemanded,
                             ClosingCheck::linesBalanced)
-                    .containsExactly(demands.size(), demands.size(), expected.size(), expected.size(), expected.size());
+                    .containsExactly(all.size(), all.size(), expected.size(), expected.size(), expected.size());
             assertThat(bill.closing().needsMet()).isEqualTo(bill.closing().needs());
         }
     }

@@ -141,8 +141,25 @@ class SaleTermsTest {
 
         var required = bill(shop, demand("a", "drive", "3", NeedKind.REQUIRED)).required();
 
-        assertThat(required.mass().si()).isCloseTo(12.65, org.assertj.core.data.Offset.offset(1e-12));
+        assertThat(required.mass().si()).isEqualTo(12.65);
         assertThat(required.linesWithoutMass()).isEqualTo(1);
+    }
+
+    /** Nine of 1.9 kg are 17.1 kg; in binary 9 · 1.9 is 17.099999999999998, and 0.1 + 0.2 is 0.30000000000000004. */
+    @Test
+    void massesAddUpAsOnPaper() {
+        var shop = new Shop("EUR").accessory("drive", "1").accessory("a", "1").accessory("b", "1");
+        shop.terms(new SaleTerms("drive", null, null, null, new Mass(1.9), null))
+                .terms(new SaleTerms("a", null, null, null, new Mass(0.1), null))
+                .terms(new SaleTerms("b", null, null, null, new Mass(0.2), null));
+
+        var drives = bill(shop, demand("x", "drive", "9", NeedKind.REQUIRED)).required();
+        var parts = bill(shop, demand("x", "a", "1", NeedKind.REQUIRED), demand("x", "b", "1", NeedKind.REQUIRED))
+                .required();
+
+        assertThat(drives.lines().getFirst().mass()).isEqualTo(new Mass(17.1));
+        assertThat(drives.mass()).isEqualTo(new Mass(17.1));
+        assertThat(parts.mass()).isEqualTo(new Mass(0.3));
     }
 
     /** The brake takes longest of what is required, the optional tool does not count, one line is unknown. */

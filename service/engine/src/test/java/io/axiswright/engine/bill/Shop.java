@@ -6,6 +6,8 @@ import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.DemandCondition;
+import io.axiswright.engine.catalogue.DemandRule;
+import io.axiswright.engine.catalogue.Exclusion;
 import io.axiswright.engine.catalogue.FootKit;
 import io.axiswright.engine.catalogue.Need;
 import io.axiswright.engine.catalogue.NeedKind;
@@ -28,6 +30,8 @@ final class Shop {
     private final List<FootKit> feet = new ArrayList<>();
     private final List<Accessory> accessories = new ArrayList<>();
     private final List<SaleTerms> terms = new ArrayList<>();
+    private final List<DemandRule> rules = new ArrayList<>();
+    private final List<Exclusion> exclusions = new ArrayList<>();
 
     Shop(String currency) {
         this.currency = currency;
@@ -73,6 +77,16 @@ final class Shop {
         return this;
     }
 
+    Shop rule(DemandRule rule) {
+        rules.add(rule);
+        return this;
+    }
+
+    Shop exclude(String item, String other) {
+        exclusions.add(new Exclusion(item, other, "they collide"));
+        return this;
+    }
+
     Shop terms(SaleTerms sold) {
         terms.add(sold);
         return this;
@@ -100,7 +114,9 @@ final class Shop {
                 null,
                 null,
                 null,
-                terms.isEmpty() ? null : List.copyOf(terms));
+                terms.isEmpty() ? null : List.copyOf(terms),
+                rules.isEmpty() ? null : List.copyOf(rules),
+                exclusions.isEmpty() ? null : List.copyOf(exclusions));
     }
 
     private @Nullable Money money(@Nullable String price) {

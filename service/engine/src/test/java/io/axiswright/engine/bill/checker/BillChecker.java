@@ -3,9 +3,14 @@ package io.axiswright.engine.bill.checker;
 import io.axiswright.engine.bill.BillLine;
 import io.axiswright.engine.bill.BillResult;
 import io.axiswright.engine.bill.BillSection;
+import io.axiswright.engine.bill.LineDemand;
+import io.axiswright.engine.bill.LineKind;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.DemandBasis;
+import io.axiswright.engine.catalogue.DemandRule;
 import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.catalogue.PriceBreak;
 import io.axiswright.engine.catalogue.SaleTerms;
 import io.axiswright.engine.controlpower.FeedLink;
@@ -13,6 +18,7 @@ import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.HostPort;
 import io.axiswright.engine.design.ItemKind;
+import io.axiswright.engine.design.MountingKind;
 import io.axiswright.engine.design.SpareRule;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.study.StudyResult;
@@ -27,6 +33,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Reads an answer as a buyer and a fitter would, and says what does not add up: from the design, the catalogue and the answer
@@ -56,6 +63,7 @@ final class BillChecker {
             checkOrders(section);
         }
         checkSpares();
+        checkRules();
         return complaints;
     }
 
@@ -211,6 +219,149 @@ final class BillChecker {
 
     private static BigDecimal sum(List<BigDecimal> numbers) {
         return numbers.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Every demand a line says a rule has made is one the rule makes, and every rule has made its own on the lines it leads to. */
+    private void checkRules() {
+        Map<String, BigDecimal> wanted = new TreeMap<>();
+        Map<String, BigDecimal> there = new TreeMap<>();
+        Map<String, Map<String, Object>> facts = facts();
+        for (DemandRule rule : catalogue.demandRuleList()) {
+            facts.forEach((asker, known) -> {
+                if (asker.startsWith(start(rule.per()))) {
+                    want(rule, known, asker, BigDecimal.ONE, "", wanted);
+                }
+            });
+        }
+        for (BillLine line : lines()) {
+            Item item = catalogue.find(line.item()).orElseThrow();
+            for (LineDemand demand : line.demands()) {
+                if (demand.rule() != null) {
+                    there.merge(
+                            key(demand.rule(), demand.asker(), line.item(), String.valueOf(demand.via())),
+                            demand.quantity(),
+                            BigDecimal::add);
+                }
+                if (line.kind() != LineKind.SPARE) {
+                    for (DemandRule rule : catalogue.demandRuleList()) {
+                        Map<String, Object> known = facts.get(demand.asker());
+                        want(
+                                rule,
+                                known == null ? Objects.requireNonNull(facts.get("the machine")) : known,
+                                demand.asker(),
+                                PlainRules.counted(rule, item).multiply(demand.quantity()),
+                                line.id(),
+                                wanted);
+                    }
+                }
+            }
+        }
+        wanted.replaceAll((_, quantity) -> quantity.stripTrailingZeros());
+        there.replaceAll((_, quantity) -> quantity.stripTrailingZeros());
+        complain(!wanted.equals(there), "rules bring " + there + " instead of " + wanted);
+    }
+
+    private void want(
+            DemandRule rule,
+            Map<String, Object> known,
+            String asker,
+            BigDecimal times,
+            String via,
+            Map<String, BigDecimal> wanted) {
+        String item = PlainRules.item(rule, catalogue, known);
+        if (item != null && times.signum() > 0) {
+            wanted.merge(
+                    key(rule.id(), asker, item, via.isEmpty() ? "null" : via),
+                    times.multiply(new BigDecimal(Double.toString(rule.quantity()))),
+                    BigDecimal::add);
+        }
+    }
+
+    private static String key(String rule, String asker, String item, String via) {
+        return rule + " of " + asker + ": " + item + " via " + via;
+    }
+
+    /** How those begin who ask by a rule that counts parts of the design; nobody's name begins so where it counts items. */
+    private static String start(DemandBasis per) {
+        return switch (per) {
+            case MACHINE -> "the machine";
+            case AXIS -> "axis ";
+            case CIRCUIT -> "circuit ";
+            case ITEM, LENGTH -> "nobody";
+        };
+    }
+
+    private List<BillLine> lines() {
+        return Stream.of(bill.required(), bill.optional(), bill.customerSupplied(), bill.noCharge(), bill.spares())
+                .flatMap(section -> section.lines().stream())
+                .toList();
+    }
+
+    /** What the answer and the design say of the machine, each axis and each circuit, by who asks. */
+    private Map<String, Map<String, Object>> facts() {
+        Map<String, Object> machine = new HashMap<>();
+        machine.put("AXES", (double) design.axes().size());
+        machine.put("CIRCUITS", (double) answer.supply().circuits().size());
+        machine.put("GATEWAYS", (double) answer.topology().gateways().size());
+        machine.put("MAINS_VOLTAGE", design.mains().voltage().si());
+        machine.put(
+                "PROSPECTIVE_FAULT_CURRENT",
+                design.mains().prospectiveFaultCurrent().si());
+        machine.put("FEEDER_CURRENT", answer.supply().feeder().designCurrent().si());
+        machine.put("ALTITUDE", design.site().altitude().si());
+        machine.put("AMBIENT", design.site().ambient().si());
+        machine.put("ENCLOSURE_AMBIENT", design.site().enclosureAmbient().si());
+        machine.put("CODE_BASIS", answer.codeBasis().name());
+        machine.put("SUPPLY_SYSTEM", design.mains().system().name());
+        if (answer.braking().groups().stream().anyMatch(group -> group.chosen() != null)) {
+            machine.put("BRAKING_UNIT", true);
+        }
+        Map<String, Map<String, Object>> facts = new TreeMap<>();
+        facts.put("the machine", machine);
+        for (int k = 0; k < design.axes().size(); k++) {
+            Axis axis = design.axes().get(k);
+            var duty = answer.duty().axes().get(k);
+            Map<String, Object> known = new HashMap<>(machine);
+            known.put("AXIS_PEAK_TORQUE", duty.figures().peakTorque().si());
+            known.put("AXIS_RMS_TORQUE", duty.figures().rmsTorque().si());
+            known.put("AXIS_PEAK_SPEED", duty.figures().peakSpeed().si());
+            known.put("AXIS_PEAK_POWER", duty.figures().peakMotoringPower().si());
+            known.put("DRIVE_UNIT", String.valueOf(duty.driveUnit()));
+            for (PlacedGateway gateway : answer.topology().gateways()) {
+                for (SpurLink spur : gateway.spurs()) {
+                    if (spur.axis().equals(axis.id())) {
+                        known.put("SPUR_LENGTH", spur.cableLength().si());
+                    }
+                }
+            }
+            put(
+                    known,
+                    "FOOT_MOUNTED",
+                    axis.mounting() != null && axis.mounting().kind() == MountingKind.FOOT);
+            put(known, "FORCED_VENTILATION", duty.ventilationKit() != null);
+            put(known, "HOLDING_BRAKE", duty.holdingBrake() != null);
+            put(known, "KEEP_ALIVE", axis.drive().keepAlive());
+            put(known, "SHARED_BUS", axis.busGroup() != null);
+            put(known, "STOP_ZONE", axis.stopZone() != null);
+            facts.put("axis " + axis.id(), known);
+        }
+        for (var circuit : answer.supply().circuits()) {
+            Map<String, Object> known = new HashMap<>(machine);
+            known.put("CIRCUIT_CURRENT", circuit.designCurrent().si());
+            known.put("CIRCUIT_VOLTAGE", circuit.voltage().si());
+            known.put("CIRCUIT_LOADS", (double) circuit.loads().size());
+            known.put("CIRCUIT_LENGTH", circuit.longestRoute().si());
+            known.put("CIRCUIT_USE", circuit.use().name());
+            known.put("CIRCUIT_CONNECTION", circuit.connection().name());
+            facts.put("circuit " + circuit.id(), known);
+        }
+        return facts;
+    }
+
+    private static void put(Map<String, Object> known, String flag, boolean is) {
+        if (is) {
+            known.put(flag, true);
+        }
     }
 
     /** Spares of cables and gateways, the kinds the tests have rules for. */

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import io.axiswright.engine.Copies;
+import io.axiswright.engine.catalogue.Accessory;
 import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.DemandBasis;
+import io.axiswright.engine.catalogue.DemandRule;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.PriceBreak;
 import io.axiswright.engine.catalogue.SaleTerms;
@@ -35,6 +38,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -210,7 +214,33 @@ class GeneratedMachinesTest {
                 .forEach(cable -> terms.add(terms(cable.id(), random)));
         terms.add(terms(g.id(), random));
         terms.add(terms("rail", random));
-        return Copies.with(Copies.with(c, "gateways", List.of(gateway)), "saleTerms", terms);
+        return Copies.with(
+                Copies.with(
+                        Copies.with(Copies.with(c, "gateways", List.of(gateway)), "saleTerms", terms),
+                        "demandRules",
+                        rules(random)),
+                "accessories",
+                Stream.concat(
+                                c.accessories().stream(),
+                                Stream.of("label", "clip").map(id -> new Accessory(id, id, money(random), List.of())))
+                        .toList());
+    }
+
+    /** Rules that bring accessories of two kinds, which nothing counts, and rails, guards and devices, which cables do not need. */
+    private static List<DemandRule> rules(SplittableRandom random) {
+        var rules = new RandomRules(random);
+        var ends = List.of("label", "clip", "guard", "rail");
+        var made = new ArrayList<DemandRule>();
+        for (DemandBasis per : List.of(DemandBasis.MACHINE, DemandBasis.AXIS, DemandBasis.CIRCUIT)) {
+            for (int k = random.nextInt(3); k > 0; k--) {
+                made.add(rules.of(per, ends));
+            }
+        }
+        made.add(rules.counting(DemandBasis.LENGTH, ItemKind.BULK_CABLE, ends));
+        made.add(rules.counting(DemandBasis.LENGTH, ItemKind.CABLE_ASSEMBLY, ends));
+        made.add(rules.counting(DemandBasis.ITEM, ItemKind.PROTECTIVE_DEVICE, List.of("guard", "label")));
+        made.add(rules.counting(DemandBasis.ITEM, "rail", List.of("clip", "label")));
+        return made;
     }
 
     private static SaleTerms terms(String item, SplittableRandom random) {

@@ -1,27 +1,9 @@
-package io.axiswright.engine.bill;
+package io.axiswright.engine.catalogue;
 
-import io.axiswright.engine.catalogue.Accessory;
-import io.axiswright.engine.catalogue.BrakingUnit;
-import io.axiswright.engine.catalogue.BufferUnit;
-import io.axiswright.engine.catalogue.BulkCable;
-import io.axiswright.engine.catalogue.CableAssembly;
-import io.axiswright.engine.catalogue.CableGland;
-import io.axiswright.engine.catalogue.ControlSupply;
-import io.axiswright.engine.catalogue.DriveUnit;
-import io.axiswright.engine.catalogue.FasteningPart;
-import io.axiswright.engine.catalogue.FootKit;
-import io.axiswright.engine.catalogue.GatewayType;
-import io.axiswright.engine.catalogue.GearUnit;
-import io.axiswright.engine.catalogue.HoldingBrake;
-import io.axiswright.engine.catalogue.Item;
-import io.axiswright.engine.catalogue.OutputProtection;
-import io.axiswright.engine.catalogue.ProtectiveDevice;
-import io.axiswright.engine.catalogue.SupplyDisconnector;
-import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.ItemKind;
 
 /** The lists of a catalogue in their order, by the name they have on the wire. */
-enum Shelf {
+public enum Shelf {
     DRIVE_UNITS(ItemKind.DRIVE_UNIT, "driveUnits"),
     HOLDING_BRAKES(ItemKind.HOLDING_BRAKE, "holdingBrakes"),
     GATEWAYS(ItemKind.GATEWAY, "gateways"),
@@ -49,17 +31,17 @@ enum Shelf {
     }
 
     /** What its items are. */
-    ItemKind kind() {
+    public ItemKind kind() {
         return kind;
     }
 
     /** JSON Pointer, in the catalogue, to the item at that index of the list. */
-    String place(int index) {
+    public String place(int index) {
         return "/" + member + "/" + index;
     }
 
     /** The list an item stands in. */
-    static Shelf of(Item item) {
+    public static Shelf of(Item item) {
         return switch (item) {
             case DriveUnit _ -> DRIVE_UNITS;
             case HoldingBrake _ -> HOLDING_BRAKES;

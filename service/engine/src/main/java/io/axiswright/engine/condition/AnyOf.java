@@ -1,0 +1,19 @@
+package io.axiswright.engine.condition;
+
+import com.fasterxml.jackson.annotation.JsonTypeName;
+import io.axiswright.engine.quantity.Count;
+import java.util.List;
+
+/**
+ * At least one of several conditions holds.
+ *
+ * @param conditions the conditions
+ */
+@JsonTypeName("ANY")
+public record AnyOf(@Count(min = 1, max = 32) List<Condition> conditions) implements Condition {
+
+    /** Keeps the conditions from being changed. */
+    public AnyOf {
+        conditions = List.copyOf(conditions);
+    }
+}
