@@ -3,8 +3,10 @@ package io.axiswright.engine.design;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What a mechanism must not contradict itself in. How far its cycle may take it is judged once the motions are known. */
 public final class MechanismCheck {
@@ -105,13 +107,30 @@ public final class MechanismCheck {
 
     private void crank(Crank crank) {
         Length rod = crank.rodLength();
-        if (rod != null && rod.si() <= crank.radius().si()) {
+        double offset = crank.offset() == null ? 0 : Math.abs(crank.offset().si());
+        if (rod != null && rod.si() <= crank.radius().si() + offset) {
             fault(
                     "/rodLength",
                     FaultCode.INCONSISTENT,
                     "A rod of " + rod.si() + " m cannot follow a crank of "
-                            + crank.radius().si() + " m.",
-                    "a length above the radius");
+                            + crank.radius().si() + " m"
+                            + (offset == 0 ? "." : " that stands " + offset + " m off its line."),
+                    "a length above radius and offset together");
+        }
+        rodless(rod, crank.offset(), "/offset");
+        rodless(rod, crank.rodMass(), "/rodMass");
+        if (crank.rodCentre() != null && crank.rodMass() == null) {
+            fault(
+                    "/rodCentre",
+                    FaultCode.INCONSISTENT,
+                    "A centre of gravity of a rod without mass.",
+                    "a rodMass, or none");
+        }
+    }
+
+    private void rodless(@Nullable Length rod, @Nullable Quantity stated, String member) {
+        if (rod == null && stated != null) {
+            fault(member, FaultCode.INCONSISTENT, "There is no connecting rod.", "a rodLength, or none of this");
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param radius crank radius, m
  * @param rod length of the connecting rod, m; infinite for a straight slot
+ * @param offset how far the shaft stands off the slider's line, towards where the crank pin is at a quarter turn, m
  * @param mass mass of slider and payload, kg
  * @param gravity weight along the slider's way, against its positive direction, N
  * @param coulomb friction of the slider, always against its motion, N
@@ -15,7 +16,14 @@ import java.util.List;
  * @param process force of the process against the slider's positive direction, N
  */
 record CrankEffort(
-        double radius, double rod, double mass, double gravity, double coulomb, double viscous, double process)
+        double radius,
+        double rod,
+        double offset,
+        double mass,
+        double gravity,
+        double coulomb,
+        double viscous,
+        double process)
         implements LoadEffort {
 
     @Override
@@ -66,35 +74,46 @@ record CrankEffort(
         return Turns.place(position);
     }
 
-    /** dx/dangle: r·s·(1 + r·c/sqrt(l² − r²·s²)); without a rod the root is infinite and leaves the sine. */
+    /**
+     * dx/dangle: r·s + r·c·u/sqrt(l² − u²), where u = r·s − e is how far the crank pin is off the slider's line; without a rod the
+     * root is infinite and leaves the sine.
+     */
     private double way(double angle) {
         double s = Math.sin(angle);
-        return radius * s * (1 + radius * Math.cos(angle) / root(s));
+        double off = radius * s - offset;
+        return radius * s + off * radius * Math.cos(angle) / root(off);
     }
 
     /** d²x/dangle². */
     private double bend(double angle) {
         double s = Math.sin(angle);
         double c = Math.cos(angle);
-        double root = root(s);
-        double share = radius * s * c / root;
-        return radius * (c + radius * (c * c - s * s) / root + radius * share * share / root);
+        double off = radius * s - offset;
+        double root = root(off);
+        double share = off * c / root;
+        return radius * (c + (radius * c * c - off * s) / root + radius * share * share / root);
     }
 
-    private double root(double sine) {
-        return Math.sqrt(rod * rod - radius * radius * sine * sine);
+    private double root(double off) {
+        return Math.sqrt(rod * rod - off * off);
     }
 
     private double largestWay(double from, double to) {
         return Instants.largest(this::way, from, Turns.end(from, to));
     }
 
-    private static List<Double> deadCentres(LoadMotion motion) {
+    /** Where crank and rod lie in one line, stretched or folded, and the slider turns back. */
+    private List<Double> deadCentres(LoadMotion motion) {
         double one = motion.position().at(0);
         double other = motion.position().at(motion.duration());
+        double least = Math.min(one, other);
+        double most = Math.max(one, other);
         List<Double> angles = new ArrayList<>();
-        for (double k = Math.ceil(Math.min(one, other) / Math.PI); k * Math.PI < Math.max(one, other); k++) {
-            angles.add(k * Math.PI);
+        for (double dead :
+                new double[] {Math.asin(offset / (rod + radius)), Math.PI + Math.asin(offset / (rod - radius))}) {
+            for (double turn = Math.ceil((least - dead) / Turns.TURN); dead + turn * Turns.TURN < most; turn++) {
+                angles.add(dead + turn * Turns.TURN);
+            }
         }
         return angles;
     }

@@ -66,16 +66,20 @@ final class RotaryMechanics {
         return new Mechanics(
                 true,
                 crank.startAngle().si(),
-                crank.crankInertia().si(),
+                crank.crankInertia().si()
+                        + crank.rodMassAtCrank()
+                                * crank.radius().si()
+                                * crank.radius().si(),
                 0,
                 Efficiency.of(crank.efficiency(), crank.backDrivingEfficiency()),
                 (payload, process) -> {
-                    double mass = crank.load().si() + payload;
+                    double mass = crank.load().si() + crank.rodMassAtSlider() + payload;
                     return new CrankEffort(
                             crank.radius().si(),
                             crank.rodLength() == null
                                     ? Double.POSITIVE_INFINITY
                                     : crank.rodLength().si(),
+                            si(crank.offset()),
                             mass,
                             mass * along,
                             mass * across + (friction == null ? 0 : si(friction.drag())),

@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import static io.axiswright.engine.Copies.with;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.finding.Fault;
@@ -115,7 +116,18 @@ class MechanismCheckTest {
 
     private static Crank crank(double radius, @Nullable Length rod) {
         return new Crank(
-                new Length(radius), rod, new Inertia(0), new Mass(1), new Angle(0), new Angle(0), 1, null, null);
+                new Length(radius),
+                rod,
+                new Inertia(0),
+                new Mass(1),
+                new Angle(0),
+                new Angle(0),
+                1,
+                null,
+                null,
+                null,
+                null,
+                null);
     }
 
     @Test
@@ -124,6 +136,22 @@ class MechanismCheckTest {
         assertThat(faults(crank(0.1, null), new Angle(6))).isEmpty();
         refused(faults(crank(0.1, new Length(0.1)), new Angle(6)), "/mechanism/rodLength", FaultCode.INCONSISTENT);
         refused(faults(crank(0.1, null), new Angle(700), new Angle(-700)), "/cycle", FaultCode.OUT_OF_RANGE);
+        Crank rodded = crank(0.1, new Length(0.2));
+        assertThat(faults(with(with(rodded, "offset", new Length(-0.09)), "rodMass", new Mass(1)), new Angle(6)))
+                .isEmpty();
+        refused(
+                faults(with(rodded, "offset", new Length(-0.1)), new Angle(6)),
+                "/mechanism/rodLength",
+                FaultCode.INCONSISTENT);
+        refused(
+                faults(with(crank(0.1, null), "offset", new Length(0.01)), new Angle(6)),
+                "/mechanism/offset",
+                FaultCode.INCONSISTENT);
+        refused(
+                faults(with(crank(0.1, null), "rodMass", new Mass(1)), new Angle(6)),
+                "/mechanism/rodMass",
+                FaultCode.INCONSISTENT);
+        refused(faults(with(rodded, "rodCentre", 0.3), new Angle(6)), "/mechanism/rodCentre", FaultCode.INCONSISTENT);
     }
 
     private static Hoist hoist(@Nullable Mass counterweight, int reeving, double start, boolean compensated) {

@@ -9,6 +9,7 @@ import io.axiswright.engine.design.Crank;
 import io.axiswright.engine.design.Custom;
 import io.axiswright.engine.design.CustomPoint;
 import io.axiswright.engine.design.Cycloidal;
+import io.axiswright.engine.design.Friction;
 import io.axiswright.engine.design.Gear;
 import io.axiswright.engine.design.Interpolation;
 import io.axiswright.engine.design.Jog;
@@ -78,7 +79,23 @@ class MechanismCyclesTest {
                         new Angle(0.3),
                         0.92,
                         null,
+                        null,
+                        null,
+                        null,
                         null),
+                new Crank(
+                        new Length(0.08),
+                        new Length(0.2),
+                        new Inertia(0.02),
+                        new Mass(15),
+                        new Angle(-0.7),
+                        new Angle(0.3),
+                        0.92,
+                        null,
+                        new Friction(0.1, new Force(20), null),
+                        new Length(0.05),
+                        new Mass(4),
+                        0.4),
                 winder(WinderMotion.LINE),
                 winder(WinderMotion.SHAFT),
                 custom(TableInterpolation.LINEAR));
@@ -182,7 +199,11 @@ class MechanismCyclesTest {
                 .isCloseTo(
                         moved.motoredEnergy().si(),
                         within(1e-9 * moved.motoredEnergy().si()));
-        assertThat(stated.holdingTorque()).isEqualTo(moved.holdingTorque());
+        // 7.2 − 5 is not quite 2.2
+        assertThat(stated.holdingTorque().si())
+                .isCloseTo(
+                        moved.holdingTorque().si(),
+                        within(1e-14 * Math.max(1, moved.holdingTorque().si())));
     }
 
     private static void agrees(Mechanism mechanism, String what, Segment... segments) {

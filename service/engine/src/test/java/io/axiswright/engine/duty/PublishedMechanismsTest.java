@@ -270,6 +270,9 @@ class PublishedMechanismsTest {
                 new Angle(Math.toRadians(60)),
                 1,
                 null,
+                null,
+                null,
+                null,
                 null);
         double gas = 0.35e6 * Math.PI / 4 * 0.5 * 0.5;
         Drivetrain drivetrain = Drivetrain.of(axis("a", crank, null, ANY, dwell(1)));
@@ -289,6 +292,9 @@ class PublishedMechanismsTest {
                 new Angle(Math.PI / 2),
                 new Angle(1),
                 1,
+                null,
+                null,
+                null,
                 null,
                 null);
         Drivetrain drivetrain = Drivetrain.of(axis("a", crank, null, ANY, dwell(1)));

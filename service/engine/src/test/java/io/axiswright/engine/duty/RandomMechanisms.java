@@ -66,16 +66,21 @@ final class RandomMechanisms {
 
     private Crank crank() {
         double radius = between(0.02, 0.2);
+        boolean rodded = random.upTo(3) != 0;
+        Length offset = rodded && random.upTo(2) == 0 ? new Length(radius * between(-0.45, 0.45)) : null;
         return new Crank(
                 new Length(radius),
-                random.upTo(3) == 0 ? null : new Length(radius * between(1.5, 6)),
+                rodded ? new Length(radius * between(1.5, 6)) : null,
                 new Inertia(between(0, 0.05)),
                 new Mass(between(1, 60)),
                 slope(),
                 new Angle(between(-6, 6)),
                 between(0.8, 1),
                 random.orNull(0.7),
-                friction());
+                friction(),
+                offset,
+                rodded ? new Mass(between(0, 10)) : null,
+                null);
     }
 
     private Winder winder() {

@@ -107,19 +107,33 @@ final class ShaftOracle {
             x = angle.cos().negate().add(1).multiply(r);
         } else {
             double rod = crank.rodLength().si();
-            UnivariateDerivative2 reach =
-                    angle.sin().multiply(r).square().negate().add(rod * rod).sqrt();
+            UnivariateDerivative2 reach = angle.sin()
+                    .multiply(r)
+                    .subtract(si(crank.offset()))
+                    .square()
+                    .negate()
+                    .add(rod * rod)
+                    .sqrt();
             x = angle.cos().multiply(r).add(reach).negate().add(r + rod);
         }
         double lever = x.getFirstDerivative();
         double speed = lever * w;
-        double mass = crank.load().si() + payload;
+        double rodMass = si(crank.rodMass());
+        double centre = crank.rodCentre() == null ? 0.5 : crank.rodCentre();
+        double mass = crank.load().si() + rodMass * centre + payload;
         double slope = crank.inclination().si();
         double weight = mass * G * Math.sin(slope);
         double rubbing = rubbing(crank.friction(), mass, slope, speed);
         double force = mass * (lever * a + x.getSecondDerivative() * w * w) + weight + rubbing + process;
         return new Shaft(
-                force * lever, w, a, crank.crankInertia().si(), 0, rubbing * speed, process * speed, weight * speed);
+                force * lever,
+                w,
+                a,
+                crank.crankInertia().si() + rodMass * (1 - centre) * r * r,
+                0,
+                rubbing * speed,
+                process * speed,
+                weight * speed);
     }
 
     private static Shaft winder(Winder winder, double q, double v, double a, double process) {
@@ -159,7 +173,16 @@ final class ShaftOracle {
     /** The number of the stretch between corners a position is on. */
     static int stretch(Mechanism mechanism, double q) {
         return switch (mechanism) {
-            case Crank _ -> (int) Math.floor(q / Math.PI);
+            case Crank crank -> {
+                double rod = crank.rodLength() == null
+                        ? Double.POSITIVE_INFINITY
+                        : crank.rodLength().si();
+                double r = crank.radius().si();
+                double e = si(crank.offset());
+                double turn = 2 * Math.PI;
+                yield (int) (Math.floor((q - Math.asin(e / (rod + r))) / turn)
+                        + Math.floor((q - Math.PI - Math.asin(e / (rod - r))) / turn));
+            }
             case Custom custom -> {
                 double first = custom.points().getFirst().angle().si();
                 double period = custom.points().getLast().angle().si() - first;

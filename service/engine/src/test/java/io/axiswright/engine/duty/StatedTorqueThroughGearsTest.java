@@ -51,6 +51,9 @@ class StatedTorqueThroughGearsTest {
                 new Angle(0.4),
                 0.88,
                 0.75,
+                null,
+                null,
+                null,
                 null);
     }
 

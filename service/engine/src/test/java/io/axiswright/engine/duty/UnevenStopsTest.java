@@ -53,6 +53,9 @@ class UnevenStopsTest {
                 new Angle(0.4),
                 1,
                 null,
+                null,
+                null,
+                null,
                 null);
     }
 
