@@ -7,6 +7,7 @@ import io.axiswright.app.web.EntityTag;
 import io.axiswright.app.wire.RecordReader;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
@@ -41,6 +42,7 @@ public class RevisionReader {
         return new StoredRevision(
                 found.number(),
                 new EntityTag(found.digest()).quoted(),
+                Instant.parse(document.required("createdAt").asString()),
                 CodeBasis.valueOf(document.required("codeBasis").asString()),
                 RecordReader.read(document.required("catalogue"), CatalogueReference.class),
                 RecordReader.read(document.required("design"), Design.class),

@@ -3,6 +3,7 @@ package io.axiswright.app.project;
 import io.axiswright.app.catalogues.CatalogueReference;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
+import java.time.Instant;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -10,10 +11,11 @@ import tools.jackson.databind.JsonNode;
  *
  * @param number its number in the project
  * @param etag its entity tag, with its quotes
+ * @param createdAt when it was made
  * @param codeBasis the code it is to be built to
  * @param catalogue what it is bought from
  * @param design the machine
  * @param result what the study worked out then
  */
 public record StoredRevision(
-        int number, String etag, CodeBasis codeBasis, CatalogueReference catalogue, Design design, JsonNode result) {}
+        int number, String etag, Instant createdAt, CodeBasis codeBasis, CatalogueReference catalogue, Design design, JsonNode result) {}

@@ -13,8 +13,8 @@ import org.springframework.http.HttpOutputMessage;
 import org.springframework.http.MediaType;
 import org.springframework.http.converter.HttpMessageConverter;
 
-/** Writes a bill in the form the caller accepts, with its digest. */
-final class BillConverter implements HttpMessageConverter<BillResult> {
+/** Writes a bill in the form the caller accepts, with its digest; of this day (UTC) unless it has a day of its own. */
+final class BillConverter implements HttpMessageConverter<Object> {
 
     private static final String REPR_DIGEST = "Repr-Digest";
 
@@ -25,7 +25,8 @@ final class BillConverter implements HttpMessageConverter<BillResult> {
 
     @Override
     public boolean canWrite(Class<?> type, @Nullable MediaType mediaType) {
-        return type == BillResult.class && format(mediaType).isPresent();
+        return (type == BillResult.class || type == DatedBill.class)
+                && format(mediaType).isPresent();
     }
 
     private static Optional<BillFormat> format(@Nullable MediaType mediaType) {
@@ -40,14 +41,17 @@ final class BillConverter implements HttpMessageConverter<BillResult> {
     }
 
     @Override
-    public BillResult read(Class<? extends BillResult> type, HttpInputMessage message) {
+    public Object read(Class<?> type, HttpInputMessage message) {
         throw new UnsupportedOperationException("bills are only written");
     }
 
     @Override
-    public void write(BillResult bill, @Nullable MediaType mediaType, HttpOutputMessage message) throws IOException {
+    public void write(Object answer, @Nullable MediaType mediaType, HttpOutputMessage message) throws IOException {
+        DatedBill dated = answer instanceof DatedBill own
+                ? own
+                : new DatedBill((BillResult) answer, LocalDate.now(ZoneOffset.UTC));
         BillFormat format = format(mediaType).orElseThrow();
-        byte[] bytes = format.write(bill, LocalDate.now(ZoneOffset.UTC));
+        byte[] bytes = format.write(dated.bill(), dated.day());
         var headers = message.getHeaders();
         headers.setContentType(format.type());
         headers.setContentLength(bytes.length);

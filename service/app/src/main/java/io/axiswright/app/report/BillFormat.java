@@ -10,7 +10,7 @@ import org.springframework.http.MediaType;
 enum BillFormat {
     JSON(MediaType.APPLICATION_JSON_VALUE, (bill, _) -> RecordWriter.write(bill)),
     CSV(BillFormats.CSV, (bill, _) -> BillCsv.write(bill)),
-    XLSX(BillFormats.XLSX, (bill, _) -> BillWorkbook.write(bill)),
+    XLSX(BillFormats.XLSX, BillWorkbook::write),
     UBL(BillFormats.XML, BillQuotation::write);
 
     private final MediaType type;

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,15 +20,18 @@ final class BillWorkbook {
 
     private BillWorkbook() {}
 
-    static byte[] write(BillResult bill) {
+    /** The bill, in a workbook made on that day. */
+    static byte[] write(BillResult bill, LocalDate day) {
         var bytes = new ByteArrayOutputStream();
-        try (var workbook = new Workbook(bytes, "Axiswright", null)) {
-            lines(workbook.newWorksheet("Lines"), bill);
-            totals(workbook.newWorksheet("Totals"), bill);
+        try {
+            try (var workbook = new Workbook(bytes, "Axiswright", null)) {
+                lines(workbook.newWorksheet("Lines"), bill);
+                totals(workbook.newWorksheet("Totals"), bill);
+            }
+            return WorkbookDay.set(bytes.toByteArray(), day);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return bytes.toByteArray();
     }
 
     private static void lines(Worksheet sheet, BillResult bill) {

@@ -29,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  *     within 0.4 s and 5 s; by rising current. Times of clearing are not examined if absent
  * @param letThroughEnergy most I²t it lets through at fault currents up to its interrupting rating; if absent, by its
  *     clearing points, none of them counted shorter than 0.1 s
+ * @param isolates whether it isolates, can be locked open and is switched from outside its enclosure, so that a circuit-breaker
+ *     can disconnect the machine from its supply (IEC 60204-1 5.3.2, 5.3.3); not if absent
  */
 public record ProtectiveDevice(
         String id,
@@ -42,8 +44,44 @@ public record ProtectiveDevice(
         @Bounds(above = 0) Current interruptingRating,
         @Bounds(above = 0) Voltage ratedVoltage,
         @Count(min = 1, max = 20) @Nullable List<ClearingPoint> clearingPoints,
-        @Bounds(above = 0) @Nullable JouleIntegral letThroughEnergy)
+        @Bounds(above = 0) @Nullable JouleIntegral letThroughEnergy,
+        @Nullable Boolean isolates)
         implements Item {
+
+    /** A device that is not known to isolate. */
+    public ProtectiveDevice(
+            String id,
+            String description,
+            @Nullable Money price,
+            List<Need> needs,
+            DeviceKind kind,
+            CodeBasis codeBasis,
+            int poles,
+            Current rating,
+            Current interruptingRating,
+            Voltage ratedVoltage,
+            @Nullable List<ClearingPoint> clearingPoints,
+            @Nullable JouleIntegral letThroughEnergy) {
+        this(
+                id,
+                description,
+                price,
+                needs,
+                kind,
+                codeBasis,
+                poles,
+                rating,
+                interruptingRating,
+                ratedVoltage,
+                clearingPoints,
+                letThroughEnergy,
+                null);
+    }
+
+    /** Whether it may disconnect a machine from its supply: a circuit-breaker that isolates and can be locked. */
+    public boolean disconnects() {
+        return kind == DeviceKind.BREAKER && Boolean.TRUE.equals(isolates);
+    }
 
     /**
      * In shorter faults the direct component counts, and only the maker can say what is let through (IEC 60364-4-43

@@ -17,7 +17,7 @@ public enum WordAttribute {
     DRIVE_UNIT(Reach.AXIS),
     /** Id of the gear unit chosen for the axis; not known where there is none. */
     GEAR_UNIT(Reach.AXIS),
-    /** What the loads of the circuit do: DRIVE, CONTROL_SUPPLY or VENTILATION. */
+    /** What the loads of the circuit do: DRIVE, CONTROL_SUPPLY, VENTILATION or TRANSFORMER. */
     CIRCUIT_USE(Reach.CIRCUIT, "DRIVE", "CONTROL_SUPPLY", "VENTILATION", "TRANSFORMER"),
     /** How the circuit is connected: THREE_PHASE, LINE_TO_LINE or LINE_TO_NEUTRAL. */
     CIRCUIT_CONNECTION(Reach.CIRCUIT, "THREE_PHASE", "LINE_TO_LINE", "LINE_TO_NEUTRAL"),

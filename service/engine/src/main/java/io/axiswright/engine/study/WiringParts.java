@@ -5,6 +5,7 @@ import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.GatewayType;
+import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.controlpower.ChainFeed;
 import io.axiswright.engine.controlpower.FeedLink;
 import io.axiswright.engine.controlpower.PlacedControlSupply;
@@ -78,6 +79,7 @@ final class WiringParts {
                 parts.joins,
                 parts.runs,
                 run.supply().circuits().isEmpty() ? null : run.supply().disconnect(),
+                run.stock().find(ProtectiveDevice.class, run.supply().feeder().device()),
                 catalogue.cableAssemblies(),
                 catalogue.glandStock(),
                 catalogue.disconnectorStock(),

@@ -1,6 +1,7 @@
 package io.axiswright.engine.wiring;
 
 import io.axiswright.engine.catalogue.Cheapest;
+import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
@@ -14,7 +15,12 @@ import java.util.stream.Stream;
 /** Chooses what joins the parts of the system. What the catalogue cannot supply is a finding, and the bill lacks it. */
 public final class WiringChoice {
 
-    /** Chooses links, glands, what cable ends need, and the disconnecting device, each the cheapest that serves. */
+    private static final String CLAUSE = "IEC 60204-1:2016 5.3; NFPA 79 5.3 (from memory, not confirmed)";
+
+    /**
+     * Chooses links, glands, what cable ends need, and the disconnecting device, each the cheapest that serves; none of the last
+     * where the feeder's circuit-breaker does.
+     */
     public WiringResult choose(WiringRequest request) {
         var joins = new JoinChoice(request);
         var glands = new GlandChoice(
@@ -32,6 +38,12 @@ public final class WiringChoice {
 
     private static void disconnect(
             WiringRequest request, Disconnect asked, List<WiringPart> parts, List<Finding> findings) {
+        ProtectiveDevice feeder = request.feederDevice();
+        if (feeder != null && serves(feeder, asked)) {
+            findings.add(FindingCode.BILL_DISCONNECTOR_SPARED.at(
+                    feeder.id(), Feeder.POINTER, CLAUSE, feeder.rating(), asked.ratedCurrent()));
+            return;
+        }
         request.disconnectors().stream()
                 .filter(device -> serves(device, asked))
                 .min(Cheapest.FIRST)
@@ -45,9 +57,17 @@ public final class WiringChoice {
                         () -> findings.add(FindingCode.BILL_DISCONNECTOR_NONE.at(
                                 "the machine",
                                 request.source().list("disconnectors", request.disconnectors()),
-                                "IEC 60204-1:2016 5.3; NFPA 79 5.3 (from memory, not confirmed)",
+                                CLAUSE,
                                 asked.ratedCurrent(),
                                 largest(request.disconnectors()))));
+    }
+
+    private static boolean serves(ProtectiveDevice feeder, Disconnect asked) {
+        return feeder.disconnects()
+                && feeder.poles() >= asked.poles()
+                && feeder.ratedVoltage().si() >= asked.voltage().si()
+                && feeder.rating().si() >= asked.ratedCurrent().si()
+                && feeder.interruptingRating().si() >= asked.breakingCurrent().si();
     }
 
     private static boolean serves(SupplyDisconnector device, Disconnect asked) {

@@ -3,6 +3,7 @@ package io.axiswright.engine.wiring;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableGland;
 import io.axiswright.engine.catalogue.CatalogueSource;
+import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.supply.Disconnect;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param joins things that want a cable between them
  * @param runs cables chosen before
  * @param disconnect what must disconnect the machine from its supply; absent if nothing hangs on it
+ * @param feederDevice the feeder's protective device, which may do that; absent if there is none
  * @param cables cables of fixed length
  * @param glands cable glands
  * @param disconnectors supply disconnecting devices
@@ -23,6 +25,7 @@ public record WiringRequest(
         List<Join> joins,
         List<CableRun> runs,
         @Nullable Disconnect disconnect,
+        @Nullable ProtectiveDevice feederDevice,
         List<CableAssembly> cables,
         List<CableGland> glands,
         List<SupplyDisconnector> disconnectors,

@@ -9,7 +9,10 @@ import io.axiswright.engine.catalogue.CableEndKind;
 import io.axiswright.engine.catalogue.CableGland;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.CatalogueSource;
+import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
+import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.DeviceKind;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
@@ -46,13 +49,13 @@ class WiringChoiceTest {
     private static WiringResult bringIn(List<CableGland> glands, CableRun... runs) {
         return new WiringChoice()
                 .choose(new WiringRequest(
-                        List.of(), List.of(runs), null, List.of(), glands, List.of(), CatalogueSource.SENT));
+                        List.of(), List.of(runs), null, null, List.of(), glands, List.of(), CatalogueSource.SENT));
     }
 
     private static WiringResult join(Join join, CableAssembly... cables) {
         return new WiringChoice()
                 .choose(new WiringRequest(
-                        List.of(join), List.of(), null, List.of(cables), List.of(), List.of(), CatalogueSource.SENT));
+                        List.of(join), List.of(), null, null, List.of(cables), List.of(), List.of(), CatalogueSource.SENT));
     }
 
     private static CableAssembly link(String id, String price, double length, double voltage, double current) {
@@ -219,10 +222,69 @@ class WiringChoiceTest {
                 .containsExactly(tuple(FindingCode.BILL_DISCONNECTOR_NONE, new Current(50), new Current(49)));
     }
 
+    /** Asked for are 3 poles, 400 V, 50 A, and 40 A broken on load; one thing less each time, and a device of its own is bought. */
+    @Test
+    void aFeederBreakerThatIsolatesSparesTheDisconnector() {
+        var spared = disconnect(breaker(DeviceKind.BREAKER, 3, 50, 400, true));
+
+        assertThat(spared.parts()).isEmpty();
+        assertThat(spared.findings())
+                .extracting(Finding::code, Finding::subject, Finding::value, Finding::limit)
+                .containsExactly(
+                        tuple(FindingCode.BILL_DISCONNECTOR_SPARED, "breaker", new Current(50), new Current(50)));
+        assertThat(List.of(
+                        breaker(DeviceKind.BREAKER, 3, 50, 400, null),
+                        breaker(DeviceKind.BREAKER, 3, 50, 400, false),
+                        breaker(DeviceKind.FUSE, 3, 50, 400, true),
+                        breaker(DeviceKind.BREAKER, 2, 50, 400, true),
+                        breaker(DeviceKind.BREAKER, 3, 49, 400, true),
+                        breaker(DeviceKind.BREAKER, 3, 50, 399, true)))
+                .allSatisfy(device -> assertThat(disconnect(device).parts())
+                        .extracting(WiringPart::item)
+                        .containsExactly("right"));
+    }
+
+    private static ProtectiveDevice breaker(
+            DeviceKind kind, int poles, double rating, double voltage, @Nullable Boolean isolates) {
+        return new ProtectiveDevice(
+                "breaker",
+                "breaker",
+                eur("30"),
+                List.of(),
+                kind,
+                CodeBasis.IEC_60204_1,
+                poles,
+                new Current(rating),
+                new Current(10_000),
+                new Voltage(voltage),
+                null,
+                null,
+                isolates);
+    }
+
+    private static WiringResult disconnect(ProtectiveDevice feeder) {
+        return disconnect(
+                new Disconnect(3, new Voltage(400), new Current(50), new Current(40)),
+                feeder,
+                disconnector("right", "40", 3, 400, 50, 40));
+    }
+
     private static WiringResult disconnect(Disconnect asked, SupplyDisconnector... devices) {
+        return disconnect(asked, null, devices);
+    }
+
+    private static WiringResult disconnect(
+            Disconnect asked, @Nullable ProtectiveDevice feeder, SupplyDisconnector... devices) {
         return new WiringChoice()
                 .choose(new WiringRequest(
-                        List.of(), List.of(), asked, List.of(), List.of(), List.of(devices), CatalogueSource.SENT));
+                        List.of(),
+                        List.of(),
+                        asked,
+                        feeder,
+                        List.of(),
+                        List.of(),
+                        List.of(devices),
+                        CatalogueSource.SENT));
     }
 
     private static SupplyDisconnector disconnector(
