@@ -44,22 +44,29 @@ public final class CableLengths {
         return new CableLengths(network, axes);
     }
 
+    /** Where an attached thing stands; null if it is not there. */
     static @Nullable Position attached(WayAttachment attachment, Network network, Map<String, Position> axes) {
-        return switch (attachment.kind()) {
-            case HOST -> network.host().position();
-            case PLACE ->
-                network.places().stream()
-                        .filter(place -> place.id().equals(attachment.id()))
-                        .map(Place::position)
-                        .findFirst()
-                        .orElse(null);
-            case AXIS -> axes.containsKey(attachment.id()) ? axes.get(attachment.id()) : reserved(attachment, network);
-        };
+        if (attachment.axis() != null) {
+            Position there = axes.get(attachment.axis());
+            return there == null ? reserved(attachment.axis(), network) : there;
+        }
+        return attachment.place() == null
+                ? network.host().position()
+                : place(attachment.place(), network);
     }
 
-    private static @Nullable Position reserved(WayAttachment attachment, Network network) {
+    private static @Nullable Position place(String id, Network network) {
+        for (Place place : network.places()) {
+            if (place.id().equals(id)) {
+                return place.position();
+            }
+        }
+        return null;
+    }
+
+    private static @Nullable Position reserved(String id, Network network) {
         for (ReservedAxis reserved : network.reservedList()) {
-            if (reserved.id().equals(attachment.id())) {
+            if (reserved.id().equals(id)) {
                 return reserved.position();
             }
         }

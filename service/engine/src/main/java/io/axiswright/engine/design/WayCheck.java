@@ -68,7 +68,7 @@ final class WayCheck {
                             pointer + "/length",
                             FaultCode.INCONSISTENT,
                             "The way is shorter than the straight line between its nodes.",
-                            "at least " + straight + " m");
+                            "at least the distance of the nodes");
                 }
             }
         }
@@ -81,12 +81,17 @@ final class WayCheck {
             String pointer = "/attachments/" + k;
             node(attachment.node(), pointer + "/node");
             Position position = CableLengths.attached(attachment, network, axes);
-            if (position == null) {
-                String at = attachment.id() == null ? pointer : pointer + "/id";
+            if (attachment.axis() != null && attachment.place() != null) {
                 fault(
-                        at,
+                        pointer + "/place",
+                        FaultCode.INCONSISTENT,
+                        "An axis and a place are two things.",
+                        "an attachment for each");
+            } else if (position == null) {
+                fault(
+                        pointer + (attachment.axis() == null ? "/place" : "/axis"),
                         FaultCode.DANGLING_REFERENCE,
-                        "Nothing of the kind " + attachment.kind() + " has this id and a position.",
+                        "There is no such axis or place that has a position.",
                         "the id of a place, or of an axis with a position");
             } else {
                 String before = joined.putIfAbsent(position, attachment.node());

@@ -31,6 +31,7 @@ record Insertion(Trunk trunk, int position, List<Integer> places, long cost) {
     static List<Insertion> spots(LayoutModel model, Collection<Trunk> trunks, int place, int type, Relays ways) {
         var spots = new ArrayList<Insertion>();
         var seenRates = new HashSet<Long>();
+        boolean couples = model.couples();
         for (Trunk trunk : trunks) {
             if (trunk.chain.isEmpty()) {
                 if (ways.exists(place) && seenRates.add(model.portRate()[trunk.port])) {
@@ -40,7 +41,9 @@ record Insertion(Trunk trunk, int position, List<Integer> places, long cost) {
             }
             Insertion best = null;
             for (int position = 0; position <= trunk.chain.size(); position++) {
-                long cost = extra(model, trunk, position, place, type);
+                long cost = couples
+                        ? coupled(model, trunk, position, place, type)
+                        : extra(model, trunk, position, place);
                 if (cost < LinkTable.FAR / 2 && (best == null || cost < best.cost)) {
                     best = new Insertion(trunk, position, List.of(place), cost);
                 }
@@ -61,10 +64,7 @@ record Insertion(Trunk trunk, int position, List<Integer> places, long cost) {
         return last;
     }
 
-    private static long extra(LayoutModel model, Trunk trunk, int position, int place, int type) {
-        if (!model.couples()) {
-            return extra(model, trunk, position, place);
-        }
+    private static long coupled(LayoutModel model, Trunk trunk, int position, int place, int type) {
         if (type != ANY) {
             return coupled(model, trunk, position, new Node(place, type));
         }

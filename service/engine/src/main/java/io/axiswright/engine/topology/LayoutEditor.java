@@ -100,7 +100,10 @@ final class LayoutEditor {
     /** Hangs an axis that hangs nowhere on a gateway. */
     void hang(int axis, Node on) {
         Score before = score;
-        score = score.plus(spur(axis, on)).plus(joining(on, axis));
+        score = score.plus(spur(axis, on));
+        if (model.separations().any()) {
+            score = score.plus(joining(axis, on));
+        }
         on.axes.add(axis);
         nodeOf[axis] = on;
         undo.add(() -> {
@@ -117,7 +120,9 @@ final class LayoutEditor {
         Score before = score;
         from.axes.remove(index);
         score = score.plus(spur(axis, to)).minus(spur(axis, from));
-        score = score.plus(joining(to, axis)).minus(joining(from, axis));
+        if (model.separations().any()) {
+            score = score.plus(joining(axis, to)).minus(joining(axis, from));
+        }
         to.axes.add(axis);
         nodeOf[axis] = to;
         undo.add(() -> {
@@ -197,9 +202,8 @@ final class LayoutEditor {
     }
 
     /** What an axis not yet among those of a gateway adds by what they are to each other. */
-    private Score joining(Node node, int axis) {
-        long cost = model.separations().cost(node.axes, axis);
-        return cost == 0 ? Score.ZERO : new Score(cost, 0);
+    private Score joining(int axis, Node node) {
+        return new Score(model.separations().cost(node.axes, axis), 0);
     }
 
     /** What connecting an axis to a gateway adds by its cable. */

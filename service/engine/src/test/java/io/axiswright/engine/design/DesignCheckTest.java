@@ -249,9 +249,10 @@ class DesignCheckTest {
                 List.of(new WayNode("n", ORIGIN), new WayNode("m", far), new WayNode("n", far)),
                 List.of(new WayEdge("n", "m", new Length(4)), new WayEdge("n", "gone", null)),
                 List.of(
-                        new WayAttachment(AttachedKind.HOST, null, "n"),
-                        new WayAttachment(AttachedKind.PLACE, "panel", "m"),
-                        new WayAttachment(AttachedKind.AXIS, "nobody", "gone")));
+                        new WayAttachment(null, null, "n"),
+                        new WayAttachment(null, "panel", "m"),
+                        new WayAttachment("nobody", null, "gone"),
+                        new WayAttachment("a", "panel", "n")));
 
         assertThat(faults(design(List.of(axis), Copies.with(network("panel", "p"), "ways", torn), null, "zone")))
                 .containsExactly(Map.entry("/network/ways/nodes/1", FaultCode.INCONSISTENT));
@@ -263,7 +264,8 @@ class DesignCheckTest {
                         Map.entry("/network/ways/edges/1/to", FaultCode.DANGLING_REFERENCE),
                         Map.entry("/network/ways/attachments/1/node", FaultCode.INCONSISTENT),
                         Map.entry("/network/ways/attachments/2/node", FaultCode.DANGLING_REFERENCE),
-                        Map.entry("/network/ways/attachments/2/id", FaultCode.DANGLING_REFERENCE));
+                        Map.entry("/network/ways/attachments/2/axis", FaultCode.DANGLING_REFERENCE),
+                        Map.entry("/network/ways/attachments/3/place", FaultCode.INCONSISTENT));
     }
 
     private static ReservedAxis reserved(

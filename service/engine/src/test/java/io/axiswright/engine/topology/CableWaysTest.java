@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.StopScope;
-import io.axiswright.engine.design.AttachedKind;
 import io.axiswright.engine.design.CableWays;
 import io.axiswright.engine.design.RouteMetric;
 import io.axiswright.engine.design.RouteRule;
@@ -77,7 +76,7 @@ class CableWaysTest {
     /** Joined to node b the gateway is 5 m from its node; then 9 + 6 along and 1 to the axis. */
     @Test
     void aStatedNodeIsTakenInsteadOfTheNearest() {
-        var stated = List.of(new WayAttachment(AttachedKind.PLACE, "L1", "b"));
+        var stated = List.of(new WayAttachment(null, "L1", "b"));
 
         assertThat(spur(planning.plan(bridge(ROUND, stated).build()))).isCloseTo(1.5 * 21 + 0.5, within(1e-9));
     }
@@ -126,7 +125,9 @@ class CableWaysTest {
         }
         List<WayAttachment> attachments = new ArrayList<>();
         if (random.nextInt(3) == 0) {
-            attachments.add(new WayAttachment(AttachedKind.HOST, null, "n" + random.nextInt(count)));
+            attachments.add(new WayAttachment(toy.axes.getFirst().id(), null, "n0"));
+        } else if (random.nextInt(3) == 0) {
+            attachments.add(new WayAttachment(null, null, "n" + random.nextInt(count)));
         }
         toy.ways = new CableWays(nodes, edges, attachments.isEmpty() ? null : attachments);
         return toy.build();

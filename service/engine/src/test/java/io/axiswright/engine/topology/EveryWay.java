@@ -1,6 +1,5 @@
 package io.axiswright.engine.topology;
 
-import io.axiswright.engine.design.AttachedKind;
 import io.axiswright.engine.design.CableWays;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Position;
@@ -89,18 +88,18 @@ final class EveryWay {
     }
 
     private @Nullable Position where(WayAttachment one) {
-        if (one.kind() == AttachedKind.HOST) {
+        if (one.axis() == null && one.place() == null) {
             return network.host().position();
         }
-        if (one.kind() == AttachedKind.PLACE) {
+        if (one.place() != null) {
             return network.places().stream()
-                    .filter(place -> place.id().equals(one.id()))
+                    .filter(place -> place.id().equals(one.place()))
                     .findFirst()
                     .orElseThrow()
                     .position();
         }
         return request.axes().stream()
-                .filter(axis -> axis.id().equals(one.id()))
+                .filter(axis -> axis.id().equals(one.axis()))
                 .findFirst()
                 .orElseThrow()
                 .position();

@@ -14,6 +14,7 @@ import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.quantity.Money;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -44,7 +45,7 @@ class SeparationsTest {
             toy.reserve(1 + random.nextInt(2), random.nextInt(13), 500);
         }
         for (int k = 0; k < 1 + random.nextInt(3); k++) {
-            List<String> axes = new java.util.ArrayList<>();
+            List<String> axes = new ArrayList<>();
             toy.axes.forEach(axis -> {
                 if (random.nextInt(3) > 0) {
                     axes.add(axis.id());
