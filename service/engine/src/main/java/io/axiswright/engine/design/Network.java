@@ -32,4 +32,9 @@ public record Network(
         places = List.copyOf(places);
         fixed = fixed == null ? null : List.copyOf(fixed);
     }
+
+    /** The same network with other places. */
+    public Network with(List<Place> others) {
+        return new Network(host, others, route, keep, fixed, sparePorts, searchLimit);
+    }
 }
