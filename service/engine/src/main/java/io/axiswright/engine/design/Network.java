@@ -62,4 +62,9 @@ public record Network(
     public List<Separation> separationList() {
         return separations == null ? List.of() : separations;
     }
+
+    /** The same network with other places. */
+    public Network with(List<Place> others) {
+        return new Network(host, others, route, keep, fixed, sparePorts, searchLimit, reserved, separations, ways);
+    }
 }

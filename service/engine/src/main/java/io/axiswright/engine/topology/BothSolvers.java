@@ -16,7 +16,8 @@ record BothSolvers(LayoutSolver quick, LayoutSolver exact) implements LayoutSolv
     }
 
     @Override
-    public boolean solvable(LayoutModel model) {
-        return quick.solvable(model) || exact.solvable(model);
+    public Existence existence(LayoutModel model, WorkBudget budget) {
+        Existence found = quick.existence(model, budget);
+        return found == Existence.OPEN ? exact.existence(model, budget) : found;
     }
 }

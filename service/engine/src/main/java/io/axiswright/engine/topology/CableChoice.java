@@ -36,9 +36,23 @@ final class CableChoice {
                 .findFirst();
     }
 
+    /** Whether any is long enough for a route. */
+    boolean reaches(Length route) {
+        return longest + SAME >= route.si() && !cheapestFirst.isEmpty();
+    }
+
     /** Length of the longest cable of the use; 0 if there is none. */
     Length longest() {
         return new Length(longest);
+    }
+
+    /** What a cable for a route longer than all would cost at the longest one's price by the metre; nothing if there is none. */
+    BigDecimal priceBeyond(Length route) {
+        return cheapestFirst.stream()
+                .filter(cable -> cable.length().si() == longest)
+                .findFirst()
+                .map(cable -> price(cable).multiply(BigDecimal.valueOf(route.si() / longest)))
+                .orElse(BigDecimal.ZERO);
     }
 
     private static BigDecimal price(CableAssembly cable) {

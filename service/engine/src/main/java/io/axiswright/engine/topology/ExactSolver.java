@@ -68,18 +68,25 @@ final class ExactSolver implements LayoutSolver {
     }
 
     @Override
-    public boolean solvable(LayoutModel model) {
-        return gate.pass(() -> searchable(model));
+    public Existence existence(LayoutModel model, WorkBudget budget) {
+        return gate.pass(() -> search(model, budget));
     }
 
-    private boolean searchable(LayoutModel model) {
+    private Existence search(LayoutModel model, WorkBudget budget) {
         Slots slots = Slots.of(model);
-        if (outOfReach(model, slots)) {
-            return false;
+        double limit = budget.share(searchLimit / 4);
+        if (limit <= 0 || outOfReach(model, slots)) {
+            return Existence.OPEN;
         }
-        var solver = solver(searchLimit / 4);
+        var solver = solver(limit);
         CpSolverStatus status = solver.solve(new ExactModel(model, slots).cp);
-        return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+        budget.spend(solver.response().getDeterministicTime());
+        if (status == CpSolverStatus.INFEASIBLE && slots.complete()) {
+            return Existence.NONE;
+        }
+        return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE
+                ? Existence.EXISTS
+                : Existence.OPEN;
     }
 
     private static boolean outOfReach(LayoutModel model, Slots slots) {

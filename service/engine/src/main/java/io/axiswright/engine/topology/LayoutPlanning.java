@@ -22,6 +22,9 @@ public final class LayoutPlanning {
     /** Work the exact search may do, in its deterministic seconds: proves machines of 50 axes, leaves a small gap beyond. */
     private static final double SEARCH_LIMIT = 2;
 
+    /** Planning a relaxation does this share of the work of a search. */
+    private static final int PLANS_IN_A_SEARCH = 8;
+
     private final LayoutSolver quick = new PlainSolver(SearchBreadth.NARROW);
     private final LayoutSolver wide = new PlainSolver(SearchBreadth.WIDE);
     private final double searchLimit;
@@ -62,15 +65,18 @@ public final class LayoutPlanning {
         var routes = new Routes(request);
         var reader = new ModelReader(request, routes);
         LayoutModel model = reader.read();
-        List<Finding> shortfalls = Shortfalls.of(request, routes, model);
-        LayoutSolver solver = solver(request);
+        List<Finding> shortfalls = new ArrayList<>(Shortfalls.of(request, routes, model));
         if (!shortfalls.isEmpty()) {
-            return nothing(request, withGrowth(shortfalls, request, model, solver));
+            Clash clash = clash(request, routes, reader, model);
+            shortfalls.addAll(Relaxations.growth(clash.relaxations()));
+            return nothing(request, shortfalls, clash);
         }
+        LayoutSolver solver = solver(request);
         Layout start = KeptStart.of(request, model);
         Answer answer = solver.solve(model, start);
         if (answer.layout() == null) {
-            return nothing(request, withGrowth(clash(request, routes, model, answer, solver), request, model, solver));
+            Clash clash = clash(request, routes, reader, model);
+            return nothing(request, findings(request, model, answer, clash), clash);
         }
         Layout layout = start == null
                 ? IndexOrder.apply(model, answer.layout().inOrder(model))
@@ -93,8 +99,25 @@ public final class LayoutPlanning {
         return stated == null ? searchLimit : stated.si();
     }
 
-    private static List<Finding> clash(
-            TopologyRequest request, Routes routes, LayoutModel model, Answer answer, LayoutSolver solver) {
+    /** Which limits clash, and what would help; the searches for it together do no more work than one for the layout. */
+    private Clash clash(TopologyRequest request, Routes routes, ModelReader reader, LayoutModel model) {
+        double work = request.effort() == LayoutEffort.PROVEN ? limit(request) : 0;
+        var limits = NamedLimits.of(request, routes, model);
+        var widened = new WidenedModel(request, routes, reader.money(), model, limits);
+        var check = new ExistenceCheck(request, routes, solver(request), new WorkBudget(work));
+        var search = new ClashSearch(limits, widened, check);
+        search.run();
+        LayoutSolver planner = work == 0 ? quick : new BothSolvers(quick, exact.apply(work / PLANS_IN_A_SEARCH));
+        var relaxations = new Relaxations(request, routes, reader.money(), limits, widened, check, planner);
+        return new Clash(
+                search.clash().stream()
+                        .mapToObj(k -> limits.all().get(k).told())
+                        .toList(),
+                search.proof(),
+                relaxations.of(search.corrections()));
+    }
+
+    private static List<Finding> findings(TopologyRequest request, LayoutModel model, Answer answer, Clash clash) {
         var findings = new ArrayList<Finding>();
         FindingCode code = answer.impossible() ? FindingCode.TOPOLOGY_NO_LAYOUT : FindingCode.TOPOLOGY_NOT_FOUND;
         findings.add(code.at(
@@ -103,25 +126,11 @@ public final class LayoutPlanning {
                 Clauses.SEARCH,
                 new Ratio(model.axes().size()),
                 new Ratio(model.mostGateways())));
-        findings.addAll(Relaxations.of(request, routes, model, solver));
+        findings.addAll(Relaxations.findings(request, clash.relaxations()));
         return findings;
     }
 
-    /** Says so where it is only the axes to come that cannot be connected. */
-    private static List<Finding> withGrowth(
-            List<Finding> findings, TopologyRequest request, LayoutModel model, LayoutSolver solver) {
-        int present = request.present().size();
-        int toCome = request.axes().size() - present;
-        if (toCome == 0 || model.types().isEmpty() || !solver.solvable(Relaxed.axes(model, present))) {
-            return findings;
-        }
-        var all = new ArrayList<>(findings);
-        all.add(FindingCode.TOPOLOGY_GROWTH_CLASHES.at(
-                "the network", "/design/network/reserved", Clauses.SEARCH, new Ratio(toCome), null));
-        return all;
-    }
-
-    private static TopologyResult nothing(TopologyRequest request, List<Finding> findings) {
+    private static TopologyResult nothing(TopologyRequest request, List<Finding> findings, Clash clash) {
         return new TopologyResult(
                 List.of(),
                 null,
@@ -134,7 +143,8 @@ public final class LayoutPlanning {
                 List.of(),
                 List.of(),
                 findings,
-                List.of());
+                List.of(),
+                clash);
     }
 
     private TopologyResult result(
@@ -173,7 +183,8 @@ public final class LayoutPlanning {
                 BindingLimits.of(request, model, layout),
                 changes,
                 Remarks.of(request, gateways),
-                LayoutDerivations.of(request, routes, layout, gateways, all, boundMoney, gap));
+                LayoutDerivations.of(request, routes, layout, gateways, all, boundMoney, gap),
+                null);
     }
 
     private static Ratio gap(Money cost, Money bound) {

@@ -12,8 +12,8 @@ interface LayoutSolver {
      */
     Answer solve(LayoutModel model, @Nullable Layout start);
 
-    /** Whether a layout exists, whatever it costs; false also where the search limit leaves it open. */
-    boolean solvable(LayoutModel model);
+    /** Whether a layout exists, whatever it costs; exact searches for it take from the budget. */
+    Existence existence(LayoutModel model, WorkBudget budget);
 
     /**
      * What a solver found.

@@ -18,6 +18,18 @@ public enum LimitKind {
     STOP_ZONE,
     /** The longest spur cable. */
     SPUR_LENGTH,
-    /** The longest cables between host and gateway and from gateway to gateway. */
-    TRUNK_LENGTH
+    /** The longest cable from gateway to gateway. */
+    TRUNK_LENGTH,
+    /** The longest cable from the host to a gateway. */
+    HOST_LENGTH,
+    /** Drive ports every gateway leaves free. */
+    SPARE_PORTS,
+    /** The one place an axis has to be connected in. */
+    FIXED_PLACE,
+    /** Axes that must not share a gateway. */
+    SEPARATION,
+    /** Drive ports kept for axes to come. */
+    RESERVED_PORTS,
+    /** Places where gateways may stand. */
+    PLACES
 }

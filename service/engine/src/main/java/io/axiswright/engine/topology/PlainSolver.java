@@ -52,10 +52,10 @@ final class PlainSolver implements LayoutSolver {
     }
 
     @Override
-    public boolean solvable(LayoutModel model) {
-        return new GreedySearch(model, new Surroundings(model), breadth)
-                        .layout(new long[model.axes().size()], RESTARTS)
-                != null;
+    public Existence existence(LayoutModel model, WorkBudget budget) {
+        Layout found = new GreedySearch(model, new Surroundings(model), breadth)
+                .layout(new long[model.axes().size()], RESTARTS);
+        return found == null ? Existence.OPEN : Existence.EXISTS;
     }
 
     /** Subgradient rounds for each start, fewer where one round is much work; always the same for the same model. */

@@ -1,183 +1,190 @@
 package io.axiswright.engine.topology;
 
-import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
-import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.topology.LayoutSolver.Answer;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 
 /**
- * Where limits clash only together, which single limit would have to give and by how much at least: each is relaxed alone
- * and the search run again.
+ * What would let a layout exist: each set of limits that may be, is widened by as little as does, of single axes, places and stop
+ * zones no more than have to be, and planned to see what the layout costs then.
  */
 final class Relaxations {
 
-    /** Steps by which a counted limit is widened before it is given up. */
-    private static final int MOST_STEPS = 3;
-
-    /** Longer than any cable: an axis whose place is fixed does not go elsewhere. */
-    private static final Length NEVER = new Length(1e9);
-
     private final TopologyRequest request;
     private final Routes routes;
-    private final LayoutModel model;
-    private final LayoutSolver solver;
-    private final List<Finding> findings = new ArrayList<>();
+    private final MoneyScale money;
+    private final NamedLimits limits;
+    private final WidenedModel widened;
+    private final ExistenceCheck check;
+    private final LayoutSolver planner;
 
-    private Relaxations(TopologyRequest request, Routes routes, LayoutModel model, LayoutSolver solver) {
+    Relaxations(
+            TopologyRequest request,
+            Routes routes,
+            MoneyScale money,
+            NamedLimits limits,
+            WidenedModel widened,
+            ExistenceCheck check,
+            LayoutSolver planner) {
         this.request = request;
         this.routes = routes;
-        this.model = model;
-        this.solver = solver;
+        this.money = money;
+        this.limits = limits;
+        this.widened = widened;
+        this.check = check;
+        this.planner = planner;
     }
 
-    /** One finding for each limit that, widened alone, lets a layout exist. */
-    static List<Finding> of(TopologyRequest request, Routes routes, LayoutModel model, LayoutSolver solver) {
-        var relaxations = new Relaxations(request, routes, model, solver);
-        relaxations.counts();
-        relaxations.separations();
-        relaxations.lengths();
-        relaxations.rate();
-        return relaxations.findings;
+    /** One for each of the smallest of these sets of kinds of limits, and for one more place; the cheapest first. */
+    List<Relaxation> of(List<Set<LimitKind>> corrections) {
+        var relaxations = new ArrayList<Relaxation>();
+        int fewest = corrections.stream().mapToInt(Set::size).min().orElse(0);
+        corrections.stream()
+                .filter(kinds -> kinds.size() == fewest)
+                .distinct()
+                .forEach(kinds -> add(relaxations, kinds));
+        OneMorePlace.of(request, planner).ifPresent(relaxations::add);
+        relaxations.sort(Comparator.comparing((Relaxation one) -> one.cost().amount()));
+        return relaxations;
     }
 
-    private void counts() {
-        counted("host ports", "/design/network/host/ports", model.portRate().length, k -> Relaxed.hostPorts(model, k));
-        counted(
-                "gateways in one place",
-                "/design/network/places",
-                Arrays.stream(model.room()).max().orElse(0),
-                k -> Relaxed.room(model, k));
-        counted(
-                "gateways in one trunk",
-                request.gatewaysPointer(),
-                model.deepestChain(),
-                k -> Relaxed.types(model, t -> t.withChainDepth(t.chainDepth() + k)));
-        counted(
-                "drive ports",
-                request.gatewaysPointer(),
-                model.mostDrivePorts(),
-                k -> Relaxed.types(model, t -> t.withDrivePorts(t.drivePorts() + k)));
-        counted(
-                "brake outputs",
-                request.gatewaysPointer(),
-                model.mostBrakeOutputs(),
-                k -> Relaxed.types(model, t -> t.withBrakeOutputs(t.brakeOutputs() + k)));
-        if (model.zonesMatter() && solvable(Relaxed.types(model, t -> t.withScope(StopScope.NONE)))) {
-            clash("stop zones on one stop input", "/design/axes", new Ratio(model.zones()), new Ratio(1));
+    private void add(List<Relaxation> relaxations, Set<LimitKind> kinds) {
+        Map<LimitKind, Long> steps = new EnumMap<>(LimitKind.class);
+        kinds.forEach(kind -> steps.put(kind, widened.most(kind)));
+        for (LimitKind kind : kinds) {
+            steps.put(kind, least(steps, kind));
+        }
+        BitSet all = limits.of(kinds);
+        BitSet given = MinimalSubset.of(all, some -> exists(steps, without(all, some)));
+        LayoutModel model = widened.model(steps, without(all, given));
+        Answer answer = planner.solve(model, null);
+        Layout layout = answer.layout();
+        if (layout != null) {
+            var widenings = new ArrayList<Widening>();
+            given.stream().forEach(k -> widenings.add(widening(limits.all().get(k), steps, layout)));
+            widenings.sort(Comparator.comparing(Widening::limit));
+            relaxations.add(Priced.of(money, model, layout, answer.bound(), widenings));
         }
     }
 
-    private void separations() {
-        long never = request.network().separationList().stream()
-                .filter(separation -> separation.price() == null)
-                .count();
-        if (never > 0 && solvable(Relaxed.together(model))) {
-            clash("separations of axes", "/design/network/separations", new Ratio(0), new Ratio(never));
-        }
+    private static BitSet without(BitSet all, BitSet some) {
+        BitSet rest = (BitSet) all.clone();
+        rest.andNot(some);
+        return rest;
     }
 
-    private void counted(String what, String pointer, int now, Function<Integer, LayoutModel> relaxed) {
-        for (int step = 1; step <= MOST_STEPS; step++) {
-            if (solvable(relaxed.apply(step))) {
-                clash(what, pointer, new Ratio(now + step), new Ratio(now));
-                return;
-            }
-        }
-    }
-
-    private void lengths() {
-        Relaxed.Way spurs = (axis, place) -> routes.allowed(axis, place) ? routes.spur(axis, place) : NEVER;
-        Relaxed.Way fromHost = (host, place) -> routes.link(-1, place);
-        length(
-                "spur cable",
-                request.cablesPointer(),
-                routes.spurCables.longest(),
-                model.axes().size(),
-                spurs,
-                metres -> Relaxed.links(
-                        model, model.host(), model.trunk(), Relaxed.reaching(model.spur(), spurs, metres)));
-        length(
-                "trunk cable",
-                request.cablesPointer(),
-                routes.trunkCables.longest(),
-                model.places(),
-                routes::link,
-                metres -> Relaxed.links(
-                        model, model.host(), Relaxed.reaching(model.trunk(), routes::link, metres), model.spur()));
-        length(
-                "host cable",
-                request.cablesPointer(),
-                routes.hostCables.longest(),
-                1,
-                fromHost,
-                metres -> Relaxed.links(
-                        model, Relaxed.reaching(model.host(), fromHost, metres), model.trunk(), model.spur()));
-    }
-
-    /** The shortest longest cable that helps, by halving the sorted list of route lengths. */
-    private void length(
-            String what,
-            String pointer,
-            Length longest,
-            int rows,
-            Relaxed.Way way,
-            Function<Double, LayoutModel> relaxed) {
-        var metres = new java.util.TreeSet<Double>();
-        for (int row = 0; row < rows; row++) {
-            for (int place = 0; place < model.places(); place++) {
-                double route = way.length(row, place).si();
-                if (route > longest.si() && route < NEVER.si()) {
-                    metres.add(route);
-                }
-            }
-        }
-        var lengths = List.copyOf(metres);
-        if (lengths.isEmpty() || !solvable(relaxed.apply(lengths.getLast()))) {
-            return;
-        }
-        int low = 0;
-        int high = lengths.size() - 1;
+    private long least(Map<LimitKind, Long> steps, LimitKind kind) {
+        long low = 1;
+        long high = Objects.requireNonNull(steps.get(kind));
+        var trial = new EnumMap<>(steps);
         while (low < high) {
-            int middle = (low + high) / 2;
-            if (solvable(relaxed.apply(lengths.get(middle)))) {
+            long middle = (low + high) / 2;
+            trial.put(kind, middle);
+            if (exists(trial, new BitSet())) {
                 high = middle;
             } else {
                 low = middle + 1;
             }
         }
-        clash("metres of " + what, pointer, new Length(lengths.get(high)), longest);
+        return high;
     }
 
-    private void rate() {
-        if (!model.ratesMatter() || !solvable(Relaxed.rates(model))) {
-            return;
+    private boolean exists(Map<LimitKind, Long> steps, BitSet held) {
+        return check.of(widened.model(steps, held)) == Existence.EXISTS;
+    }
+
+    private Widening widening(NamedLimit limit, Map<LimitKind, Long> steps, Layout layout) {
+        ClashingLimit told = limit.told();
+        double more = Objects.requireNonNull(steps.get(limit.kind()));
+        Quantity available = told.available();
+        double now = available == null ? 0 : available.si();
+        Quantity needed = switch (limit.kind()) {
+            case HOST_PORTS, CHAIN_DEPTH, DRIVE_PORTS, BRAKE_OUTPUTS -> new Ratio(now + more);
+            case SPARE_PORTS -> new Ratio(now - more);
+            case PLACE_ROOM -> new Ratio(Math.max(layout.gatewaysAt(limit.member()), now));
+            case COMMAND_RATE -> widened.rate((long) more);
+            case SPUR_LENGTH -> routes.spur(limit.member(), placeOf(layout, limit.member()));
+            case TRUNK_LENGTH, HOST_LENGTH -> new Length(widened.metres(limit.kind(), (long) more));
+            case STOP_ZONE, FIXED_PLACE, SEPARATION, RESERVED_PORTS, PLACES -> null;
+        };
+        return new Widening(limit.kind(), told.subject(), told.pointer(), available, needed);
+    }
+
+    private int placeOf(Layout layout, int axis) {
+        return Objects.requireNonNull(layout.nodeOfAxis(request.axes().size())[axis]).place;
+    }
+
+    /** One finding for each relaxation of a single kind of limit. */
+    static List<Finding> findings(TopologyRequest request, List<Relaxation> relaxations) {
+        var findings = new ArrayList<Finding>();
+        for (Relaxation relaxation : relaxations) {
+            Widening first = relaxation.widenings().getFirst();
+            if (first.limit() != LimitKind.RESERVED_PORTS
+                    && relaxation.widenings().stream().allMatch(one -> one.limit() == first.limit())) {
+                findings.add(finding(request, relaxation.widenings(), first));
+            }
         }
-        double all = request.axes().stream()
-                .mapToDouble(axis -> axis.commandRate().si())
-                .sum();
-        double fastest = request.network().host().ports().stream()
-                .mapToDouble(port -> port.commandRate().si())
-                .max()
-                .orElse(0);
-        clash(
-                "commands per second of a host port",
-                "/design/network/host/ports",
-                new Frequency(all),
-                new Frequency(fastest));
+        findings.addAll(growth(relaxations));
+        return findings;
     }
 
-    private boolean solvable(LayoutModel relaxed) {
-        return solver.solvable(relaxed);
+    /** Says so where it is only the axes to come that cannot be connected. */
+    static List<Finding> growth(List<Relaxation> relaxations) {
+        return relaxations.stream()
+                .map(Relaxation::widenings)
+                .filter(widenings -> widenings.stream().allMatch(one -> one.limit() == LimitKind.RESERVED_PORTS))
+                .map(List::getFirst)
+                .map(one -> FindingCode.TOPOLOGY_GROWTH_CLASHES.at(
+                        "the network", one.pointer(), Clauses.SEARCH, one.available(), null))
+                .toList();
     }
 
-    private void clash(String what, String pointer, Quantity value, Quantity limit) {
-        findings.add(FindingCode.TOPOLOGY_LIMITS_CLASH.at(what, pointer, Clauses.SEARCH, value, limit));
+    private static Finding finding(TopologyRequest request, List<Widening> widenings, Widening first) {
+        int places = request.network().places().size();
+        long separations = request.network().separationList().stream()
+                .filter(separation -> separation.price() == null)
+                .count();
+        Quantity widest = widenings.stream()
+                .map(Widening::needed)
+                .filter(Objects::nonNull)
+                .max(Comparator.comparingDouble(Quantity::si))
+                .orElse(new Ratio(
+                        switch (first.limit()) {
+                            case STOP_ZONE -> widenings.size() + 1;
+                            case SEPARATION -> separations - widenings.size();
+                            default -> places;
+                        }));
+        Quantity now = first.limit() == LimitKind.SEPARATION
+                ? new Ratio(separations)
+                : first.available() == null ? new Ratio(1) : first.available();
+        String what = switch (first.limit()) {
+            case HOST_PORTS -> "host ports";
+            case PLACE_ROOM -> "gateways in one place";
+            case CHAIN_DEPTH -> "gateways in one trunk";
+            case DRIVE_PORTS -> "drive ports";
+            case BRAKE_OUTPUTS -> "brake outputs";
+            case STOP_ZONE -> "stop zones on one stop input";
+            case SPUR_LENGTH -> "metres of spur cable";
+            case TRUNK_LENGTH -> "metres of trunk cable";
+            case HOST_LENGTH -> "metres of host cable";
+            case COMMAND_RATE -> "commands per second of a host port";
+            case SPARE_PORTS -> "spare drive ports";
+            case FIXED_PLACE -> "places for axis " + first.subject();
+            case SEPARATION -> "separations of axes";
+            case RESERVED_PORTS -> "drive ports kept for axes to come";
+            case PLACES -> "places for gateways";
+        };
+        return FindingCode.TOPOLOGY_LIMITS_CLASH.at(what, first.pointer(), Clauses.SEARCH, widest, now);
     }
 }

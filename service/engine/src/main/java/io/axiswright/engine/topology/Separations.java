@@ -3,6 +3,7 @@ package io.axiswright.engine.topology;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /** Groups of axes that are to hang on gateways of their own, and what it costs where they do not. */
@@ -43,6 +44,12 @@ final class Separations {
                 .toArray(int[][]::new);
     }
 
+    private Separations(long[] prices, int[][] members, int[][] groupsOf) {
+        this.prices = prices;
+        this.members = members;
+        this.groupsOf = groupsOf;
+    }
+
     /** No wishes. */
     static Separations none() {
         return new Separations(new long[0], List.of(), 0);
@@ -59,6 +66,15 @@ final class Separations {
                                 .toList())
                         .toList(),
                 axes);
+    }
+
+    /** The same, but that the axes of some groups may share gateways. */
+    Separations allowing(IntPredicate groups) {
+        long[] allowed = prices.clone();
+        for (int group = 0; group < allowed.length; group++) {
+            allowed[group] = groups.test(group) ? 0 : allowed[group];
+        }
+        return new Separations(allowed, members, groupsOf);
     }
 
     boolean any() {

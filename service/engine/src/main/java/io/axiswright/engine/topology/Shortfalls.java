@@ -6,6 +6,7 @@ import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -67,15 +68,13 @@ final class Shortfalls {
     private void length(int axis, List<Integer> everywhere, boolean[] linked, int[] hops) {
         int index = axis;
         NetworkAxis named = request.axes().get(axis);
-        List<Integer> places = everywhere.stream()
-                .filter(place -> routes.allowed(index, place))
-                .toList();
-        List<Integer> near = places.stream()
+        List<Integer> near = everywhere.stream()
                 .filter(place -> model.spur().reaches(index, place))
                 .toList();
         String pointer = named.positionPointer();
         if (near.isEmpty()) {
-            double nearest = places.stream()
+            double nearest = everywhere.stream()
+                    .filter(place -> routes.allowed(index, place))
                     .mapToDouble(place -> routes.spur(index, place).si())
                     .min()
                     .orElse(0);
@@ -170,7 +169,7 @@ final class Shortfalls {
                 .mapToDouble(axis -> axis.commandRate().si())
                 .sum();
         // Rates that only fail to share out among the ports are left to the search.
-        if (asked > all) {
+        if (asked > all && model.totalRate() > Arrays.stream(model.portRate()).sum()) {
             rate("all axes together", "/design/network/host/ports", new Frequency(asked), all);
         }
     }

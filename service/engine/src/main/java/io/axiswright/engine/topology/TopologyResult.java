@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param changes what differs from the kept layout; empty without one
  * @param findings remarks
  * @param derivations how the numbers came about
+ * @param clash which limits leave no layout and what would let there be one; absent if there is a layout
  */
 public record TopologyResult(
         List<PlacedGateway> gateways,
@@ -40,7 +41,8 @@ public record TopologyResult(
         List<LimitUse> binding,
         List<LayoutChange> changes,
         List<Finding> findings,
-        List<Derivation> derivations) {
+        List<Derivation> derivations,
+        @Nullable Clash clash) {
 
     /** Keeps the lists from being changed. */
     public TopologyResult {

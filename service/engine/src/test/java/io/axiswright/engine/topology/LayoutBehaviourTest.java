@@ -202,8 +202,8 @@ class LayoutBehaviourTest {
             }
 
             @Override
-            public boolean solvable(LayoutModel model) {
-                return false;
+            public Existence existence(LayoutModel model, WorkBudget budget) {
+                return Existence.OPEN;
             }
         };
         TopologyRequest request = TopologyRequests.machine(48, 16, 4, 7).build();

@@ -146,7 +146,7 @@ class SeparationsTest {
         assertThat(planning.plan(request.build()).findings())
                 .filteredOn(finding -> finding.code() == FindingCode.TOPOLOGY_LIMITS_CLASH)
                 .extracting(Finding::text)
-                .anySatisfy(text -> assertThat(text).contains("3 separations of axes", "with 0"));
+                .anySatisfy(text -> assertThat(text).contains("3 separations of axes", "with 2"));
     }
 
     @Test

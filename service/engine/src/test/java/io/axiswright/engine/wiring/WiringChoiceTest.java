@@ -55,7 +55,14 @@ class WiringChoiceTest {
     private static WiringResult join(Join join, CableAssembly... cables) {
         return new WiringChoice()
                 .choose(new WiringRequest(
-                        List.of(join), List.of(), null, null, List.of(cables), List.of(), List.of(), CatalogueSource.SENT));
+                        List.of(join),
+                        List.of(),
+                        null,
+                        null,
+                        List.of(cables),
+                        List.of(),
+                        List.of(),
+                        CatalogueSource.SENT));
     }
 
     private static CableAssembly link(String id, String price, double length, double voltage, double current) {
