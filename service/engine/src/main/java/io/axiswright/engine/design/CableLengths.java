@@ -50,9 +50,7 @@ public final class CableLengths {
             Position there = axes.get(attachment.axis());
             return there == null ? reserved(attachment.axis(), network) : there;
         }
-        return attachment.place() == null
-                ? network.host().position()
-                : place(attachment.place(), network);
+        return attachment.place() == null ? network.host().position() : place(attachment.place(), network);
     }
 
     private static @Nullable Position place(String id, Network network) {

@@ -10,5 +10,4 @@ import org.jspecify.annotations.Nullable;
  * @param place id of the place
  * @param node id of the node
  */
-public record WayAttachment(
-        @Nullable String axis, @Nullable String place, String node) {}
+public record WayAttachment(@Nullable String axis, @Nullable String place, String node) {}

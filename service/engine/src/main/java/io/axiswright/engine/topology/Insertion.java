@@ -41,9 +41,8 @@ record Insertion(Trunk trunk, int position, List<Integer> places, long cost) {
             }
             Insertion best = null;
             for (int position = 0; position <= trunk.chain.size(); position++) {
-                long cost = couples
-                        ? coupled(model, trunk, position, place, type)
-                        : extra(model, trunk, position, place);
+                long cost =
+                        couples ? coupled(model, trunk, position, place, type) : extra(model, trunk, position, place);
                 if (cost < LinkTable.FAR / 2 && (best == null || cost < best.cost)) {
                     best = new Insertion(trunk, position, List.of(place), cost);
                 }
