@@ -19,16 +19,16 @@ import org.junit.jupiter.api.Test;
 class CableWaysStudyTest {
 
     /** Half a metre beside the mains panel; the axis stands 2 m and the gateway 7 m along the machine. */
-    private static final WayNode NODE = new WayNode("duct", new Position(new Length(0), new Length(0.5), new Length(1)));
+    private static final WayNode NODE =
+            new WayNode("duct", new Position(new Length(0), new Length(0.5), new Length(1)));
 
     private static StudyResult study() {
         Design d = TestCell.design(2);
-        var network = Copies.with(
-                Objects.requireNonNull(d.network()), "ways", new CableWays(List.of(NODE), List.of(), null));
+        var network =
+                Copies.with(Objects.requireNonNull(d.network()), "ways", new CableWays(List.of(NODE), List.of(), null));
         var request = TestCell.request(2);
         return SystemStudy.with(LayoutEffort.HEURISTIC)
-                .system(new StudyRequest(
-                        request.codeBasis(), request.catalogue(), Copies.with(d, "network", network)));
+                .system(new StudyRequest(request.codeBasis(), request.catalogue(), Copies.with(d, "network", network)));
     }
 
     @Test
@@ -45,7 +45,6 @@ class CableWaysStudyTest {
         assertThat(result.supply().circuits())
                 .filteredOn(circuit -> circuit.loads().contains("axis-1"))
                 .singleElement()
-                .satisfies(circuit ->
-                        assertThat(circuit.longestRoute().si()).isCloseTo(1.1 * 3 + 0.6, within(1e-9)));
+                .satisfies(circuit -> assertThat(circuit.longestRoute().si()).isCloseTo(1.1 * 3 + 0.6, within(1e-9)));
     }
 }
