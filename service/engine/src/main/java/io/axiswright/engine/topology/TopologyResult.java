@@ -9,8 +9,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The layout of the control network. Among layouts of equal cost the one with the least total length of bought cable is
- * taken, as far as the search proves it; among those, lower axes hang on lower gateways.
+ * The layout of the control network. Among layouts of equal cost the one with the least total length of cable is taken, that
+ * of axes to come counted, as far as the search proves it; among those, lower axes hang on lower gateways.
  *
  * @param gateways the gateways by host port and depth; empty if no layout exists
  * @param cost price of gateways and of their host, trunk and spur cables; items without a price count nothing; absent if no
