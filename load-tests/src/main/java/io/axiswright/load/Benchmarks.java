@@ -2,13 +2,17 @@ package io.axiswright.load;
 
 import io.axiswright.engine.braking.BrakingRatio;
 import io.axiswright.engine.duty.ChoosingRatio;
+import io.axiswright.engine.topology.LayoutRatio;
 import java.io.IOException;
 import java.util.concurrent.ExecutionException;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** Runs what it is told to, {@code study}, {@code scaling}, {@code braking}, {@code choosing}, {@code conductors}, {@code bill}, {@code http} or {@code all}; fails if a ratio is missed. */
+/**
+ * Runs what it is told to, {@code study}, {@code scaling}, {@code braking}, {@code choosing}, {@code conductors}, {@code bill},
+ * {@code http} or {@code all} of these, {@code layout} or {@code causes}; fails if a ratio is missed.
+ */
 final class Benchmarks {
 
     private Benchmarks() {}
@@ -19,6 +23,7 @@ final class Benchmarks {
             case "scaling" -> ScalingCheck.holds();
             case "braking" -> BrakingRatio.holds();
             case "choosing" -> ChoosingRatio.holds();
+            case "layout" -> LayoutRatio.holds();
             case "conductors" -> ConductorScaling.holds();
             case "bill" -> BillScaling.holds();
             case "http" -> HttpRatio.holds();

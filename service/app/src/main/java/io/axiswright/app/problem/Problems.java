@@ -1,6 +1,7 @@
 package io.axiswright.app.problem;
 
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.topology.SearchAbandoned;
 import java.util.List;
 import java.util.UUID;
 import org.slf4j.Logger;
@@ -23,6 +24,8 @@ public final class Problems {
                         path,
                         invalid.faults().stream().map(ProblemError::of).toList());
             case Failure failure -> of(failure.kind(), String.valueOf(failure.getMessage()), path, failure.errors());
+            case SearchAbandoned abandoned ->
+                of(ProblemKind.UNAVAILABLE, String.valueOf(abandoned.getMessage()), path, List.of());
             default -> internal(e, method, path);
         };
     }

@@ -34,10 +34,10 @@ final class ExactSolver implements LayoutSolver {
 
     @Override
     public Answer solve(LayoutModel model, @Nullable Layout start) {
-        return gate.pass(() -> search(model, start));
+        return gate.pass(stop -> search(model, start, stop));
     }
 
-    private Answer search(LayoutModel model, @Nullable Layout start) {
+    private Answer search(LayoutModel model, @Nullable Layout start, SearchStop stop) {
         Slots slots = Slots.of(model);
         if (outOfReach(model, slots)) {
             return new Answer(start, 0, false);
@@ -47,7 +47,7 @@ final class ExactSolver implements LayoutSolver {
         if (start != null) {
             ExactHint.give(exact, start);
         }
-        var solver = solver(searchLimit);
+        var solver = solver(searchLimit, stop);
         CpSolverStatus status = solver.solve(exact.cp);
         if (status == CpSolverStatus.INFEASIBLE) {
             return new Answer(start, 0, start == null && slots.complete());
@@ -59,7 +59,7 @@ final class ExactSolver implements LayoutSolver {
         }
         Layout found = ExactReading.of(exact, solver);
         if (status == CpSolverStatus.OPTIMAL) {
-            found = shortest(model, slots, found);
+            found = shortest(model, slots, found, stop);
         }
         Layout polished = new LocalImprovement(
                         model, new Surroundings(model), new Relays(model), SearchBreadth.WIDE, found)
@@ -69,16 +69,16 @@ final class ExactSolver implements LayoutSolver {
 
     @Override
     public Existence existence(LayoutModel model, WorkBudget budget) {
-        return gate.pass(() -> search(model, budget));
+        return gate.pass(stop -> search(model, budget, stop));
     }
 
-    private Existence search(LayoutModel model, WorkBudget budget) {
+    private Existence search(LayoutModel model, WorkBudget budget, SearchStop stop) {
         Slots slots = Slots.of(model);
         double limit = budget.share(searchLimit / 4);
         if (limit <= 0 || outOfReach(model, slots)) {
             return Existence.OPEN;
         }
-        var solver = solver(limit);
+        var solver = solver(limit, stop);
         CpSolverStatus status = solver.solve(new ExactModel(model, slots).cp);
         budget.spend(solver.response().getDeterministicTime());
         if (status == CpSolverStatus.INFEASIBLE && slots.complete()) {
@@ -95,25 +95,26 @@ final class ExactSolver implements LayoutSolver {
     }
 
     /** Of the layouts of that cost the one with the least cable, as far as a share of the search limit allows. */
-    private Layout shortest(LayoutModel model, Slots slots, Layout cheapest) {
+    private Layout shortest(LayoutModel model, Slots slots, Layout cheapest, SearchStop stop) {
         var exact = new ExactModel(model, slots);
         exact.cp.addLessOrEqual(exact.cost(), Score.of(model, cheapest).cost());
         exact.cp.minimize(exact.length());
         ExactHint.give(exact, cheapest);
-        var solver = solver(searchLimit / 2);
+        var solver = solver(searchLimit / 2, stop);
         CpSolverStatus status = solver.solve(exact.cp);
         return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE
                 ? ExactReading.of(exact, solver)
                 : cheapest;
     }
 
-    private static CpSolver solver(double limit) {
+    private static CpSolver solver(double limit, SearchStop stop) {
         var solver = new CpSolver();
         solver.getParameters()
                 .setNumWorkers(1)
                 .setRandomSeed(SEED)
                 .setLinearizationLevel(LINEARIZATION)
                 .setMaxDeterministicTime(limit);
+        stop.by(solver::stopSearch);
         return solver;
     }
 }

@@ -20,8 +20,6 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -96,25 +94,6 @@ class LayoutBehaviourTest {
             assertThat(requireNonNull(result.cost()).amount()).isGreaterThanOrEqualTo(optimum);
             assertThat(requireNonNull(result.bound()).amount()).isLessThanOrEqualTo(optimum);
         }
-    }
-
-    @Test
-    void searchesWaitForTheirTurn() throws InterruptedException, ExecutionException {
-        var gate = new SearchGate(2);
-        var inside = new AtomicInteger();
-        var most = new AtomicInteger();
-        try (var threads = Executors.newFixedThreadPool(6)) {
-            for (var answer : threads.invokeAll(Collections.nCopies(
-                    12,
-                    () -> gate.pass(() -> {
-                        most.accumulateAndGet(inside.incrementAndGet(), Math::max);
-                        LockSupport.parkNanos(20_000_000);
-                        return inside.decrementAndGet();
-                    })))) {
-                answer.get();
-            }
-        }
-        assertThat(most).hasValue(2);
     }
 
     @Test
