@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  *     within 0.4 s and 5 s; by rising current. Times of clearing are not examined if absent
  * @param letThroughEnergy most I²t it lets through at fault currents up to its interrupting rating; if absent, by its
  *     clearing points, none of them counted shorter than 0.1 s
+ * @param aluminiumTerminals whether its terminals are marked for aluminium conductors; not known if absent
  */
 public record ProtectiveDevice(
         String id,
@@ -42,7 +43,8 @@ public record ProtectiveDevice(
         @Bounds(above = 0) Current interruptingRating,
         @Bounds(above = 0) Voltage ratedVoltage,
         @Count(min = 1, max = 20) @Nullable List<ClearingPoint> clearingPoints,
-        @Bounds(above = 0) @Nullable JouleIntegral letThroughEnergy)
+        @Bounds(above = 0) @Nullable JouleIntegral letThroughEnergy,
+        @Nullable Boolean aluminiumTerminals)
         implements Item {
 
     /**
@@ -77,6 +79,7 @@ public record ProtectiveDevice(
                 rating,
                 interruptingRating,
                 ratedVoltage,
+                null,
                 null,
                 null);
     }

@@ -1,5 +1,6 @@
 package io.axiswright.engine.conductor;
 
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Ratio;
@@ -29,6 +30,7 @@ final class ConductorFindings {
         }
         InsulationFindings.add(request, sized, findings);
         motorRule(sized, findings);
+        aluminium(sized, findings);
         faultUnchecked(sized, findings);
         fromMemory(sources, findings);
         hazardousVoltage(sized, findings);
@@ -76,6 +78,16 @@ final class ConductorFindings {
             Device device = s.device();
             return device != null && device.chosen() && device.range().most() != null;
         });
+    }
+
+    /** Once for all circuits of it: its terminals, and that machine codes speak of copper. */
+    private static void aluminium(List<Sized> sized, List<Finding> findings) {
+        count(
+                sized,
+                FindingCode.CONDUCTOR_ALUMINIUM,
+                "NFPA 70:2023 110.14, NFPA 79:2021 12.2, IEC 60204-1:2016 12.2 (from memory)",
+                findings,
+                s -> s.circuit().material() == ConductorMaterial.ALUMINIUM);
     }
 
     private static void faultUnchecked(List<Sized> sized, List<Finding> findings) {

@@ -134,7 +134,8 @@ final class Sites {
                 new Current(interrupting),
                 new Voltage(440),
                 points,
-                letThrough == null ? null : new JouleIntegral(letThrough));
+                letThrough == null ? null : new JouleIntegral(letThrough),
+                null);
     }
 
     static ClearingPoint point(double amperes, double seconds) {
