@@ -1,5 +1,6 @@
 package io.axiswright.app.wire;
 
+import io.axiswright.engine.quantity.Area;
 import io.axiswright.engine.quantity.Dimension;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Unit;
@@ -8,7 +9,10 @@ import java.util.Arrays;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.io.SerializedString;
 
-/** Writes the quantities of one class: an object with value and unit. */
+/**
+ * Writes the quantities of one class: an object with value and unit. Areas are those of conductors for the most part: small ones
+ * in mm2.
+ */
 final class QuantityWriting implements Writing {
 
     private static final SerializedString VALUE = new SerializedString("value");
@@ -27,9 +31,18 @@ final class QuantityWriting implements Writing {
 
     @Override
     public void write(Object value, JsonGenerator json) {
+        if (value instanceof Area area) {
+            Unit readable = Units.readable(area);
+            write(area, readable, new SerializedString(readable.symbol()), json);
+        } else {
+            write((Quantity) value, unit, symbol, json);
+        }
+    }
+
+    private static void write(Quantity quantity, Unit unit, SerializedString symbol, JsonGenerator json) {
         json.writeStartObject();
         json.writeName(VALUE);
-        NumberWriting.write(Readings.of(((Quantity) value).si(), unit), json);
+        NumberWriting.write(Readings.of(quantity.si(), unit), json);
         json.writeName(UNIT);
         json.writeString(symbol);
         json.writeEndObject();

@@ -5,7 +5,6 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
-import io.axiswright.engine.standard.Confidence;
 import io.axiswright.engine.standard.Source;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +31,7 @@ final class ConductorFindings {
         motorRule(sized, findings);
         aluminium(sized, findings);
         faultUnchecked(sized, findings);
-        fromMemory(sources, findings);
+        Source.fromMemory(sources, FindingCode.CONDUCTOR_TABLE_FROM_MEMORY).ifPresent(findings::add);
         hazardousVoltage(sized, findings);
         return List.copyOf(findings);
     }
@@ -117,23 +116,6 @@ final class ConductorFindings {
                     clause,
                     new Ratio(number),
                     new Ratio(sized.size())));
-        }
-    }
-
-    private static void fromMemory(Set<Source> sources, List<Finding> findings) {
-        List<String> unsure = sources.stream()
-                .filter(s -> s.confidence() == Confidence.FROM_MEMORY)
-                .map(Source::clause)
-                .distinct()
-                .toList();
-        if (!unsure.isEmpty()) {
-            long tables = sources.stream().map(Source::clause).distinct().count();
-            findings.add(FindingCode.CONDUCTOR_TABLE_FROM_MEMORY.at(
-                    String.join("; ", unsure),
-                    "/codeBasis",
-                    "common practice, no source",
-                    new Ratio(unsure.size()),
-                    new Ratio(tables)));
         }
     }
 
