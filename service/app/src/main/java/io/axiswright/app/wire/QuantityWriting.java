@@ -31,12 +31,17 @@ final class QuantityWriting implements Writing {
 
     @Override
     public void write(Object value, JsonGenerator json) {
-        if (value instanceof Area area) {
-            Unit readable = Units.readable(area);
-            write(area, readable, new SerializedString(readable.symbol()), json);
-        } else {
+        Unit readable = value instanceof Area area ? Units.readable(area) : unit;
+        if (readable.equals(unit) || !readsBack((Quantity) value, readable)) {
             write((Quantity) value, unit, symbol, json);
+        } else {
+            write((Quantity) value, readable, new SerializedString(readable.symbol()), json);
         }
+    }
+
+    /** What is stored must be read as the very same quantity. */
+    private static boolean readsBack(Quantity quantity, Unit unit) {
+        return unit.toSi(Readings.of(quantity.si(), unit)) == quantity.si();
     }
 
     private static void write(Quantity quantity, Unit unit, SerializedString symbol, JsonGenerator json) {
