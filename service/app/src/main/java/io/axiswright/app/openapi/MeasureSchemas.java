@@ -43,7 +43,7 @@ final class MeasureSchemas {
         String what = Words.of(dimension.type());
         return (what == null ? "A quantity." : what) + " Units, with their codes of UN/CEFACT Recommendation 20: "
                 + units.stream().map(MeasureSchemas::named).collect(Collectors.joining("; ")) + ". Answers are in "
-                + units.getFirst().symbol() + ".";
+                + units.getFirst().symbol() + (dimension == Dimension.AREA ? ", small ones in mm2." : ".");
     }
 
     private static String named(Unit unit) {

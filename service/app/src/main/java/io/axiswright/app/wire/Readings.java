@@ -12,12 +12,12 @@ final class Readings {
     private Readings() {}
 
     /**
-     * The number in that unit. A scale with its zero elsewhere (°C) takes the shortest number that reads back as the same
-     * quantity: 36.6, not 36.60000000000002.
+     * The number in that unit. A scale with its zero elsewhere (°C) or of other steps (mm2) takes the shortest number that reads
+     * back as the same quantity: 36.6, not 36.60000000000002.
      */
     static double of(double si, Unit unit) {
         double value = unit.fromSi(si);
-        if (unit.zero() == 0) {
+        if (unit.zero() == 0 && unit.factor() == 1) {
             return value;
         }
         var exact = new BigDecimal(value);

@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.ConductorSize;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param reelLength length of cable on a reel, 1 m to 5 km, where it is sold by whole reels only; any length is sold if absent
  * @param cutAllowance what every piece cut from a reel takes beyond its length: the cut and the preparation of its ends, up to
  *     10 m and less than a reel; none if absent
+ * @param material what its conductors are made of; copper if absent
  */
 public record BulkCable(
         String id,
@@ -35,7 +37,8 @@ public record BulkCable(
         @Bounds(above = 0) Length outerDiameter,
         boolean flexible,
         @Bounds(min = 1, max = 5000) @Nullable Length reelLength,
-        @Bounds(min = 0, max = 10) @Nullable Length cutAllowance)
+        @Bounds(min = 0, max = 10) @Nullable Length cutAllowance,
+        @Nullable ConductorMaterial material)
         implements Item {
 
     /** Cable sold in any length. */
@@ -49,6 +52,11 @@ public record BulkCable(
             Insulation insulation,
             Length outerDiameter,
             boolean flexible) {
-        this(id, description, price, needs, size, cores, insulation, outerDiameter, flexible, null, null);
+        this(id, description, price, needs, size, cores, insulation, outerDiameter, flexible, null, null, null);
+    }
+
+    /** What its conductors are made of. */
+    public ConductorMaterial metal() {
+        return material == null ? ConductorMaterial.COPPER : material;
     }
 }

@@ -31,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  *     clearing points, none of them counted shorter than 0.1 s
  * @param isolates whether it isolates, can be locked open and is switched from outside its enclosure, so that a circuit-breaker
  *     can disconnect the machine from its supply (IEC 60204-1 5.3.2, 5.3.3); not if absent
+ * @param aluminiumTerminals whether its terminals are marked for aluminium conductors; not known if absent
  */
 public record ProtectiveDevice(
         String id,
@@ -45,10 +46,11 @@ public record ProtectiveDevice(
         @Bounds(above = 0) Voltage ratedVoltage,
         @Count(min = 1, max = 20) @Nullable List<ClearingPoint> clearingPoints,
         @Bounds(above = 0) @Nullable JouleIntegral letThroughEnergy,
-        @Nullable Boolean isolates)
+        @Nullable Boolean isolates,
+        @Nullable Boolean aluminiumTerminals)
         implements Item {
 
-    /** A device that is not known to isolate. */
+    /** A device that is not known to isolate nor to take aluminium. */
     public ProtectiveDevice(
             String id,
             String description,
@@ -75,6 +77,7 @@ public record ProtectiveDevice(
                 ratedVoltage,
                 clearingPoints,
                 letThroughEnergy,
+                null,
                 null);
     }
 

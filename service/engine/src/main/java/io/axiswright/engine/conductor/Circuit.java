@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param method how the conductors are laid
  * @param insulation their insulation; in the other code's terms it is looked up as the class that is no hotter, and a finding
  *     says so
- * @param material what they are made of
+ * @param material what they are made of, with the protective conductor
  * @param ambient highest air temperature along the route
  * @param groupedCircuits loaded circuits running together, this one included; the others taken as like this one
  * @param terminationRating temperature rating of the terminals, the lower of both ends
@@ -39,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  * @param prospectiveFaultCurrent highest fault current at the device; no fault check if absent
  * @param clearingTime how long the device lets it flow; required with the fault current
  * @param raceway what the raceway is made of (NFPA 79); steel, the worst for reactance, if absent
- * @param conductorClass construction of the conductor (IEC); flexible if absent
+ * @param conductorClass construction of the conductor (IEC); flexible if absent. Aluminium is never flexible
  * @param largestLoad rated current of the largest of several motors or drives on the circuit, part of the design current; one
  *     motor or drive takes all of it if absent
  * @param resistorPulse how a braking resistor is used; without pause if absent
@@ -51,6 +51,7 @@ import org.jspecify.annotations.Nullable;
  * @param conductorsTogether conductors running together that carry current, those of this circuit included (NFPA 79); if absent,
  *     those of {@code groupedCircuits} circuits like this one
  * @param moving whether the conductors are flexed in service, as in a drag chain; not if absent
+ * @param aluminiumTerminals whether the terminals at both ends are marked for aluminium; not known if absent
  */
 public record Circuit(
         String id,
@@ -81,7 +82,8 @@ public record Circuit(
         @Bounds(min = 1, max = 8) @Nullable Integer parallelLimit,
         @Nullable TerminalRange terminals,
         @Bounds(min = 1, max = 1000) @Nullable Integer conductorsTogether,
-        @Nullable Boolean moving) {
+        @Nullable Boolean moving,
+        @Nullable Boolean aluminiumTerminals) {
 
     /** The same circuit with other insulation. */
     Circuit insulated(Insulation other) {
@@ -114,7 +116,8 @@ public record Circuit(
                 parallelLimit,
                 terminals,
                 conductorsTogether,
-                moving);
+                moving,
+                aluminiumTerminals);
     }
 
     /** Circuits lying together where each line of this one has so many conductors in parallel. */

@@ -1,10 +1,10 @@
 package io.axiswright.engine.conductor;
 
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
-import io.axiswright.engine.standard.Confidence;
 import io.axiswright.engine.standard.Source;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,8 +29,9 @@ final class ConductorFindings {
         }
         InsulationFindings.add(request, sized, findings);
         motorRule(sized, findings);
+        aluminium(sized, findings);
         faultUnchecked(sized, findings);
-        fromMemory(sources, findings);
+        Source.fromMemory(sources, FindingCode.CONDUCTOR_TABLE_FROM_MEMORY).ifPresent(findings::add);
         hazardousVoltage(sized, findings);
         return List.copyOf(findings);
     }
@@ -78,6 +79,16 @@ final class ConductorFindings {
         });
     }
 
+    /** Once for all circuits of it: its terminals, and that machine codes speak of copper. */
+    private static void aluminium(List<Sized> sized, List<Finding> findings) {
+        count(
+                sized,
+                FindingCode.CONDUCTOR_ALUMINIUM,
+                "NFPA 70:2023 110.14, NFPA 79:2021 12.2, IEC 60204-1:2016 12.2 (from memory)",
+                findings,
+                s -> s.circuit().material() == ConductorMaterial.ALUMINIUM);
+    }
+
     private static void faultUnchecked(List<Sized> sized, List<Finding> findings) {
         count(
                 sized,
@@ -105,23 +116,6 @@ final class ConductorFindings {
                     clause,
                     new Ratio(number),
                     new Ratio(sized.size())));
-        }
-    }
-
-    private static void fromMemory(Set<Source> sources, List<Finding> findings) {
-        List<String> unsure = sources.stream()
-                .filter(s -> s.confidence() == Confidence.FROM_MEMORY)
-                .map(Source::clause)
-                .distinct()
-                .toList();
-        if (!unsure.isEmpty()) {
-            long tables = sources.stream().map(Source::clause).distinct().count();
-            findings.add(FindingCode.CONDUCTOR_TABLE_FROM_MEMORY.at(
-                    String.join("; ", unsure),
-                    "/codeBasis",
-                    "common practice, no source",
-                    new Ratio(unsure.size()),
-                    new Ratio(tables)));
         }
     }
 

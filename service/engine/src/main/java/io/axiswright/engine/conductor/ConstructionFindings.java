@@ -1,5 +1,6 @@
 package io.axiswright.engine.conductor;
 
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.ConductorSize;
@@ -23,10 +24,16 @@ final class ConstructionFindings {
                     conductor.area(),
                     largest.area()));
         }
-        if (Boolean.TRUE.equals(circuit.moving()) && circuit.conductorClass() == ConductorClass.CLASS_2) {
+        boolean aluminium = circuit.material() == ConductorMaterial.ALUMINIUM;
+        if (aluminium && conductor != null && Boolean.FALSE.equals(circuit.aluminiumTerminals())) {
+            findings.add(FindingCode.CONDUCTOR_TERMINAL_NOT_FOR_ALUMINIUM.at(
+                    circuit.id(), pointer + "/material", TerminalFit.CLAUSE, conductor.area(), null));
+        }
+        if (Boolean.TRUE.equals(circuit.moving())
+                && (aluminium || circuit.conductorClass() == ConductorClass.CLASS_2)) {
             findings.add(FindingCode.CONDUCTOR_NOT_FLEXIBLE.at(
                     circuit.id(),
-                    pointer + "/conductorClass",
+                    pointer + (aluminium ? "/material" : "/conductorClass"),
                     "IEC 60204-1:2016 12.2, Table 5 (from memory)",
                     null,
                     null));

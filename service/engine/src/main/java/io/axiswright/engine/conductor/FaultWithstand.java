@@ -31,7 +31,7 @@ final class FaultWithstand {
 
     /** The factor k of a conductor of the circuit, by its cross-section in m². */
     static Sourced<Double> factor(Circuit circuit, double sectionOfSize) {
-        return AdiabaticFactor.of(circuit.insulation(), new Area(sectionOfSize));
+        return AdiabaticFactor.of(circuit.material(), circuit.insulation(), new Area(sectionOfSize));
     }
 
     /** The section the circuit's fault needs; nothing where no fault is stated. */

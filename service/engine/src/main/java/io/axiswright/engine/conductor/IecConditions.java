@@ -66,7 +66,8 @@ record IecConditions(Sourced<Ratio> ambient, Sourced<Ratio> together) {
                 "IEC 60364-4-43 433.1");
     }
 
-    private static boolean machine(Circuit circuit) {
+    /** Whether the tables of IEC 60204-1 hold. */
+    static boolean machine(Circuit circuit) {
         return circuit.insulation() == Insulation.PVC_70;
     }
 }

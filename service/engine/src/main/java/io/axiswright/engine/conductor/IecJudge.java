@@ -44,7 +44,10 @@ final class IecJudge implements Judge {
         this.tripping = tripping;
         sizes = IecSize.of(circuit);
         construction = Objects.requireNonNullElse(circuit.conductorClass(), ConductorClass.CLASS_5);
-        smallest = SmallestSizes.iec(circuit.use(), circuit.method(), construction);
+        smallest = switch (circuit.material()) {
+            case COPPER -> SmallestSizes.iec(circuit.use(), circuit.method(), construction);
+            case ALUMINIUM -> SmallestSizes.aluminium(CodeBasis.IEC_60204_1);
+        };
         smallestArea = smallest.value().area().si();
         neutral = NeutralLoading.iecMultiple(circuit);
     }

@@ -1,5 +1,6 @@
 package io.axiswright.engine.conductor;
 
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.InstallationMethod;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.quantity.ConductorSize;
@@ -10,6 +11,7 @@ import io.axiswright.engine.standard.IecConductors;
 import io.axiswright.engine.standard.ProtectiveConductors;
 import io.axiswright.engine.standard.Sourced;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -33,44 +35,66 @@ record IecSize(
         Optional<Sourced<ConductorSize>> protective) {
 
     private static final double REFERENCE_CELSIUS = 20;
-    private static final Map<InstallationMethod, List<IecSize>> MACHINE =
-            table(m -> s -> IecAmpacity.machine(s, m), Insulation.PVC_70);
-    private static final Map<InstallationMethod, List<IecSize>> TWO_LOADED =
-            table(m -> s -> IecAmpacity.installation(s, m, Insulation.XLPE_90, 2), Insulation.XLPE_90);
-    private static final Map<InstallationMethod, List<IecSize>> THREE_LOADED =
-            table(m -> s -> IecAmpacity.installation(s, m, Insulation.XLPE_90, 3), Insulation.XLPE_90);
+    /** What decides the table. */
+    private record Case(ConductorMaterial material, Insulation insulation, int loaded) {}
 
-    /** PVC by IEC 60204-1 Table 6, else IEC 60364-5-52; thinnest first. */
+    private static final Map<Case, Map<InstallationMethod, List<IecSize>>> TABLES = tables();
+
+    /** PVC by IEC 60204-1 Table 6, which is for three loaded conductors, else IEC 60364-5-52; thinnest first. */
     static List<IecSize> of(Circuit circuit) {
-        var table = circuit.insulation() == Insulation.PVC_70
-                ? MACHINE
-                : circuit.kind() == CircuitKind.AC_THREE_PHASE ? THREE_LOADED : TWO_LOADED;
-        return Objects.requireNonNull(table.get(circuit.method()));
+        boolean three = IecConditions.machine(circuit) || circuit.kind() == CircuitKind.AC_THREE_PHASE;
+        var table = TABLES.get(new Case(circuit.material(), circuit.insulation(), three ? 3 : 2));
+        return Objects.requireNonNull(Objects.requireNonNull(table).get(circuit.method()));
+    }
+
+    private static Map<Case, Map<InstallationMethod, List<IecSize>>> tables() {
+        var tables = new HashMap<Case, Map<InstallationMethod, List<IecSize>>>();
+        for (ConductorMaterial material : ConductorMaterial.values()) {
+            tables.put(
+                    new Case(material, Insulation.PVC_70, 3),
+                    table(m -> s -> IecAmpacity.machine(material, s, m), material, Insulation.PVC_70));
+            for (int loaded : List.of(2, 3)) {
+                tables.put(
+                        new Case(material, Insulation.XLPE_90, loaded),
+                        table(
+                                m -> s -> IecAmpacity.installation(material, s, m, Insulation.XLPE_90, loaded),
+                                material,
+                                Insulation.XLPE_90));
+            }
+        }
+        return tables;
     }
 
     private static Map<InstallationMethod, List<IecSize>> table(
             Function<InstallationMethod, Function<ConductorSize, Optional<Sourced<Current>>>> ampacity,
+            ConductorMaterial material,
             Insulation insulation) {
         var tables = new EnumMap<InstallationMethod, List<IecSize>>(InstallationMethod.class);
         for (InstallationMethod method : InstallationMethod.values()) {
             tables.put(
                     method,
-                    IecConductors.sizes().stream()
+                    IecConductors.sizes(material).stream()
                             .flatMap(s -> ampacity.apply(method).apply(s).stream()
                                     .map(a -> new IecSize(
-                                            s, s.area().si(), a, hot(s, insulation), ProtectiveConductors.iec(s))))
+                                            s,
+                                            s.area().si(),
+                                            a,
+                                            hot(material, s, insulation),
+                                            ProtectiveConductors.iec(s))))
                             .toList());
         }
         return tables;
     }
 
     /** R(T) = R20 · (1 + α · (T − 20 °C)) at the highest conductor temperature. */
-    private static Map<ConductorClass, Impedance> hot(ConductorSize size, Insulation insulation) {
+    private static Map<ConductorClass, Impedance> hot(
+            ConductorMaterial material, ConductorSize size, Insulation insulation) {
         double rise = Columns.celsius(insulation) - REFERENCE_CELSIUS;
-        double factor = 1 + IecConductors.temperatureCoefficientAt20().value() * rise;
+        double factor = 1 + IecConductors.temperatureCoefficientAt20(material).value() * rise;
         var impedance = new EnumMap<ConductorClass, Impedance>(ConductorClass.class);
         for (ConductorClass construction : ConductorClass.values()) {
-            var cold = IecConductors.resistanceAt20(size, construction).orElseThrow();
+            var cold =
+                    IecConductors.resistanceAt20(material, size, construction).orElseThrow();
             impedance.put(
                     construction,
                     new Impedance(

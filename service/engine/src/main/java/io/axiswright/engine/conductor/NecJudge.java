@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
 final class NecJudge implements Judge {
 
     private final Circuit circuit;
+    private final List<NecSize> sizes;
     private final NecLoad load;
     private final Insulation terminal;
     private final Sourced<Ratio> ambient;
@@ -50,7 +51,8 @@ final class NecJudge implements Judge {
         this.ambient = ambient;
         this.together = together;
         terminal = Columns.terminal(circuit.terminationRating(), circuit.insulation());
-        smallest = parallel == 1 ? SmallestSizes.northAmerican(circuit.use()) : SmallestSizes.northAmericanInParallel();
+        sizes = NecSize.of(circuit.material());
+        smallest = smallest(circuit, parallel);
         smallestArea = smallest.value().area().si();
         raceway = Objects.requireNonNullElse(circuit.raceway(), Raceway.STEEL);
     }
@@ -82,19 +84,29 @@ final class NecJudge implements Judge {
         return new NecJudge(circuit, parallel, load, device.get(), ambient.get(), together.get());
     }
 
+    private static Sourced<ConductorSize> smallest(Circuit circuit, int parallel) {
+        if (parallel > 1) {
+            return SmallestSizes.northAmericanInParallel();
+        }
+        return switch (circuit.material()) {
+            case COPPER -> SmallestSizes.northAmerican(circuit.use());
+            case ALUMINIUM -> SmallestSizes.aluminium(CodeBasis.NFPA_79);
+        };
+    }
+
     @Override
     public int count() {
-        return NecSize.ALL.size();
+        return sizes.size();
     }
 
     @Override
     public ConductorSize size(int k) {
-        return NecSize.ALL.get(k).size();
+        return sizes.get(k).size();
     }
 
     @Override
     public double area(int k) {
-        return NecSize.ALL.get(k).area();
+        return sizes.get(k).area();
     }
 
     @Override
@@ -114,12 +126,12 @@ final class NecJudge implements Judge {
 
     @Override
     public Ampacity ampacity(int k) {
-        return new Ampacity(column(NecSize.ALL.get(k), circuit.insulation()), ambient, together, null, parallel);
+        return new Ampacity(column(sizes.get(k), circuit.insulation()), ambient, together, null, parallel);
     }
 
     @Override
     public Impedance impedance(int k) {
-        NecSize size = NecSize.ALL.get(k);
+        NecSize size = sizes.get(k);
         Impedance one = circuit.kind() == CircuitKind.DC
                 ? size.direct()
                 : Objects.requireNonNull(size.alternating().get(raceway));
@@ -128,7 +140,7 @@ final class NecJudge implements Judge {
 
     @Override
     public @Nullable Breach breach(int k) {
-        NecSize size = NecSize.ALL.get(k);
+        NecSize size = sizes.get(k);
         if (!Limits.within(smallestArea, size.area())) {
             return new Breach(Limit.CODE_MINIMUM, new Area(size.area()), new Area(smallestArea), smallest.clause());
         }
@@ -159,7 +171,7 @@ final class NecJudge implements Judge {
     /** By the device, raised in the ratio of circular mils where the conductor is larger than its current needs. */
     @Override
     public Optional<Sourced<ConductorSize>> protectiveConductor(int chosen, Needed needed) {
-        return NecProtective.of(device.rating(), NecSize.ALL.get(chosen), parallel, needed)
+        return NecProtective.of(circuit.material(), device.rating(), sizes.get(chosen), parallel, needed)
                 .map(size -> ProtectiveReinforcement.of(circuit, CodeBasis.NFPA_79, size));
     }
 
@@ -167,7 +179,7 @@ final class NecJudge implements Judge {
     public List<Source> rules(int k) {
         var rules = new ArrayList<Source>();
         rules.add(smallest.source());
-        var maxDevice = NecSize.ALL.get(k).maxDevice();
+        var maxDevice = sizes.get(k).maxDevice();
         if (maxDevice != null && !load.motor()) {
             rules.add(maxDevice.source());
         }

@@ -1,5 +1,6 @@
 package io.axiswright.engine.conductor;
 
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
@@ -36,25 +37,37 @@ record NecSize(
         @Nullable Sourced<Current> maxDevice,
         @Nullable Sourced<Current> maxContinuousLoad) {
 
-    /** The sizes with data in every table needed, thinnest first: 18 AWG to 500 kcmil. */
-    static final List<NecSize> ALL = NecAmpacity.sizes().stream()
-            .filter(s -> NecConductors.circularMils(s).isPresent())
-            .map(NecSize::of)
-            .toList();
+    private static final List<NecSize> COPPER = all(ConductorMaterial.COPPER);
+    private static final List<NecSize> ALUMINIUM = all(ConductorMaterial.ALUMINIUM);
 
-    private static NecSize of(ConductorSize size) {
+    /** The sizes with data in every table needed, thinnest first: copper from 18 AWG, aluminium from 12 AWG, to 500 kcmil. */
+    static List<NecSize> of(ConductorMaterial material) {
+        return switch (material) {
+            case COPPER -> COPPER;
+            case ALUMINIUM -> ALUMINIUM;
+        };
+    }
+
+    private static List<NecSize> all(ConductorMaterial material) {
+        return NecAmpacity.sizes(material).stream()
+                .filter(s -> NecConductors.circularMils(s).isPresent())
+                .map(s -> of(material, s))
+                .toList();
+    }
+
+    private static NecSize of(ConductorMaterial material, ConductorSize size) {
         var ampacity = new EnumMap<Insulation, Sourced<Current>>(Insulation.class);
         for (Insulation column : List.of(Insulation.NEC_60, Insulation.NEC_75, Insulation.NEC_90)) {
-            NecAmpacity.of(size, column).ifPresent(a -> ampacity.put(column, a));
+            NecAmpacity.of(material, size, column).ifPresent(a -> ampacity.put(column, a));
         }
-        var resistance = NecConductors.directCurrentResistance(size).orElseThrow();
+        var resistance = NecConductors.directCurrentResistance(material, size).orElseThrow();
         var direct = new Impedance(resistance.value().si(), 0, resistance.source());
         var alternating = new EnumMap<Raceway, Impedance>(Raceway.class);
         for (Raceway raceway : Raceway.values()) {
             // Table 9 starts at 14 AWG; in thinner wires resistance is all that counts, and it is that of Table 8.
             alternating.put(
                     raceway,
-                    NecConductors.impedance(size, raceway)
+                    NecConductors.impedance(material, size, raceway)
                             .map(NecSize::impedance)
                             .orElse(direct));
         }
@@ -65,8 +78,8 @@ record NecSize(
                 ampacity,
                 direct,
                 alternating,
-                SmallConductorRule.maxDevice(size).orElse(null),
-                SmallConductorRule.maxContinuousLoad(size).orElse(null));
+                SmallConductorRule.maxDevice(material, size).orElse(null),
+                SmallConductorRule.maxContinuousLoad(material, size).orElse(null));
     }
 
     private static Impedance impedance(Sourced<LineImpedance> row) {

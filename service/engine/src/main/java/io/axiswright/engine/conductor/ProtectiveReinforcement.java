@@ -15,7 +15,7 @@ final class ProtectiveReinforcement {
 
     /** The size the other rules ask for, or the one this rule asks for if that is larger. */
     static Sourced<ConductorSize> of(Circuit circuit, CodeBasis basis, Sourced<ConductorSize> other) {
-        var rule = ProtectiveConductors.reinforcement(basis);
+        var rule = ProtectiveConductors.reinforcement(basis, circuit.material());
         return applies(circuit, rule.value()) && rule.value().size().compareTo(other.value()) > 0
                 ? new Sourced<>(rule.value().size(), rule.source())
                 : other;

@@ -1,6 +1,7 @@
 package io.axiswright.engine.controlpower;
 
 import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Temperature;
@@ -23,7 +24,7 @@ final class Conductors {
 
     /** Resistance of one conductor per length at 20 °C, Ω/m: the class 5 maximum of IEC 60228 where it lists the size, ρ20 · k / A for others. */
     static double coldResistance(ConductorSize size) {
-        return IecConductors.resistanceAt20(size, ConductorClass.CLASS_5)
+        return IecConductors.resistanceAt20(ConductorMaterial.COPPER, size, ConductorClass.CLASS_5)
                 .map(row -> row.value().si())
                 .orElseGet(() -> ControlConstants.COPPER_RESISTIVITY
                         * ControlConstants.STRANDING
@@ -33,7 +34,8 @@ final class Conductors {
     /** R = 2 · R20' · ℓ · (1 + α (T − 20 °C)) + R_connectors, Ω; the cable must have 24 V conductors. */
     static double loopResistance(CableAssembly cable, Temperature conductor) {
         double cold = coldResistance(Objects.requireNonNull(cable.powerConductor()));
-        double coefficient = IecConductors.temperatureCoefficientAt20().value();
+        double coefficient = IecConductors.temperatureCoefficientAt20(ConductorMaterial.COPPER)
+                .value();
         double hot = cold * cable.length().si() * (1 + coefficient * (conductor.si() - TWENTY_CELSIUS));
         var connectors = cable.connectorResistance();
         return 2 * hot + (connectors == null ? 0 : connectors.si());

@@ -4,6 +4,7 @@ import io.axiswright.engine.catalogue.BufferUnit;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.ControlSupply;
 import io.axiswright.engine.catalogue.OutputProtection;
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.ControlPower;
 import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.Site;
@@ -13,6 +14,7 @@ import java.util.List;
 /**
  * What the control supply has to feed, and what may be used to do so.
  *
+ * @param codeBasis the electrical code to follow
  * @param spec what it must meet
  * @param site where the machine stands
  * @param mains what the control supplies are fed from
@@ -24,6 +26,7 @@ import java.util.List;
  * @param throughTransformer whether a transformer gives the control supplies their rated voltage
  */
 public record ControlPowerRequest(
+        CodeBasis codeBasis,
         ControlPower spec,
         Site site,
         Mains mains,
@@ -54,7 +57,7 @@ public record ControlPowerRequest(
         this(spec, site, mains, nodes, supplies, cables, List.of(), List.of());
     }
 
-    /** A request with control supplies straight on the mains. */
+    /** A request under IEC 60204-1 with control supplies straight on the mains. */
     public ControlPowerRequest(
             ControlPower spec,
             Site site,
@@ -64,6 +67,6 @@ public record ControlPowerRequest(
             List<CableAssembly> cables,
             List<OutputProtection> protections,
             List<BufferUnit> buffers) {
-        this(spec, site, mains, nodes, supplies, cables, protections, buffers, false);
+        this(CodeBasis.IEC_60204_1, spec, site, mains, nodes, supplies, cables, protections, buffers, false);
     }
 }

@@ -1,11 +1,10 @@
 package io.axiswright.engine.controlpower;
 
 import io.axiswright.engine.catalogue.CableAssembly;
-import io.axiswright.engine.design.InstallationMethod;
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Site;
+import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Temperature;
-import io.axiswright.engine.standard.IecAmpacity;
-import io.axiswright.engine.standard.IecCorrection;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -20,28 +19,25 @@ import java.util.stream.Stream;
  */
 record FarTerminal(ChainPlan plan, Terminal terminal, double resistance, OptionalDouble ampacity) {
 
-    static FarTerminal of(ChainPlan plan, Site site) {
+    static FarTerminal of(ChainPlan plan, Site site, CodeBasis basis) {
         double[] ways = plan.network().wayResistances(plan.resistances(Conductors.temperature(site)));
         int farthest = ChainNetwork.farthest(ways);
-        return new FarTerminal(plan, plan.network().terminals().get(farthest), ways[farthest], ampacity(plan, site));
+        return new FarTerminal(
+                plan, plan.network().terminals().get(farthest), ways[farthest], ampacity(plan, site, basis));
     }
 
-    /**
-     * Of the smallest feed or spur conductor, as a multicore cable in conduit; zero where the air is hotter than the table of
-     * corrections goes.
-     */
-    private static OptionalDouble ampacity(ChainPlan plan, Site site) {
+    /** Of the smallest feed or spur conductor. */
+    private static OptionalDouble ampacity(ChainPlan plan, Site site, CodeBasis basis) {
         var air = new Temperature(
                 Math.max(site.ambient().si(), site.enclosureAmbient().si()));
-        double correction =
-                IecCorrection.machineAmbient(air).map(row -> row.value().si()).orElse(0.0);
         Stream<CableAssembly> spurs = plan.network().gateways().stream()
                 .flatMap(node -> node.loads().stream())
                 .map(ControlLoad::spur);
         return Stream.concat(plan.cables().stream().flatMap(Optional::stream), spurs)
                 .flatMap(cable -> Stream.ofNullable(cable.powerConductor()))
-                .flatMap(size -> IecAmpacity.machine(size, InstallationMethod.B2).stream())
-                .mapToDouble(row -> row.value().si() * correction)
+                .distinct()
+                .flatMap(size -> ConductorLoad.of(basis, size, air).stream())
+                .mapToDouble(Current::si)
                 .min();
     }
 }

@@ -5,6 +5,7 @@ import static io.axiswright.engine.finding.FindingCode.CONTROL_OUTPUT_NOT_CLEARE
 import static io.axiswright.engine.finding.FindingCode.CONTROL_OUTPUT_RATING;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_OUTPUT_UNPROTECTED;
 
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Time;
@@ -24,13 +25,13 @@ final class OutputFindings {
                     supply, ControlFindings.POINTER, SHORT_CIRCUIT, new Current(most(group)), null));
         }
         return group.protections().stream()
-                .map(OutputFindings::of)
+                .map(circuit -> of(circuit, request.codeBasis()))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
     /** Of several that its protection misses the first counts. */
-    private static Optional<Finding> of(CircuitProtection circuit) {
+    private static Optional<Finding> of(CircuitProtection circuit, CodeBasis basis) {
         Current rating = circuit.device().rating();
         String chain = circuit.plan().network().chain();
         if (!circuit.carries()) {
@@ -51,7 +52,7 @@ final class OutputFindings {
                 : Optional.of(CONTROL_OUTPUT_CONDUCTOR.at(
                         chain,
                         ControlFindings.POINTER,
-                        "IEC 60204-1:2016 Table 6 (method B2) and Table D.1, from memory",
+                        ConductorLoad.clause(basis),
                         rating,
                         new Current(circuit.far().ampacity().orElse(0))));
     }

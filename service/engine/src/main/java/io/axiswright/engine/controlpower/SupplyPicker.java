@@ -130,7 +130,7 @@ final class SupplyPicker {
 
     /** The same for every supply that is tried. */
     private FarTerminal farTerminal(ChainPlan plan) {
-        return farTerminals.computeIfAbsent(plan, known -> FarTerminal.of(known, request.site()));
+        return farTerminals.computeIfAbsent(plan, known -> FarTerminal.of(known, request.site(), request.codeBasis()));
     }
 
     /** Cheaper; of overloaded supplies, the one that gives more. */

@@ -3,5 +3,7 @@ package io.axiswright.engine.design;
 /** What a conductor is made of. */
 public enum ConductorMaterial {
     /** Copper. */
-    COPPER
+    COPPER,
+    /** Aluminium; copper-clad aluminium counts as it. */
+    ALUMINIUM
 }

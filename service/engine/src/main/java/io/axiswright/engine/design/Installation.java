@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param feederLength length of the feeder from the supply terminals to it
  * @param method how conductors are laid
  * @param insulation their insulation
- * @param material what they are made of
+ * @param material what they are made of, with the protective conductors
  * @param ambient highest air temperature along the route
  * @param groupedCircuits loaded circuits running together, this one included
  * @param terminationRating temperature marking of the terminals: 60, 75 or 90 °C
@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  *     routes and {@code groupedCircuits} holds for the other circuits only. None if absent
  * @param enclosures enclosures whose heat is to be balanced; none if absent
  * @param transformers what is fed through transformers by decision; if absent, a load that asks for one is a violation
+ * @param feederMaterial what the feeder is made of; {@code material} if absent
  */
 public record Installation(
         Position mainsPanel,
@@ -41,7 +42,8 @@ public record Installation(
         @Bounds(above = 0, max = 0.5) @Nullable Double transformerImpedance,
         @Count(max = 1024) @Nullable List<CableRoute> cableRoutes,
         @Count(max = 256) @Nullable List<Enclosure> enclosures,
-        @Nullable Transformers transformers) {
+        @Nullable Transformers transformers,
+        @Nullable ConductorMaterial feederMaterial) {
 
     /** Keeps the lists from being changed. */
     public Installation {
@@ -85,7 +87,13 @@ public record Installation(
                 null,
                 null,
                 null,
+                null,
                 null);
+    }
+
+    /** What the feeder is made of. */
+    public ConductorMaterial ofFeeder() {
+        return feederMaterial == null ? material : feederMaterial;
     }
 
     /** Whether an axis gets its voltage from a transformer by decision. */

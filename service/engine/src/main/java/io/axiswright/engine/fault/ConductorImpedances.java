@@ -1,6 +1,7 @@
 package io.axiswright.engine.fault;
 
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.LineResistance;
 import io.axiswright.engine.standard.ConductorClass;
@@ -17,7 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Impedance of copper conductors at one temperature; remembers where it read. */
+/** Impedance of conductors at one temperature; remembers where it read. */
 final class ConductorImpedances {
 
     /** IEC 60228 states resistances at this temperature, in °C. */
@@ -26,10 +27,12 @@ final class ConductorImpedances {
     /** NFPA 70 Chapter 9 Tables 8 and 9 state them at this one, in °C. */
     private static final double NEC_CELSIUS = 75;
 
+    private record Wire(ConductorMaterial material, ConductorSize size) {}
+
     private final CodeBasis basis;
     private final double celsius;
     private final Raceway raceway;
-    private final Map<ConductorSize, Optional<LineImpedance>> known = new HashMap<>();
+    private final Map<Wire, Optional<LineImpedance>> known = new HashMap<>();
     private final Set<Source> sources = new LinkedHashSet<>();
 
     /**
@@ -59,36 +62,36 @@ final class ConductorImpedances {
         if (metres == 0) {
             return Optional.of(new Path(Impedance.NONE, circuit.neutral() ? Impedance.NONE : null, Impedance.NONE));
         }
-        return of(circuit.conductor()).map(perMetre -> {
+        return of(circuit.material(), circuit.conductor()).map(perMetre -> {
             Impedance line = Impedance.of(perMetre, metres);
             return new Path(
                     line,
                     circuit.neutral() ? line : null,
-                    of(circuit.protectiveConductor())
+                    of(circuit.material(), circuit.protectiveConductor())
                             .map(pe -> Impedance.of(pe, metres))
                             .orElse(null));
         });
     }
 
-    private Optional<LineImpedance> of(@Nullable ConductorSize size) {
-        return size == null ? Optional.empty() : known.computeIfAbsent(size, this::look);
+    private Optional<LineImpedance> of(ConductorMaterial material, @Nullable ConductorSize size) {
+        return size == null ? Optional.empty() : known.computeIfAbsent(new Wire(material, size), this::look);
     }
 
-    private Optional<LineImpedance> look(ConductorSize size) {
+    private Optional<LineImpedance> look(Wire wire) {
         return switch (basis) {
             case IEC_60204_1 ->
-                IecConductors.resistanceAt20(size, ConductorClass.CLASS_5)
-                        .map(r -> new LineImpedance(at(read(r), IEC_CELSIUS), read(IecConductors.reactance())));
+                IecConductors.resistanceAt20(wire.material(), wire.size(), ConductorClass.CLASS_5)
+                        .map(r -> new LineImpedance(at(wire, read(r), IEC_CELSIUS), read(IecConductors.reactance())));
             case NFPA_79 ->
-                NecConductors.impedance(size, raceway)
+                NecConductors.impedance(wire.material(), wire.size(), raceway)
                         .map(this::read)
-                        .map(z -> new LineImpedance(at(z.resistance(), NEC_CELSIUS), z.reactance()));
+                        .map(z -> new LineImpedance(at(wire, z.resistance(), NEC_CELSIUS), z.reactance()));
         };
     }
 
     /** R(T) = R(T0) · (1 + α (T − 20 °C)) / (1 + α (T0 − 20 °C)). */
-    private LineResistance at(LineResistance stated, double statedCelsius) {
-        double alpha = read(IecConductors.temperatureCoefficientAt20());
+    private LineResistance at(Wire wire, LineResistance stated, double statedCelsius) {
+        double alpha = read(IecConductors.temperatureCoefficientAt20(wire.material()));
         return new LineResistance(stated.si() * (1 + alpha * (celsius - 20)) / (1 + alpha * (statedCelsius - 20)));
     }
 

@@ -2,6 +2,7 @@ package io.axiswright.engine.fault;
 
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.standard.Source;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -59,7 +60,7 @@ public final class FaultStudy {
                 sources.addAll(side.judge().sources());
             });
             findings.addAll(rating.findings());
-            findings.addAll(SupplyRemarks.fromMemory(sources));
+            Source.fromMemory(sources, FindingCode.FAULT_TABLE_FROM_MEMORY).ifPresent(findings::add);
             return new FaultResult(
                     points,
                     sides().flatMap(s -> s.circuits().stream()).toList(),

@@ -1,6 +1,7 @@
 package io.axiswright.engine.fault;
 
 import io.axiswright.engine.catalogue.ProtectiveDevice;
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
@@ -49,9 +50,9 @@ final class HeatJudge {
      */
     @Nullable
     JouleIntegral withstand(FaultCircuit circuit, FaultCurrents highest) {
-        JouleIntegral line = withstand(circuit.conductor());
+        JouleIntegral line = withstand(circuit.material(), circuit.conductor());
         check(circuit, "", highest.largest(), line);
-        JouleIntegral protective = withstand(circuit.protectiveConductor());
+        JouleIntegral protective = withstand(circuit.material(), circuit.protectiveConductor());
         Current toEarth = highest.lineToEarth();
         if (toEarth != null) {
             check(circuit, " (protective conductor)", toEarth, protective);
@@ -71,11 +72,11 @@ final class HeatJudge {
         }
     }
 
-    private @Nullable JouleIntegral withstand(@Nullable ConductorSize size) {
+    private @Nullable JouleIntegral withstand(ConductorMaterial material, @Nullable ConductorSize size) {
         if (size == null) {
             return null;
         }
-        Sourced<Double> k = AdiabaticFactor.of(insulation, size.area());
+        Sourced<Double> k = AdiabaticFactor.of(material, insulation, size.area());
         sources.add(k.source());
         double root = k.value() * size.area().si() * MM2;
         return new JouleIntegral(root * root);

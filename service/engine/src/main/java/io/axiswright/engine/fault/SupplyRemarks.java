@@ -5,13 +5,9 @@ import io.axiswright.engine.design.SystemEarthing;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
-import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
-import io.axiswright.engine.standard.Confidence;
-import io.axiswright.engine.standard.Source;
 import io.axiswright.engine.supply.Feeder;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -74,22 +70,5 @@ final class SupplyRemarks {
             findings.add(FindingCode.FAULT_MOTORS_FEED_BACK.at(
                     "the machine", Feeder.POINTER, MOTORS, new Current(amperes), negligible));
         }
-    }
-
-    /** Which tables were not read in print; nothing if all were. */
-    static List<Finding> fromMemory(Collection<Source> sources) {
-        List<String> unsure = sources.stream()
-                .filter(s -> s.confidence() == Confidence.FROM_MEMORY)
-                .map(Source::clause)
-                .distinct()
-                .toList();
-        return unsure.isEmpty()
-                ? List.of()
-                : List.of(FindingCode.FAULT_TABLE_FROM_MEMORY.at(
-                        String.join("; ", unsure),
-                        "/codeBasis",
-                        "common practice, no source",
-                        new Ratio(unsure.size()),
-                        new Ratio(sources.size())));
     }
 }

@@ -15,9 +15,6 @@ public final class Wording {
 
     private static final MathContext FOUR_DIGITS = new MathContext(4);
 
-    /** Smaller numbers are tiny. */
-    private static final double TINY = 0.1;
-
     private Wording() {}
 
     /** The quantity in words; "nothing" where there is none. */
@@ -25,29 +22,11 @@ public final class Wording {
         if (quantity == null) {
             return "nothing";
         }
-        Unit unit = readable(quantity);
+        Unit unit = Units.readable(quantity);
         String number = new BigDecimal(unit.fromSi(quantity.si()))
                 .round(FOUR_DIGITS)
                 .stripTrailingZeros()
                 .toPlainString();
         return unit.symbol().equals("1") ? number : number + " " + unit.symbol();
-    }
-
-    private static Unit readable(Quantity quantity) {
-        Unit answer = Units.answerUnit(quantity.dimension());
-        double magnitude = Math.abs(answer.fromSi(quantity.si()));
-        if (magnitude == 0 || magnitude >= TINY) {
-            return answer;
-        }
-        return Units.of(quantity.dimension()).stream()
-                .filter(unit -> isDecimalPart(unit.factor() / answer.factor()))
-                .filter(unit -> Math.abs(unit.fromSi(quantity.si())) >= TINY)
-                .findFirst()
-                .orElse(answer);
-    }
-
-    private static boolean isDecimalPart(double ratio) {
-        double power = Math.log10(ratio);
-        return ratio < 1 && Math.abs(power - Math.rint(power)) < 1e-9;
     }
 }

@@ -12,6 +12,9 @@ public final class Units {
 
     private static final Map<Dimension, List<Unit>> TABLE = read();
 
+    /** Smaller numbers are tiny. */
+    private static final double TINY = 0.1;
+
     private Units() {}
 
     /** All units of a dimension, the one used in answers first. */
@@ -22,6 +25,25 @@ public final class Units {
     /** The unit in which answers state this dimension. */
     public static Unit answerUnit(Dimension dimension) {
         return of(dimension).getFirst();
+    }
+
+    /** That unit, or of its decimal parts the first in which the number is not tiny (16 mm2, not 0.000016 m2). */
+    public static Unit readable(Quantity quantity) {
+        Unit answer = answerUnit(quantity.dimension());
+        double magnitude = Math.abs(answer.fromSi(quantity.si()));
+        if (magnitude == 0 || magnitude >= TINY) {
+            return answer;
+        }
+        return of(quantity.dimension()).stream()
+                .filter(unit -> isDecimalPart(unit.factor() / answer.factor()))
+                .filter(unit -> Math.abs(unit.fromSi(quantity.si())) >= TINY)
+                .findFirst()
+                .orElse(answer);
+    }
+
+    private static boolean isDecimalPart(double ratio) {
+        double power = Math.log10(ratio);
+        return ratio < 1 && Math.abs(power - Math.rint(power)) < 1e-9;
     }
 
     /** The unit of a dimension by its symbol on the wire. */

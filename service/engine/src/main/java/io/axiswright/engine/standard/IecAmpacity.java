@@ -1,5 +1,6 @@
 package io.axiswright.engine.standard;
 
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.InstallationMethod;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.quantity.ConductorSize;
@@ -8,46 +9,72 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** Ampacity of copper conductors under IEC, before correction. */
+/** Ampacity of conductors under IEC, before correction. */
 public final class IecAmpacity {
 
-    private static final List<TableRow> INSTALLATION = TableFile.rows("iec-60364-5-52-ampacity");
+    private record Case(ConductorMaterial material, int loaded) {}
+
     private static final Map<InstallationMethod, SizeTable<Current>> MACHINE =
             byMethod(TableFile.rows("iec-60204-1-table-6"), r -> true);
-    private static final Map<Insulation, Map<InstallationMethod, SizeTable<Current>>> TWO_LOADED = installation(2);
-    private static final Map<Insulation, Map<InstallationMethod, SizeTable<Current>>> THREE_LOADED = installation(3);
+    private static final Map<Case, Map<Insulation, Map<InstallationMethod, SizeTable<Current>>>> INSTALLATION = Map.of(
+            new Case(ConductorMaterial.COPPER, 2), installation("iec-60364-5-52-ampacity", 2),
+            new Case(ConductorMaterial.COPPER, 3), installation("iec-60364-5-52-ampacity", 3),
+            new Case(ConductorMaterial.ALUMINIUM, 2), installation("iec-60364-5-52-ampacity-aluminium", 2),
+            new Case(ConductorMaterial.ALUMINIUM, 3), installation("iec-60364-5-52-ampacity-aluminium", 3));
+
+    private static final double AT_40 = IecCorrection.ambient(Insulation.PVC_70, Limits.ofCelsius(40))
+            .orElseThrow()
+            .value()
+            .si();
 
     private IecAmpacity() {}
 
-    /** IEC 60204-1 Table 6: PVC on machines, three loaded conductors, ambient 40 °C, 0.75 to 120 mm². */
-    public static Optional<Sourced<Current>> machine(ConductorSize size, InstallationMethod method) {
-        var table = MACHINE.get(method);
-        return table == null ? Optional.empty() : table.at(size);
+    /**
+     * PVC on machines, three loaded conductors, ambient 40 °C: copper by IEC 60204-1 Table 6, 0.75 to 120 mm²; aluminium, of which
+     * that standard has no table, as the table is formed: from IEC 60364-5-52, corrected to 40 °C.
+     */
+    public static Optional<Sourced<Current>> machine(
+            ConductorMaterial material, ConductorSize size, InstallationMethod method) {
+        return switch (material) {
+            case COPPER -> Optional.ofNullable(MACHINE.get(method)).flatMap(table -> table.at(size));
+            case ALUMINIUM ->
+                installation(material, size, method, Insulation.PVC_70, 3)
+                        .map(at30 ->
+                                new Sourced<>(new Current(AT_40 * at30.value().si()), at30.source()));
+        };
     }
 
     /**
-     * IEC 60364-5-52 Tables B.52.2 to B.52.5, B.52.10 and B.52.12: ambient 30 °C, 1 to 120 mm².
+     * IEC 60364-5-52 Tables B.52.2 to B.52.5, B.52.10 and B.52.12: ambient 30 °C; copper 1 to 120 mm², aluminium 10 to 120 mm².
      *
+     * @param material what the conductor is made of
      * @param insulation PVC_70 or XLPE_90
      * @param loadedConductors two, or three
      */
     public static Optional<Sourced<Current>> installation(
-            ConductorSize size, InstallationMethod method, Insulation insulation, int loadedConductors) {
-        var tables = (loadedConductors <= 2 ? TWO_LOADED : THREE_LOADED).get(insulation);
+            ConductorMaterial material,
+            ConductorSize size,
+            InstallationMethod method,
+            Insulation insulation,
+            int loadedConductors) {
+        var tables = Objects.requireNonNull(INSTALLATION.get(new Case(material, Math.clamp(loadedConductors, 2, 3))))
+                .get(insulation);
         var table = tables == null ? null : tables.get(method);
         return table == null ? Optional.empty() : table.at(size);
     }
 
-    private static Map<Insulation, Map<InstallationMethod, SizeTable<Current>>> installation(int loaded) {
+    private static Map<Insulation, Map<InstallationMethod, SizeTable<Current>>> installation(String file, int loaded) {
+        List<TableRow> rows = TableFile.rows(file);
         var tables = new EnumMap<Insulation, Map<InstallationMethod, SizeTable<Current>>>(Insulation.class);
         for (Insulation insulation : List.of(Insulation.PVC_70, Insulation.XLPE_90)) {
             tables.put(
                     insulation,
                     byMethod(
-                            INSTALLATION,
+                            rows,
                             r -> r.word("insulation", Insulation.class) == insulation
                                     && r.number("loaded_conductors") == loaded));
         }

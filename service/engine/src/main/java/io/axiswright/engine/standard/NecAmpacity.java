@@ -1,5 +1,6 @@
 package io.axiswright.engine.standard;
 
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
@@ -10,36 +11,51 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Ampacity of copper conductors in North America: NFPA 70 Table 310.16 from 14 AWG up, NFPA 79 Table 12.5.1 below; not more
+ * Ampacity of conductors in North America: copper by NFPA 70 Table 310.16 from 14 AWG up, NFPA 79 Table 12.5.1 below; aluminium by
+ * NFPA 70 Table 310.16, from 12 AWG up. Not more
  * than three current-carrying conductors, ambient 30 °C.
  */
 public final class NecAmpacity {
 
     private static final Map<Insulation, SizeTable<Current>> NFPA_79 = read("nfpa-79-12-5-1");
     private static final Map<Insulation, SizeTable<Current>> NFPA_70 = read("nec-310-16");
-    private static final List<ConductorSize> SIZES = sizesOfBoth();
+    private static final Map<Insulation, SizeTable<Current>> ALUMINIUM = read("nec-310-16-aluminium");
+    private static final List<ConductorSize> SIZES = sizes("nfpa-79-12-5-1", "nec-310-16");
+    private static final List<ConductorSize> ALUMINIUM_SIZES = sizes("nec-310-16-aluminium");
 
     private NecAmpacity() {}
 
     /** All sizes, thinnest first. */
-    public static List<ConductorSize> sizes() {
-        return SIZES;
+    public static List<ConductorSize> sizes(ConductorMaterial material) {
+        return switch (material) {
+            case COPPER -> SIZES;
+            case ALUMINIUM -> ALUMINIUM_SIZES;
+        };
     }
 
     /**
      * Ampacity before any correction.
      *
+     * @param material what the conductor is made of
      * @param size the conductor
      * @param column the temperature column: NEC_60, NEC_75 or NEC_90
      * @return nothing where the table has no value
      */
-    public static Optional<Sourced<Current>> of(ConductorSize size, Insulation column) {
-        var nfpa70 = NFPA_70.get(column);
-        var nfpa79 = NFPA_79.get(column);
-        if (nfpa70 == null || nfpa79 == null) {
-            return Optional.empty();
-        }
-        return nfpa70.at(size).or(() -> nfpa79.at(size));
+    public static Optional<Sourced<Current>> of(ConductorMaterial material, ConductorSize size, Insulation column) {
+        return switch (material) {
+            case COPPER -> at(NFPA_70, size, column).or(() -> at(NFPA_79, size, column));
+            case ALUMINIUM -> at(ALUMINIUM, size, column);
+        };
+    }
+
+    /** That of copper by NFPA 79 Table 12.5.1 alone, which holds for the wiring of machines down to 30 AWG. */
+    public static Optional<Sourced<Current>> machine(ConductorSize size, Insulation column) {
+        return at(NFPA_79, size, column);
+    }
+
+    private static Optional<Sourced<Current>> at(
+            Map<Insulation, SizeTable<Current>> table, ConductorSize size, Insulation column) {
+        return Optional.ofNullable(table.get(column)).flatMap(rows -> rows.at(size));
     }
 
     private static Map<Insulation, SizeTable<Current>> read(String file) {
@@ -58,8 +74,8 @@ public final class NecAmpacity {
         });
     }
 
-    private static List<ConductorSize> sizesOfBoth() {
-        return Stream.of("nfpa-79-12-5-1", "nec-310-16")
+    private static List<ConductorSize> sizes(String... files) {
+        return Stream.of(files)
                 .flatMap(file -> TableFile.rows(file).stream().map(TableRow::size))
                 .distinct()
                 .sorted()

@@ -1,10 +1,14 @@
 package io.axiswright.engine.standard;
 
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.InstallationMethod;
 import io.axiswright.engine.quantity.ConductorSize;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 
-/** Smallest copper conductors a machine code permits, outside enclosures. */
+/** Smallest conductors a machine code permits, outside enclosures. */
 public final class SmallestSizes {
 
     /** A row read once; every circuit asks for one. */
@@ -21,19 +25,28 @@ public final class SmallestSizes {
             .toList()
             .getFirst();
 
+    private static final Map<CodeBasis, Sourced<ConductorSize>> ALUMINIUM =
+            TableFile.rows("smallest-aluminium").stream()
+                    .collect(Collectors.toMap(r -> r.word("basis", CodeBasis.class), r -> r.sourced(r.size())));
+
     private SmallestSizes() {}
+
+    /** Of aluminium: NFPA 70 310.3(A), IEC 60204-1 12.2. */
+    public static Sourced<ConductorSize> aluminium(CodeBasis basis) {
+        return Objects.requireNonNull(ALUMINIUM.get(basis));
+    }
 
     /** NFPA 70 310.10(G): smallest conductors in parallel. */
     public static Sourced<ConductorSize> northAmericanInParallel() {
         return IN_PARALLEL;
     }
 
-    /** NFPA 79 12.6. */
+    /** NFPA 79 12.6, copper. */
     public static Sourced<ConductorSize> northAmerican(CircuitUse use) {
         return smallest(NFPA_79, use, "");
     }
 
-    /** IEC 60204-1 Table 5; method B1 means single cores, the others cables of three or more cores. */
+    /** IEC 60204-1 Table 5, copper; method B1 means single cores, the others cables of three or more cores. */
     public static Sourced<ConductorSize> iec(CircuitUse use, InstallationMethod method, ConductorClass construction) {
         String cores = switch (method) {
             case B1 -> construction == ConductorClass.CLASS_5 ? "SINGLE" : "SINGLE_STRANDED";

@@ -43,7 +43,7 @@ final class CableChoices {
         BulkCable selected = run.stock().get(BulkCable.class, cable.item());
         List<CableOption> options = new ArrayList<>();
         for (BulkCable one : choice.alternatives(Objects.requireNonNull(conductors.get(cable.circuit())), selected)) {
-            heat.watts(cable, one.size())
+            heat.watts(cable, one)
                     .ifPresent(watts -> options.add(new CableOption(
                             one.id(), one.size(), Objects.requireNonNull(one.price()), new Power(watts))));
         }

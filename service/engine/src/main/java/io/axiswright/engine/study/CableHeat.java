@@ -1,7 +1,7 @@
 package io.axiswright.engine.study;
 
+import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.design.CodeBasis;
-import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.standard.InsulationUnder;
 import io.axiswright.engine.standard.LineResistances;
 import io.axiswright.engine.study.CircuitConductoring.Piece;
@@ -36,12 +36,12 @@ final class CableHeat {
                 run.supply().circuits().stream().collect(Collectors.toMap(BranchCircuit::id, Function.identity()));
     }
 
-    /** The heat of a cable with conductors of the given size, W; nothing where the tables do not have it. */
-    OptionalDouble watts(PowerCable cable, ConductorSize size) {
+    /** The heat of a cable laid as the given item, W; nothing where the tables do not have it. */
+    OptionalDouble watts(PowerCable cable, BulkCable item) {
         double load = cable.pieces().stream()
                 .mapToDouble(piece -> piece.length() * squares(cable, piece))
                 .sum();
-        return LineResistances.copper(basis, size, celsius)
+        return LineResistances.of(basis, item.metal(), item.size(), celsius)
                 .map(r -> OptionalDouble.of(r.value().si() * load))
                 .orElse(OptionalDouble.empty());
     }

@@ -64,7 +64,7 @@ final class CircuitParts {
     Circuit feeder(Feeder feeder) {
         // its design current already holds the code's additions for several loads
         return circuit(
-                "feeder",
+                Feeder.ID,
                 feeder.lines().size() == 3 ? CircuitKind.AC_THREE_PHASE : CircuitKind.AC_ONE_PHASE,
                 LoadKind.GENERAL,
                 feeder.designCurrent(),
@@ -133,7 +133,7 @@ final class CircuitParts {
                 POWER_FACTOR,
                 installation.method(),
                 installation.insulation(),
-                installation.material(),
+                id.equals(Feeder.ID) ? installation.ofFeeder() : installation.material(),
                 installation.ambient(),
                 routing.groupedCircuits(id, installation.groupedCircuits()),
                 installation.terminationRating(),
@@ -151,7 +151,13 @@ final class CircuitParts {
                 null,
                 null,
                 routing.conductorsTogether(id),
-                null);
+                null,
+                marked(device));
+    }
+
+    private @Nullable Boolean marked(@Nullable String device) {
+        ProtectiveDevice item = stock.find(ProtectiveDevice.class, device);
+        return item == null ? null : item.aluminiumTerminals();
     }
 
     /** That of the supply terminals: what flows behind the conductors is not known before they are, and less. */

@@ -69,6 +69,7 @@ final class ControlPowerParts {
         var parts = new ControlPowerParts(design, stock, duty, topology);
         Installation installation = design.installation();
         return new ControlPowerRequest(
+                request.codeBasis(),
                 Needed.controlPower(design),
                 design.site(),
                 design.mains(),

@@ -31,7 +31,7 @@ final class EnergyParts {
     private static List<ConductorLoss> conductors(StudyRun run, CableHeat heat) {
         List<ConductorLoss> losses = new ArrayList<>();
         for (var cable : run.conductoring().cables()) {
-            heat.watts(cable, run.stock().get(BulkCable.class, cable.item()).size())
+            heat.watts(cable, run.stock().get(BulkCable.class, cable.item()))
                     .ifPresent(watts -> losses.add(new ConductorLoss(cable.circuit(), new Power(watts))));
         }
         return List.copyOf(losses);

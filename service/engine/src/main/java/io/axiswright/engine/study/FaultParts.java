@@ -3,6 +3,7 @@ package io.axiswright.engine.study;
 import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.conductor.CircuitConductors;
+import io.axiswright.engine.design.Installation;
 import io.axiswright.engine.fault.CircuitEnd;
 import io.axiswright.engine.fault.FaultCircuit;
 import io.axiswright.engine.fault.FaultRequest;
@@ -33,6 +34,7 @@ final class FaultParts {
     private static final double ICE_POINT = 273.15;
 
     private final StudyRequest request;
+    private final Installation installation;
     private final Stock stock;
     private final Map<String, SupplyLoad> loads;
     private final Map<String, String> pointers = new HashMap<>();
@@ -41,6 +43,7 @@ final class FaultParts {
 
     FaultParts(StudyRequest request, Stock stock, SupplyRequest asked, CircuitConductoring conductoring) {
         this.request = request;
+        this.installation = Needed.installation(request.design());
         this.stock = stock;
         this.loads = asked.loads().stream().collect(Collectors.toMap(SupplyLoad::id, Function.identity()));
         conductoring.result().circuits().forEach(c -> conductors.put(c.id(), c));
@@ -74,7 +77,7 @@ final class FaultParts {
 
     /** Where no standard rating serves, of just the power that is asked for. */
     private List<FaultTransformer> transformers(SupplyResult supply) {
-        Double impedance = Needed.installation(request.design()).transformerImpedance();
+        Double impedance = installation.transformerImpedance();
         return impedance == null
                 ? List.of()
                 : supply.transformers().stream()
@@ -179,6 +182,7 @@ final class FaultParts {
                 pointer,
                 connection,
                 neutral,
+                id.equals(Feeder.ID) ? installation.ofFeeder() : installation.material(),
                 cable != null ? cable.size() : sized == null ? null : sized.conductor(),
                 cable != null ? cable.size() : sized == null ? null : sized.protectiveConductor(),
                 stock.find(ProtectiveDevice.class, device),

@@ -4,6 +4,8 @@ import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.Cheapest;
 import io.axiswright.engine.conductor.CircuitConductors;
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.ConductorMaterial;
+import io.axiswright.engine.design.Installation;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
@@ -13,6 +15,7 @@ import io.axiswright.engine.standard.InsulationUnder;
 import io.axiswright.engine.standard.ProtectiveConductors;
 import io.axiswright.engine.study.CircuitConductoring.Piece;
 import io.axiswright.engine.study.CircuitConductoring.PowerCable;
+import io.axiswright.engine.supply.Feeder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -30,6 +33,7 @@ final class PowerCableChoice {
     private final CodeBasis basis;
     private final boolean metric;
     private final Insulation insulation;
+    private final Installation installation;
     private final List<Finding> findings = new ArrayList<>();
 
     PowerCableChoice(StudyRequest request) {
@@ -38,6 +42,7 @@ final class PowerCableChoice {
         this.basis = request.codeBasis();
         this.metric = basis == CodeBasis.IEC_60204_1;
         this.insulation = Needed.insulation(request.codeBasis(), request.design());
+        this.installation = Needed.installation(request.design());
     }
 
     /** The cable of a circuit; none, and a finding, if the catalogue has none that serves. */
@@ -47,13 +52,16 @@ final class PowerCableChoice {
         if (size == null) {
             return null;
         }
+        var material = conductors.id().equals(Feeder.ID) ? installation.ofFeeder() : installation.material();
         ConductorSize protective = conductors.protectiveConductor();
-        BulkCable cable = cheapest(cores, largest(size, protective))
-                .or(() -> cheapest(cores, size))
+        BulkCable cable = cheapest(material, cores, largest(size, protective))
+                .or(() -> cheapest(material, cores, size))
                 .orElse(null);
         if (cable == null) {
-            double end =
-                    fitting(cores).mapToDouble(c -> c.size().area().si()).max().orElse(0);
+            double end = fitting(material, cores)
+                    .mapToDouble(c -> c.size().area().si())
+                    .max()
+                    .orElse(0);
             findings.add(FindingCode.STUDY_NO_POWER_CABLE.at(
                     conductors.id(), pointer, "completeness", size.area(), new Area(end)));
             return null;
@@ -64,7 +72,7 @@ final class PowerCableChoice {
             findings.add(FindingCode.STUDY_PROTECTIVE_CORE_THIN.at(
                     conductors.id(),
                     pointer,
-                    ProtectiveConductors.reinforcement(basis).source().told(),
+                    ProtectiveConductors.reinforcement(basis, material).source().told(),
                     cable.size().area(),
                     protective.area()));
         }
@@ -84,19 +92,22 @@ final class PowerCableChoice {
         ConductorSize largest = largest(size, conductors.protectiveConductor());
         ConductorSize least = selected.size().compareTo(largest) < 0 ? size : largest;
         var ofSize = new TreeMap<ConductorSize, BulkCable>();
-        fitting(selected.cores())
+        fitting(selected.metal(), selected.cores())
                 .filter(c -> c.price() != null && c.size().compareTo(least) >= 0)
                 .forEach(c -> ofSize.merge(c.size(), c, BinaryOperator.minBy(Cheapest.FIRST)));
         return List.copyOf(ofSize.values());
     }
 
     /** All cores of a cable are of one size, so its protective core is as thick as its lines. */
-    private Optional<BulkCable> cheapest(int cores, ConductorSize least) {
-        return fitting(cores).filter(c -> c.size().compareTo(least) >= 0).min(Cheapest.FIRST);
+    private Optional<BulkCable> cheapest(ConductorMaterial material, int cores, ConductorSize least) {
+        return fitting(material, cores)
+                .filter(c -> c.size().compareTo(least) >= 0)
+                .min(Cheapest.FIRST);
     }
 
-    private Stream<BulkCable> fitting(int cores) {
+    private Stream<BulkCable> fitting(ConductorMaterial material, int cores) {
         return cables.stream()
+                .filter(c -> c.metal() == material)
                 .filter(c -> c.cores() == cores && c.size().isMetric() == metric)
                 .filter(c -> InsulationUnder.celsius(c.insulation()) >= InsulationUnder.celsius(insulation));
     }

@@ -1,6 +1,7 @@
 package io.axiswright.engine.supply;
 
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
@@ -46,7 +47,7 @@ final class LeakageCheck {
 
     private static void conductor(
             CodeBasis basis, String subject, String pointer, Current leakage, List<Finding> findings) {
-        var rule = ProtectiveConductors.reinforcement(basis);
+        var rule = ProtectiveConductors.reinforcement(basis, ConductorMaterial.COPPER);
         Current limit = rule.value().above();
         if (!Limits.within(leakage.si(), limit.si())) {
             findings.add(FindingCode.SUPPLY_LEAKAGE_HIGH.at(subject, pointer, rule.clause(), leakage, limit));

@@ -67,7 +67,8 @@ final class Shop {
                 new Length(0.012),
                 false,
                 new Length(reel),
-                new Length(allowance)));
+                new Length(allowance),
+                null));
         return this;
     }
 

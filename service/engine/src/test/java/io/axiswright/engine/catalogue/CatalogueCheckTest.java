@@ -83,7 +83,8 @@ class CatalogueCheckTest {
                 new Length(0.012),
                 false,
                 reel == null ? null : new Length(reel),
-                allowance == null ? null : new Length(allowance));
+                allowance == null ? null : new Length(allowance),
+                null);
     }
 
     @Test

@@ -88,6 +88,8 @@ class ProtectiveDeviceTest {
                 new Current(50_000),
                 new Voltage(500),
                 points,
-                letThrough == null ? null : new JouleIntegral(letThrough));
+                letThrough == null ? null : new JouleIntegral(letThrough),
+                null,
+                null);
     }
 }

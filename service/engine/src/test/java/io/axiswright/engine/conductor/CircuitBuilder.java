@@ -30,6 +30,7 @@ final class CircuitBuilder {
     double powerFactor = 1;
     InstallationMethod method = InstallationMethod.B1;
     Insulation insulation = Insulation.PVC_70;
+    ConductorMaterial material = ConductorMaterial.COPPER;
     double ambient = 30;
     int grouped = 1;
     double termination = 75;
@@ -68,6 +69,9 @@ final class CircuitBuilder {
 
     @Nullable
     TerminalRange terminals;
+
+    @Nullable
+    Boolean aluminiumTerminals;
 
     @Nullable
     Integer together;
@@ -223,7 +227,7 @@ final class CircuitBuilder {
                 powerFactor,
                 method,
                 insulation,
-                ConductorMaterial.COPPER,
+                material,
                 new Temperature(ambient + ICE_POINT),
                 grouped,
                 new Temperature(termination + ICE_POINT),
@@ -241,6 +245,7 @@ final class CircuitBuilder {
                 parallel,
                 terminals,
                 together,
-                moving);
+                moving,
+                aluminiumTerminals);
     }
 }

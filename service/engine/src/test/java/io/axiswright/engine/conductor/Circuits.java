@@ -1,6 +1,7 @@
 package io.axiswright.engine.conductor;
 
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.DeviceKind;
 import io.axiswright.engine.design.InstallationMethod;
 import io.axiswright.engine.design.Insulation;
@@ -76,6 +77,9 @@ final class Circuits {
         if (random.nextInt(12) == 0) {
             circuit.amperes(circuit.amperes * 6);
             circuit.largest = circuit.largest == null ? null : circuit.largest * 6;
+        }
+        if (random.nextInt(4) == 0) {
+            circuit.material = ConductorMaterial.ALUMINIUM;
         }
     }
 

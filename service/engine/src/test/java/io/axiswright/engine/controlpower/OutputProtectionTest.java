@@ -16,11 +16,14 @@ import io.axiswright.engine.catalogue.ControlSupply;
 import io.axiswright.engine.catalogue.OutputProtection;
 import io.axiswright.engine.catalogue.OverloadCurrent;
 import io.axiswright.engine.catalogue.ProtectionKind;
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Time;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -45,16 +48,20 @@ class OutputProtectionTest {
 
     private static ControlPowerResult size(
             ControlSupply supply, List<OutputProtection> protections, double length, ControlNode... nodes) {
-        return new ControlPowerSizing()
-                .size(new ControlPowerRequest(
-                        spec(0.2, true),
-                        SITE,
-                        MAINS,
-                        List.of(nodes),
-                        List.of(supply),
-                        List.of(cable("c", 10, length, "0.75 mm2")),
-                        protections,
-                        List.of()));
+        return new ControlPowerSizing().size(request(supply, protections, length, nodes));
+    }
+
+    private static ControlPowerRequest request(
+            ControlSupply supply, List<OutputProtection> protections, double length, ControlNode... nodes) {
+        return new ControlPowerRequest(
+                spec(0.2, true),
+                SITE,
+                MAINS,
+                List.of(nodes),
+                List.of(supply),
+                List.of(cable("c", 10, length, "0.75 mm2")),
+                protections,
+                List.of());
     }
 
     private static List<FindingCode> codes(ControlPowerResult result) {
@@ -158,6 +165,32 @@ class OutputProtectionTest {
                 node("g", "p", 1, null, 10));
         assertThat(codes(result)).containsExactly(FindingCode.CONTROL_OUTPUT_CONDUCTOR);
         assertThat(result.findings().getFirst().limit()).isEqualTo(new Current(8.5));
+    }
+
+    /**
+     * NFPA 79 Table 12.5.1: of 0.75 mm² the next thinner gauge counts, 20 AWG (0.518 mm²) with 5 A; at 40 °C the 60 °C column is
+     * worth 0.82 (Table 310.15(B)(1)(1)): 4.1 A.
+     */
+    @Test
+    void theCodeOfTheOtherMarketHasItsOwnTable() {
+        var request = Copies.with(
+                request(
+                        strong(20, null),
+                        List.of(protection("large", 5, ProtectionKind.ELECTRONIC, 10, 12)),
+                        30,
+                        node("g", "p", 1, null, 10)),
+                "codeBasis",
+                CodeBasis.NFPA_79);
+        var finding = new ControlPowerSizing().size(request).findings().getFirst();
+        assertThat(finding.code()).isEqualTo(FindingCode.CONTROL_OUTPUT_CONDUCTOR);
+        assertThat(finding.clause()).contains("12.5.1");
+        assertThat(Objects.requireNonNull(finding.limit()).si()).isCloseTo(4.1, within(1e-12));
+        assertThat(ConductorLoad.of(CodeBasis.NFPA_79, new ConductorSize("18 AWG"), SITE.ambient())
+                        .orElseThrow()
+                        .si())
+                .isCloseTo(7 * 0.82, within(1e-12));
+        assertThat(ConductorLoad.of(CodeBasis.NFPA_79, new ConductorSize("30 AWG"), SITE.ambient()))
+                .isEmpty(); // no value in the 60 °C column
     }
 
     @Test

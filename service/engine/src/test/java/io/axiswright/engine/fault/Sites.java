@@ -134,7 +134,9 @@ final class Sites {
                 new Current(interrupting),
                 new Voltage(440),
                 points,
-                letThrough == null ? null : new JouleIntegral(letThrough));
+                letThrough == null ? null : new JouleIntegral(letThrough),
+                null,
+                null);
     }
 
     static ClearingPoint point(double amperes, double seconds) {

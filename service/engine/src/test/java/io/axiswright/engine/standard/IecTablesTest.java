@@ -3,6 +3,7 @@ package io.axiswright.engine.standard;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.InstallationMethod;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.quantity.ConductorSize;
@@ -20,7 +21,8 @@ class IecTablesTest {
     }
 
     private static double installation(String size, InstallationMethod method, Insulation insulation, int loaded) {
-        return IecAmpacity.installation(ConductorSize.metric(size), method, insulation, loaded)
+        return IecAmpacity.installation(
+                        ConductorMaterial.COPPER, ConductorSize.metric(size), method, insulation, loaded)
                 .orElseThrow()
                 .value()
                 .si();
@@ -72,9 +74,9 @@ class IecTablesTest {
     @EnumSource(InstallationMethod.class)
     void machineTableFollowsFromTheInstallationTable(InstallationMethod method) {
         int compared = 0;
-        for (ConductorSize size : IecConductors.sizes()) {
-            var machine = IecAmpacity.machine(size, method);
-            var installation = IecAmpacity.installation(size, method, Insulation.PVC_70, 3);
+        for (ConductorSize size : IecConductors.sizes(ConductorMaterial.COPPER)) {
+            var machine = IecAmpacity.machine(ConductorMaterial.COPPER, size, method);
+            var installation = IecAmpacity.installation(ConductorMaterial.COPPER, size, method, Insulation.PVC_70, 3);
             if (machine.isPresent() && installation.isPresent() && size.area().si() >= 1.5e-6) {
                 double expected = 0.87 * installation.get().value().si();
                 double tolerance = Math.max(0.55, 0.01 * expected);
@@ -157,13 +159,13 @@ class IecTablesTest {
     @CsvSource({"2.5,7.41,7.98", "16,1.15,1.21", "50,0.387,0.386", "120,0.153,0.161"})
     void resistance(String size, double stranded, double flexible) {
         var metric = ConductorSize.metric(size);
-        assertThat(IecConductors.resistanceAt20(metric, ConductorClass.CLASS_2)
+        assertThat(IecConductors.resistanceAt20(ConductorMaterial.COPPER, metric, ConductorClass.CLASS_2)
                                 .orElseThrow()
                                 .value()
                                 .si()
                         * 1000)
                 .isCloseTo(stranded, within(1e-12));
-        assertThat(IecConductors.resistanceAt20(metric, ConductorClass.CLASS_5)
+        assertThat(IecConductors.resistanceAt20(ConductorMaterial.COPPER, metric, ConductorClass.CLASS_5)
                                 .orElseThrow()
                                 .value()
                                 .si()
@@ -174,7 +176,8 @@ class IecTablesTest {
     /** Payback paper, studylib.net/doc/18141104: 0.00393 at 20 °C is 0.00323 referred to 75 °C. */
     @Test
     void temperatureCoefficientOfCopper() {
-        double at20 = IecConductors.temperatureCoefficientAt20().value();
+        double at20 = IecConductors.temperatureCoefficientAt20(ConductorMaterial.COPPER)
+                .value();
         assertThat(at20 / (1 + at20 * 55)).isCloseTo(0.00323, within(5e-6));
         // electrakit.com/formulas/resistance-temperature: 1.21 at 20 °C is 1.472 at 75 °C
         assertThat(1.21 * (1 + at20 * 55)).isCloseTo(1.472, within(1e-3));
@@ -195,7 +198,10 @@ class IecTablesTest {
     @CsvSource({"PVC_70,70,160", "XLPE_90,90,250", "NEC_60,60,150", "NEC_75,75,150", "NEC_90,90,150"})
     void adiabaticFactorFromFirstPrinciples(Insulation insulation, double initial, double last) {
         double k = 226 * Math.sqrt(Math.log((last + 234.5) / (initial + 234.5)));
-        assertThat(AdiabaticFactor.of(insulation, ConductorSize.metric("10").area())
+        assertThat(AdiabaticFactor.of(
+                                ConductorMaterial.COPPER,
+                                insulation,
+                                ConductorSize.metric("10").area())
                         .value())
                 .isCloseTo(k, within(0.12))
                 .isLessThan(k + 0.01);

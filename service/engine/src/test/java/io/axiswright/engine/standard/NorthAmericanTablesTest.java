@@ -3,6 +3,7 @@ package io.axiswright.engine.standard;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
@@ -39,7 +40,8 @@ class NorthAmericanTablesTest {
         "500 kcmil,NEC_90,430"
     })
     void ampacity(String size, Insulation column, double amperes) {
-        var row = NecAmpacity.of(new ConductorSize(size), column).orElseThrow();
+        var row = NecAmpacity.of(ConductorMaterial.COPPER, new ConductorSize(size), column)
+                .orElseThrow();
         assertThat(row.value().si()).isEqualTo(amperes);
         assertThat(row.source()).isEqualTo(new Source("NFPA 70:2023 Table 310.16", Confidence.CONFIRMED_BY_TWO));
     }
@@ -47,24 +49,26 @@ class NorthAmericanTablesTest {
     /** NFPA 79 Table 12.5.1 (from memory): 18 AWG 7 A, 16 AWG 10 A, the limits of 240.4(D). */
     @Test
     void ampacityBelowFourteenGaugeIsMarkedFromMemory() {
-        var row = NecAmpacity.of(new ConductorSize("18 AWG"), Insulation.NEC_75).orElseThrow();
+        var row = NecAmpacity.of(ConductorMaterial.COPPER, new ConductorSize("18 AWG"), Insulation.NEC_75)
+                .orElseThrow();
         assertThat(row.value().si()).isEqualTo(7);
         assertThat(row.source().confidence()).isEqualTo(Confidence.FROM_MEMORY);
-        assertThat(NecAmpacity.of(new ConductorSize("2.5 mm2"), Insulation.NEC_75))
+        assertThat(NecAmpacity.of(ConductorMaterial.COPPER, new ConductorSize("2.5 mm2"), Insulation.NEC_75))
                 .isEmpty();
-        assertThat(NecAmpacity.of(new ConductorSize("14 AWG"), Insulation.PVC_70))
+        assertThat(NecAmpacity.of(ConductorMaterial.COPPER, new ConductorSize("14 AWG"), Insulation.PVC_70))
                 .isEmpty();
     }
 
     @Test
     void ampacityGrowsWithSizeAndColumn() {
-        List<ConductorSize> sizes = NecAmpacity.sizes();
+        List<ConductorSize> sizes = NecAmpacity.sizes(ConductorMaterial.COPPER);
         assertThat(sizes).isSorted().hasSize(26);
         for (Insulation column : List.of(Insulation.NEC_60, Insulation.NEC_75, Insulation.NEC_90)) {
             double last = 0;
             for (ConductorSize size : sizes) {
-                double amperes =
-                        NecAmpacity.of(size, column).map(r -> r.value().si()).orElse(last);
+                double amperes = NecAmpacity.of(ConductorMaterial.COPPER, size, column)
+                        .map(r -> r.value().si())
+                        .orElse(last);
                 assertThat(amperes).as(size + " " + column).isGreaterThanOrEqualTo(last);
                 last = amperes;
             }
@@ -117,13 +121,14 @@ class NorthAmericanTablesTest {
     @ParameterizedTest
     @CsvSource({"18 AWG,7", "16 AWG,10", "14 AWG,15", "12 AWG,20", "10 AWG,30"})
     void smallConductors(String size, double amperes) {
-        assertThat(SmallConductorRule.maxDevice(new ConductorSize(size))
+        assertThat(SmallConductorRule.maxDevice(ConductorMaterial.COPPER, new ConductorSize(size))
                         .orElseThrow()
                         .value()
                         .si())
                 .isEqualTo(amperes);
-        assertThat(SmallConductorRule.maxDevice(new ConductorSize("8 AWG"))).isEmpty();
-        assertThat(SmallConductorRule.maxContinuousLoad(new ConductorSize("18 AWG"))
+        assertThat(SmallConductorRule.maxDevice(ConductorMaterial.COPPER, new ConductorSize("8 AWG")))
+                .isEmpty();
+        assertThat(SmallConductorRule.maxContinuousLoad(ConductorMaterial.COPPER, new ConductorSize("18 AWG"))
                         .orElseThrow()
                         .value()
                         .si())
@@ -145,12 +150,13 @@ class NorthAmericanTablesTest {
         "1200,3/0 AWG"
     })
     void protectiveConductors(double device, String size) {
-        assertThat(ProtectiveConductors.northAmerican(new Current(device))
+        assertThat(ProtectiveConductors.northAmerican(ConductorMaterial.COPPER, new Current(device))
                         .orElseThrow()
                         .value()
                         .label())
                 .isEqualTo(size);
-        assertThat(ProtectiveConductors.northAmerican(new Current(1201))).isEmpty();
+        assertThat(ProtectiveConductors.northAmerican(ConductorMaterial.COPPER, new Current(1201)))
+                .isEmpty();
     }
 
     /**
@@ -159,13 +165,14 @@ class NorthAmericanTablesTest {
      */
     @Test
     void directCurrentResistanceAgainstIacsCopper() {
-        for (ConductorSize size : NecAmpacity.sizes()) {
-            NecConductors.directCurrentResistance(size).ifPresent(row -> {
-                double solid = 1.0 / 58 * 1e-6 / size.area().si() * 309.5 / 254.5;
-                assertThat(row.value().si() / solid).as(size.label()).isBetween(1.013, 1.027);
-            });
+        for (ConductorSize size : NecAmpacity.sizes(ConductorMaterial.COPPER)) {
+            NecConductors.directCurrentResistance(ConductorMaterial.COPPER, size)
+                    .ifPresent(row -> {
+                        double solid = 1.0 / 58 * 1e-6 / size.area().si() * 309.5 / 254.5;
+                        assertThat(row.value().si() / solid).as(size.label()).isBetween(1.013, 1.027);
+                    });
         }
-        assertThat(NecConductors.directCurrentResistance(new ConductorSize("16 AWG"))
+        assertThat(NecConductors.directCurrentResistance(ConductorMaterial.COPPER, new ConductorSize("16 AWG"))
                                 .orElseThrow()
                                 .value()
                                 .si()
@@ -181,7 +188,7 @@ class NorthAmericanTablesTest {
     @ParameterizedTest
     @CsvSource({"8 AWG,25,0.654", "1 AWG,20,0.12617"})
     void directCurrentResistanceAgainstPublishedWires(String size, double celsius, double published) {
-        double hot = NecConductors.directCurrentResistance(new ConductorSize(size))
+        double hot = NecConductors.directCurrentResistance(ConductorMaterial.COPPER, new ConductorSize(size))
                         .orElseThrow()
                         .value()
                         .si()
@@ -198,8 +205,9 @@ class NorthAmericanTablesTest {
                 .toList();
         assertThat(rows).hasSize(18);
         for (TableRow row : rows) {
-            var line =
-                    NecConductors.impedance(row.size(), raceway).orElseThrow().value();
+            var line = NecConductors.impedance(ConductorMaterial.COPPER, row.size(), raceway)
+                    .orElseThrow()
+                    .value();
             double z = (line.resistance().si() * 0.85 + line.reactance().si() * Math.sqrt(1 - 0.85 * 0.85)) * KFT;
             assertThat(z).as(row.text("size")).isCloseTo(row.number("z_085"), within(0.055 * row.number("z_085")));
         }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.DeviceKind;
 import io.axiswright.engine.design.InstallationMethod;
 import io.axiswright.engine.design.Insulation;
@@ -38,7 +39,10 @@ class ReferenceValuesTest {
                     (row, column) -> si(NecCorrection.ambient(Insulation.valueOf(column), celsius(row)), 1)),
             entry(
                     "nec-310-16",
-                    (row, column) -> si(NecAmpacity.of(new ConductorSize(row), Insulation.valueOf(column)), 1)),
+                    (row, column) -> si(
+                            NecAmpacity.of(
+                                    ConductorMaterial.COPPER, new ConductorSize(row), Insulation.valueOf(column)),
+                            1)),
             entry("nec-310-15-c-1", (row, _) -> si(NecCorrection.together(Integer.parseInt(row)), 1)),
             entry(
                     "nec-chapter-9-table-9-r",
@@ -55,7 +59,10 @@ class ReferenceValuesTest {
             entry("nec-240-6-a", ReferenceValuesTest::standardRating),
             entry(
                     "iec-60204-1-table-6",
-                    (row, column) -> si(IecAmpacity.machine(metric(row), InstallationMethod.valueOf(column)), 1)),
+                    (row, column) -> si(
+                            IecAmpacity.machine(
+                                    ConductorMaterial.COPPER, metric(row), InstallationMethod.valueOf(column)),
+                            1)),
             entry("iec-60204-1-table-d-1", (row, _) -> si(IecCorrection.machineAmbient(celsius(row)), 1)),
             entry(
                     "iec-60204-1-table-d-2",
@@ -72,8 +79,10 @@ class ReferenceValuesTest {
                             si(IecCorrection.grouping(InstallationMethod.valueOf(column), Integer.parseInt(row)), 1)),
             entry(
                     "iec-60228",
-                    (row, column) ->
-                            si(IecConductors.resistanceAt20(metric(row), ConductorClass.valueOf(column)), KM)));
+                    (row, column) -> si(
+                            IecConductors.resistanceAt20(
+                                    ConductorMaterial.COPPER, metric(row), ConductorClass.valueOf(column)),
+                            KM)));
 
     @TestFactory
     Stream<DynamicTest> everyValueIsTheEngines() {
@@ -119,18 +128,18 @@ class ReferenceValuesTest {
     }
 
     private static Optional<Sourced<LineImpedance>> impedance(String size, String raceway) {
-        return NecConductors.impedance(new ConductorSize(size), Raceway.valueOf(raceway));
+        return NecConductors.impedance(ConductorMaterial.COPPER, new ConductorSize(size), Raceway.valueOf(raceway));
     }
 
     private static Optional<String> table8(String row, String column) {
         var size = new ConductorSize(row);
         return column.equals("resistance")
-                ? si(NecConductors.directCurrentResistance(size), KFT)
+                ? si(NecConductors.directCurrentResistance(ConductorMaterial.COPPER, size), KFT)
                 : NecConductors.circularMils(size).map(s -> s.value().toString());
     }
 
     private static Optional<String> protective(String device) {
-        return ProtectiveConductors.northAmerican(new Current(Double.parseDouble(device)))
+        return ProtectiveConductors.northAmerican(ConductorMaterial.COPPER, new Current(Double.parseDouble(device)))
                 .map(s -> s.value().label());
     }
 
@@ -138,8 +147,8 @@ class ReferenceValuesTest {
         var size = new ConductorSize(row);
         return si(
                 column.equals("max_device")
-                        ? SmallConductorRule.maxDevice(size)
-                        : SmallConductorRule.maxContinuousLoad(size),
+                        ? SmallConductorRule.maxDevice(ConductorMaterial.COPPER, size)
+                        : SmallConductorRule.maxContinuousLoad(ConductorMaterial.COPPER, size),
                 1);
     }
 
@@ -156,6 +165,7 @@ class ReferenceValuesTest {
         String[] parts = column.split(" ");
         return si(
                 IecAmpacity.installation(
+                        ConductorMaterial.COPPER,
                         metric(row),
                         InstallationMethod.valueOf(parts[0]),
                         Insulation.valueOf(parts[1]),

@@ -195,7 +195,8 @@ class BillOfWiringTest {
                                 b.outerDiameter(),
                                 b.flexible(),
                                 new Length(100),
-                                new Length(0.2)))
+                                new Length(0.2),
+                                null))
                         .toList());
     }
 

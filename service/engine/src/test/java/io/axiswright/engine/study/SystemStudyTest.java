@@ -405,7 +405,9 @@ class SystemStudyTest {
                         d.interruptingRating(),
                         d.ratedVoltage(),
                         null,
-                        new JouleIntegral(energy)))
+                        new JouleIntegral(energy),
+                        null,
+                        null))
                 .toList();
         var stocked = Copies.with(c, "protectiveDevices", devices);
         return new StudyRequest(request.codeBasis(), stocked, request.design());

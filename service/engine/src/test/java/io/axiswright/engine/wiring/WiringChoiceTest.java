@@ -266,7 +266,8 @@ class WiringChoiceTest {
                 new Voltage(voltage),
                 null,
                 null,
-                isolates);
+                isolates,
+                null);
     }
 
     private static WiringResult disconnect(ProtectiveDevice feeder) {

@@ -8,6 +8,7 @@ import static io.axiswright.engine.conductor.checker.RawTable.text;
 import io.axiswright.engine.conductor.Circuit;
 import io.axiswright.engine.conductor.CircuitKind;
 import io.axiswright.engine.conductor.Limit;
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.standard.CircuitUse;
 import io.axiswright.engine.standard.ConductorClass;
@@ -29,6 +30,8 @@ public final class IecChecker implements Checker {
     private static final List<Map<String, String>> B_52_14 = rows("iec-60364-5-52-table-b-52-14");
     private static final List<Map<String, String>> B_52_17 = rows("iec-60364-5-52-table-b-52-17");
     private static final List<Map<String, String>> RESISTANCE = rows("iec-60228");
+    private static final List<Map<String, String>> B_52_AL = rows("iec-60364-5-52-ampacity-aluminium");
+    private static final List<Map<String, String>> RESISTANCE_AL = rows("iec-60228-aluminium");
     private static final List<Map<String, String>> RATINGS = rows("device-ratings-iec");
 
     @Override
@@ -73,6 +76,9 @@ public final class IecChecker implements Checker {
                 .findFirst()
                 .orElseThrow();
         double one = number(row, c.method().name().toLowerCase(Locale.ROOT)) * ambient(c);
+        if (aluminium(c) && pvc(c)) {
+            one *= 0.87; // from 30 °C to the 40 °C that tables D.1 starts from
+        }
         // Annex E: four loaded conductors carry 86 % where the third harmonic is worth counting and the lines still
         // matter
         double h = c.thirdHarmonic() == null ? 0 : c.thirdHarmonic();
@@ -82,13 +88,16 @@ public final class IecChecker implements Checker {
 
     @Override
     public double drop(Circuit c, Line line) {
-        var row = RESISTANCE.stream()
-                .filter(r -> text(r, "size").equals(line.size()))
-                .findFirst()
-                .orElseThrow();
-        double cold = number(row, c.conductorClass() == ConductorClass.CLASS_2 ? "class_2" : "class_5");
-        // factors as the reference prints them: 1.1965 at 70 °C, 1.2751 at 90 °C
-        double hot = cold / 1000 * (pvc(c) ? 1.1965 : 1.2751);
+        var row = (aluminium(c) ? RESISTANCE_AL : RESISTANCE)
+                .stream()
+                        .filter(r -> text(r, "size").equals(line.size()))
+                        .findFirst()
+                        .orElseThrow();
+        boolean stranded = aluminium(c) || c.conductorClass() == ConductorClass.CLASS_2;
+        double cold = number(row, stranded ? "class_2" : "class_5");
+        // factors as the reference prints them: 1.1965 at 70 °C, 1.2751 at 90 °C; aluminium 1 + 0.00403 times 50 and 70
+        // K
+        double hot = cold / 1000 * (aluminium(c) ? (pvc(c) ? 1.2015 : 1.2821) : pvc(c) ? 1.1965 : 1.2751);
         double phi = Math.acos(c.powerFactor());
         double along = hot * Math.cos(phi) + (c.kind() == CircuitKind.DC ? 0 : 0.00008 * Math.sin(phi));
         double ways = c.kind() == CircuitKind.AC_THREE_PHASE ? Math.sqrt(3) : 2;
@@ -127,7 +136,7 @@ public final class IecChecker implements Checker {
         if (c.prospectiveFaultCurrent() != null && c.clearingTime() != null) {
             double heat = Math.pow(c.prospectiveFaultCurrent().si(), 2)
                     * c.clearingTime().si();
-            if (heat > Math.pow((pvc(c) ? 115 : 143) * mm2, 2) * SLACK) {
+            if (heat > Math.pow((aluminium(c) ? (pvc(c) ? 76 : 94) : pvc(c) ? 115 : 143) * mm2, 2) * SLACK) {
                 broken.add(Limit.FAULT_WITHSTAND);
             }
         }
@@ -144,7 +153,7 @@ public final class IecChecker implements Checker {
         double line = mm2(chosen.size());
         double byLine = line <= 16 ? line : line <= 35 ? 16 : line / 2;
         boolean leaks = c.leakageCurrent() != null && c.leakageCurrent().si() > 0.01;
-        double wanted = leaks ? Math.max(10, byLine) : byLine;
+        double wanted = leaks ? Math.max(aluminium(c) ? 16 : 10, byLine) : byLine;
         return RESISTANCE.stream()
                 .map(r -> text(r, "size"))
                 .filter(s -> mm2(s) >= wanted)
@@ -153,11 +162,18 @@ public final class IecChecker implements Checker {
     }
 
     private static double smallest(Circuit c) {
+        if (aluminium(c)) {
+            return 16;
+        }
         boolean single = c.method().name().equals("B1");
         if (c.use() == CircuitUse.CONTROL) {
             return single ? 1 : 0.2;
         }
         return single ? (c.conductorClass() == ConductorClass.CLASS_2 ? 1.5 : 1) : 0.75;
+    }
+
+    private static boolean aluminium(Circuit c) {
+        return c.material() == ConductorMaterial.ALUMINIUM;
     }
 
     private static boolean pvc(Circuit c) {
@@ -189,12 +205,13 @@ public final class IecChecker implements Checker {
     }
 
     private static List<Map<String, String>> table(Circuit c) {
-        String loaded = c.kind() == CircuitKind.AC_THREE_PHASE ? "3" : "2";
-        return pvc(c)
+        String loaded = pvc(c) || c.kind() == CircuitKind.AC_THREE_PHASE ? "3" : "2";
+        return pvc(c) && !aluminium(c)
                 ? TABLE_6
-                : B_52.stream()
-                        .filter(r -> text(r, "insulation").equals("XLPE_90")
-                                && text(r, "loaded_conductors").equals(loaded))
-                        .toList();
+                : (aluminium(c) ? B_52_AL : B_52)
+                        .stream()
+                                .filter(r -> text(r, "insulation").equals(pvc(c) ? "PVC_70" : "XLPE_90")
+                                        && text(r, "loaded_conductors").equals(loaded))
+                                .toList();
     }
 }

@@ -9,6 +9,7 @@ import io.axiswright.engine.conductor.Circuit;
 import io.axiswright.engine.conductor.CircuitKind;
 import io.axiswright.engine.conductor.Limit;
 import io.axiswright.engine.conductor.LoadKind;
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.standard.CircuitUse;
 import io.axiswright.engine.standard.Raceway;
 import java.util.EnumSet;
@@ -30,11 +31,17 @@ public final class NecChecker implements Checker {
     private static final List<Map<String, String>> RULE_D = rows("nec-240-4-d");
     private static final List<Map<String, String>> RATINGS = rows("device-ratings-na");
     private static final List<Map<String, String>> EGC = rows("nec-250-122");
+    private static final List<Map<String, String>> LARGE_AL = rows("nec-310-16-aluminium");
+    private static final List<Map<String, String>> TABLE_8_AL = rows("nec-chapter-9-table-8-aluminium");
+    private static final List<Map<String, String>> TABLE_9_AL = rows("nec-chapter-9-table-9-aluminium");
+    private static final List<Map<String, String>> RULE_D_AL = rows("nec-240-4-d-aluminium");
+    private static final List<Map<String, String>> EGC_AL = rows("nec-250-122-aluminium");
     private static final List<Map<String, String>> EGC_79 = rows("nfpa-79-8-2-2-3");
 
     @Override
     public List<String> sizes(Circuit c) {
-        return TABLE_8.stream().map(r -> text(r, "size")).toList();
+        return (aluminium(c) ? LARGE_AL : TABLE_8)
+                .stream().map(r -> text(r, "size")).toList();
     }
 
     @Override
@@ -113,7 +120,7 @@ public final class NecChecker implements Checker {
         int conductors = (c.kind() == CircuitKind.AC_THREE_PHASE ? 3 : 2) + neutral;
         int together = (c.groupedCircuits() - 1 + line.parallel()) * conductors;
         return line.parallel()
-                * base(line.size(), column(c))
+                * base(c, line.size(), column(c))
                 * ambient(c)
                 * step(TOGETHER, "conductors_up_to", together, "factor");
     }
@@ -121,7 +128,7 @@ public final class NecChecker implements Checker {
     @Override
     public double drop(Circuit c, Line line) {
         String size = line.size();
-        double r = number(row(TABLE_8, size), "resistance");
+        double r = number(row(aluminium(c) ? TABLE_8_AL : TABLE_8, size), "resistance");
         double x = 0;
         Raceway raceway = c.raceway() == null ? Raceway.STEEL : c.raceway();
         if (c.kind() != CircuitKind.DC) {
@@ -129,6 +136,13 @@ public final class NecChecker implements Checker {
                 if (text(row, "size").equals(size) && text(row, "raceway").equals(raceway.name())) {
                     r = number(row, "resistance");
                     x = number(row, "reactance");
+                }
+            }
+            for (var row : TABLE_9_AL) {
+                if (aluminium(c)
+                        && text(row, "size").equals(size)
+                        && text(row, "raceway").equals(raceway.name())) {
+                    r = number(row, "resistance");
                 }
             }
         }
@@ -144,11 +158,13 @@ public final class NecChecker implements Checker {
         var broken = EnumSet.noneOf(Limit.class);
         double load = c.designCurrent().si();
         boolean motor = c.loadKind() == LoadKind.MOTOR_OR_DRIVE;
-        double atTerminals = line.parallel() * base(size, Math.min(column(c), terminalColumn(c)));
+        double atTerminals = line.parallel() * base(c, size, Math.min(column(c), terminalColumn(c)));
         double corrected = ampacity(c, line);
         double neutral = c.thirdHarmonic() == null ? 1 : Math.max(1, 3 * c.thirdHarmonic());
         boolean addedAfter = motor || c.loadKind() == LoadKind.BRAKING_RESISTOR;
-        String thinnest = line.parallel() > 1 ? "1/0 AWG" : c.use() == CircuitUse.POWER ? "14 AWG" : "18 AWG";
+        String thinnest = line.parallel() > 1
+                ? "1/0 AWG"
+                : aluminium(c) ? "12 AWG" : c.use() == CircuitUse.POWER ? "14 AWG" : "18 AWG";
         if (mils(size) < mils(thinnest)) {
             broken.add(Limit.CODE_MINIMUM);
         }
@@ -159,7 +175,7 @@ public final class NecChecker implements Checker {
             broken.add(Limit.AMPACITY);
         }
         if (!motor) {
-            for (var row : RULE_D) {
+            for (var row : aluminium(c) ? RULE_D_AL : RULE_D) {
                 if (text(row, "size").equals(size)
                         && (device > number(row, "max_device") * SLACK
                                 || (c.loadKind() == LoadKind.GENERAL_CONTINUOUS
@@ -177,7 +193,9 @@ public final class NecChecker implements Checker {
             broken.add(Limit.VOLTAGE_DROP);
         }
         if (c.prospectiveFaultCurrent() != null && c.clearingTime() != null) {
-            double k = column(c) == 60 ? 116.7 : column(c) == 75 ? 105.2 : 93.0;
+            double k = aluminium(c)
+                    ? (column(c) == 60 ? 77.1 : column(c) == 75 ? 69.6 : 61.5)
+                    : column(c) == 60 ? 116.7 : column(c) == 75 ? 105.2 : 93.0;
             // heat: I²t against k²S², S of the geometric area
             double heat = Math.pow(c.prospectiveFaultCurrent().si(), 2)
                     * c.clearingTime().si();
@@ -197,11 +215,13 @@ public final class NecChecker implements Checker {
     public String protective(Circuit c, Line chosen, Line needed, double device) {
         String byDevice = byDevice(c, chosen, needed, device);
         boolean leaks = c.leakageCurrent() != null && c.leakageCurrent().si() > 0.01;
-        return leaks && !byDevice.equals(NONE) && mils(byDevice) < mils("6 AWG") ? "6 AWG" : byDevice;
+        // 10 mm² of copper, 16 mm² of aluminium
+        String least = aluminium(c) ? "4 AWG" : "6 AWG";
+        return leaks && !byDevice.equals(NONE) && mils(byDevice) < mils(least) ? least : byDevice;
     }
 
     private String byDevice(Circuit c, Line chosen, Line needed, double device) {
-        var table = device <= 600 ? EGC_79 : EGC;
+        var table = aluminium(c) ? EGC_AL : device <= 600 ? EGC_79 : EGC;
         String egc = "";
         for (var row : table) {
             if (egc.isEmpty() && device <= number(row, "device_up_to")) {
@@ -221,6 +241,10 @@ public final class NecChecker implements Checker {
         return chosen.size();
     }
 
+    private static boolean aluminium(Circuit c) {
+        return c.material() == ConductorMaterial.ALUMINIUM;
+    }
+
     private static int column(Circuit c) {
         return switch (c.insulation()) {
             case NEC_60, PVC_70 -> 60;
@@ -238,7 +262,10 @@ public final class NecChecker implements Checker {
         return step(AMBIENT, "ambient_up_to", c.ambient().si() - 273.15, "factor_" + column(c));
     }
 
-    private static double base(String size, int column) {
+    private static double base(Circuit c, String size, int column) {
+        if (aluminium(c)) {
+            return number(row(LARGE_AL, size), "ampacity_" + column);
+        }
         var row = LARGE.stream().anyMatch(r -> text(r, "size").equals(size)) ? row(LARGE, size) : row(SMALL, size);
         return number(row, "ampacity_" + column);
     }
