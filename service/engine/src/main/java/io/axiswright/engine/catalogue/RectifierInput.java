@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param linkChoke reactance between rectifier and capacitors; none if absent
  */
 public record RectifierInput(
-        @Bounds(min = 0, max = 0.5) @Nullable Double lineChoke, @Bounds(min = 0, max = 0.5) @Nullable Double linkChoke) {
+        @Bounds(min = 0, max = 0.5) @Nullable Double lineChoke,
+        @Bounds(min = 0, max = 0.5) @Nullable Double linkChoke) {
 
     /** The share in the lines. */
     public double line() {

@@ -89,9 +89,12 @@ final class LeastCost {
     private CableLifeCost cost(CableOption option, CableOptions circuit) {
         String currency = price.currency();
         Money purchase = Year.rounded(
-                option.price().amount().multiply(BigDecimal.valueOf(circuit.length().si())), currency);
-        Money losses = Year.rounded(
-                year.price(price, option.loss().si()).multiply(BigDecimal.valueOf(factor)), currency);
+                option.price()
+                        .amount()
+                        .multiply(BigDecimal.valueOf(circuit.length().si())),
+                currency);
+        Money losses =
+                Year.rounded(year.price(price, option.loss().si()).multiply(BigDecimal.valueOf(factor)), currency);
         return new CableLifeCost(option.item(), option.size(), purchase, losses, purchase.plus(losses));
     }
 

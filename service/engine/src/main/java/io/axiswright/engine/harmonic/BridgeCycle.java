@@ -83,8 +83,8 @@ final class BridgeCycle {
     /** One pair conducts, until its current ends (false) or the next pair joins in (true). */
     private boolean conduct() {
         double reactance = bridge.pairReactance();
-        var course = new Oscillation(
-                reactance, bridge.susceptance(), bridge.peakVoltage(), angle, voltage, current, load);
+        var course =
+                new Oscillation(reactance, bridge.susceptance(), bridge.peakVoltage(), angle, voltage, current, load);
         Wave wave = course.current(2 * bridge.step());
         double start = angle;
         DoubleUnaryOperator ends = x -> x == 0 ? 1 : wave.at(x);

@@ -65,7 +65,8 @@ final class CouplingNetwork {
                 .toList();
         return new LineDistortion(
                 request.lines().get(line),
-                new Current(currents.effective(line, 1) + request.others().get(line).si()),
+                new Current(
+                        currents.effective(line, 1) + request.others().get(line).si()),
                 together(orders.stream().mapToDouble(HarmonicOrder::share)),
                 together(orders.stream().mapToDouble(HarmonicOrder::voltageShare)),
                 orders);

@@ -61,8 +61,7 @@ public final class HarmonicStudy {
                 .mapToObj(line -> network.distortion(line, currents, demand, limits))
                 .toList();
         findings.addAll(new DistortionFindings(limits, POINTER).of(lines));
-        double others =
-                request.others().stream().mapToDouble(Current::si).max().orElse(0);
+        double others = request.others().stream().mapToDouble(Current::si).max().orElse(0);
         if (others > 0) {
             findings.add(FindingCode.HARMONIC_OTHERS_AS_SINES.at(
                     "the machine", POINTER, "completeness", new Current(others), null));
@@ -136,8 +135,7 @@ public final class HarmonicStudy {
                 "point of common coupling",
                 "I_sc/I_L",
                 "I_sc / I_L",
-                Derivation.inputs(
-                        "I_sc", new Current(network.shortCircuitCurrent()), "I_L", new Current(demand)),
+                Derivation.inputs("I_sc", new Current(network.shortCircuitCurrent()), "I_L", new Current(demand)),
                 CurrentDistortionLimits.at(ratio).total().source().told(),
                 new Ratio(ratio));
     }

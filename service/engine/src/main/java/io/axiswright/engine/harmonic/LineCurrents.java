@@ -36,7 +36,8 @@ final class LineCurrents {
             return;
         }
         int back = lines.indexOf(of.get(1));
-        Complex across = Complex.unit(angle(forth)).plus(Complex.unit(angle(back)).times(-1));
+        Complex across =
+                Complex.unit(angle(forth)).plus(Complex.unit(angle(back)).times(-1));
         double lead = Math.atan2(across.im(), across.re());
         put(forth, spectrum, lead, 1);
         put(back, spectrum, lead, -1);

@@ -19,7 +19,9 @@ record LumpedRectifiers(List<Rectifier> rectifiers) {
         Map<Kind, List<Rectifier>> kinds = rectifiers.stream()
                 .filter(r -> r.power().si() > 0)
                 .collect(Collectors.groupingBy(
-                        r -> new Kind(r.lines(), r.voltage().si(), r.input()), LinkedHashMap::new, Collectors.toList()));
+                        r -> new Kind(r.lines(), r.voltage().si(), r.input()),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
         return kinds.values().stream().map(LumpedRectifiers::new).toList();
     }
 

@@ -17,7 +17,14 @@ final class Oscillation {
     private final double sin;
     private final double load;
 
-    Oscillation(double reactance, double susceptance, double peak, double start, double voltage, double current, double load) {
+    Oscillation(
+            double reactance,
+            double susceptance,
+            double peak,
+            double start,
+            double voltage,
+            double current,
+            double load) {
         double square = 1 / (reactance * susceptance);
         if (Math.abs(square - 1) < RESONANCE) {
             square = 1 - RESONANCE;

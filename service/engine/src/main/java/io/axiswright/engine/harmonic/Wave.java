@@ -33,7 +33,8 @@ record Wave(double start, double length, double c, double a, double b, double p,
 
     /** Its part of the integral of current times {@code e^(−jhθ)} over the period. */
     Complex fourier(int h) {
-        return integral(-h).times(c)
+        return integral(-h)
+                .times(c)
                 .plus(pair(a, b, 1, h))
                 .plus(pair(p, q, nu, h))
                 .times(Complex.unit(-h * start));

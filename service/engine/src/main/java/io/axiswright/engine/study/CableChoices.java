@@ -26,8 +26,8 @@ final class CableChoices {
         this.run = run;
         this.heat = heat;
         this.choice = new PowerCableChoice(run.request());
-        this.conductors =
-                run.conductors().circuits().stream().collect(Collectors.toMap(CircuitConductors::id, Function.identity()));
+        this.conductors = run.conductors().circuits().stream()
+                .collect(Collectors.toMap(CircuitConductors::id, Function.identity()));
     }
 
     /** Those of every circuit whose selected cable has a price. */

@@ -57,13 +57,10 @@ final class HarmonicParts {
         List<Fed> fed = bus.axes().stream()
                 .filter(axis -> circuits.containsKey(axis) && fromMains(units.get(axis)))
                 .map(axis -> new Fed(
-                        axis,
-                        Objects.requireNonNull(units.get(axis)),
-                        Objects.requireNonNull(circuits.get(axis))))
+                        axis, Objects.requireNonNull(units.get(axis)), Objects.requireNonNull(circuits.get(axis))))
                 .toList();
-        double all = fed.stream()
-                .mapToDouble(f -> f.unit().ratedInputCurrent().si())
-                .sum();
+        double all =
+                fed.stream().mapToDouble(f -> f.unit().ratedInputCurrent().si()).sum();
         double farads = bus.axes().stream()
                 .map(units::get)
                 .filter(Objects::nonNull)

@@ -48,8 +48,9 @@ final class PowerCableChoice {
             return null;
         }
         ConductorSize protective = conductors.protectiveConductor();
-        BulkCable cable =
-                cheapest(cores, largest(size, protective)).or(() -> cheapest(cores, size)).orElse(null);
+        BulkCable cable = cheapest(cores, largest(size, protective))
+                .or(() -> cheapest(cores, size))
+                .orElse(null);
         if (cable == null) {
             double end =
                     fitting(cores).mapToDouble(c -> c.size().area().si()).max().orElse(0);

@@ -70,8 +70,8 @@ class LeastCostTest {
      */
     @Test
     void byHand() {
-        EnergyResult result = result(
-                euro("0.25"), option("2.5", "2.00", 8), option("4", "3.00", 5), option("6", "4.50", 10 / 3.0));
+        EnergyResult result =
+                result(euro("0.25"), option("2.5", "2.00", 8), option("4", "3.00", 5), option("6", "4.50", 10 / 3.0));
         CableEconomy cable = only(result);
         assertThat(cable.options())
                 .extracting(c -> c.purchase().amount() + " + " + c.losses().amount() + " = "
@@ -120,8 +120,8 @@ class LeastCostTest {
 
     @Test
     void currenciesMustAgree() {
-        EnergyResult result = result(
-                new Money(new BigDecimal("0.25"), "USD"), option("2.5", "2.00", 8), option("4", "3.00", 5));
+        EnergyResult result =
+                result(new Money(new BigDecimal("0.25"), "USD"), option("2.5", "2.00", 8), option("4", "3.00", 5));
         assertThat(result.cables()).isNull();
         assertThat(result.findings()).extracting(Finding::code).containsExactly(FindingCode.ENERGY_CURRENCIES_DIFFER);
     }

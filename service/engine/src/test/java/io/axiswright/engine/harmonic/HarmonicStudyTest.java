@@ -90,8 +90,7 @@ class HarmonicStudyTest {
             double first = order(result, 0, h).current().si();
             assertThat(order(result, 1, h).current().si()).isCloseTo(first, within(1e-9 * first));
             assertThat(order(result, 2, h).current().si()).isCloseTo(first, within(1e-9 * first));
-            assertThat(order(result, 0, h).voltageShare())
-                    .isCloseTo(h * first / 5000 / Math.sqrt(1.01), within(1e-9));
+            assertThat(order(result, 0, h).voltageShare()).isCloseTo(h * first / 5000 / Math.sqrt(1.01), within(1e-9));
         }
         assertThat(order(result, 0, 3).current().si()).isLessThan(1e-9);
         RectifierGroup group = result.groups().getFirst();
@@ -107,10 +106,12 @@ class HarmonicStudyTest {
     /** Two like drives are one of twice the size, and feel the mains twice. */
     @Test
     void likeRectifiersAreOne() {
-        HarmonicResult two = study(
-                5000, 100.0, 0, rectifier("a", LINES, 400, 4000, 0.03), rectifier("b", LINES, 400, 4000, 0.03));
+        HarmonicResult two =
+                study(5000, 100.0, 0, rectifier("a", LINES, 400, 4000, 0.03), rectifier("b", LINES, 400, 4000, 0.03));
         HarmonicResult alone = study(2500, 100.0, 0, rectifier("a", LINES, 400, 4000, 0.03));
-        assertThat(two.groups()).singleElement().satisfies(g -> assertThat(g.axes()).containsExactly("a", "b"));
+        assertThat(two.groups())
+                .singleElement()
+                .satisfies(g -> assertThat(g.axes()).containsExactly("a", "b"));
         for (int h : new int[] {5, 7, 11, 13, 17, 19}) {
             assertThat(order(two, 0, h).current().si())
                     .isCloseTo(2 * order(alone, 0, h).current().si(), within(1e-6));
@@ -160,9 +161,7 @@ class HarmonicStudyTest {
         HarmonicResult result = study(20_000, 400.0, 2, rectifier("a", LINES, 400, 4000, 0.03));
         assertThat(result.ratio()).isCloseTo(50, within(1e-9));
         assertThat(result.demandLimit()).isCloseTo(0.12, within(1e-12));
-        assertThat(result.findings())
-                .extracting(Finding::code)
-                .containsExactly(FindingCode.HARMONIC_OTHERS_AS_SINES);
+        assertThat(result.findings()).extracting(Finding::code).containsExactly(FindingCode.HARMONIC_OTHERS_AS_SINES);
     }
 
     @Test
@@ -171,7 +170,8 @@ class HarmonicStudyTest {
         assertThat(result.findings())
                 .filteredOn(f -> f.code() == FindingCode.HARMONIC_VOLTAGE_DISTORTION_HIGH)
                 .singleElement()
-                .satisfies(f -> assertThat(Objects.requireNonNull(f.value()).si()).isGreaterThan(0.08));
+                .satisfies(
+                        f -> assertThat(Objects.requireNonNull(f.value()).si()).isGreaterThan(0.08));
     }
 
     @Test

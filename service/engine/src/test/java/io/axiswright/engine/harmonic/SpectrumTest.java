@@ -102,7 +102,8 @@ class SpectrumTest {
     void chokesSmooth() {
         double last = Double.POSITIVE_INFINITY;
         for (double line : new double[] {0.05, 0.2, 0.5, 1, 2, 4}) {
-            double distortion = spectrum(new Bridge(true, PEAK, line, 0, 0.3, 5000)).distortion();
+            double distortion =
+                    spectrum(new Bridge(true, PEAK, line, 0, 0.3, 5000)).distortion();
             assertThat(distortion).isLessThan(last);
             last = distortion;
         }

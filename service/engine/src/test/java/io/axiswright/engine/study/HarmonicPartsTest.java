@@ -62,8 +62,6 @@ class HarmonicPartsTest {
             assertThat(g.power().si()).isCloseTo(supplied, within(0.2 * supplied));
         });
         assertThat(result.lines()).hasSize(3);
-        assertThat(study.findings())
-                .extracting(f -> f.code())
-                .contains(FindingCode.HARMONIC_OTHERS_AS_SINES);
+        assertThat(study.findings()).extracting(f -> f.code()).contains(FindingCode.HARMONIC_OTHERS_AS_SINES);
     }
 }
