@@ -7,6 +7,7 @@ import io.axiswright.engine.design.ControlPower;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Host;
 import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.design.Installation;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
@@ -60,7 +61,22 @@ final class DemoStudies {
                         network.sparePorts(),
                         network.searchLimit()),
                 new ControlPower(of(0, power.place()), power.reserve(), power.brakesReleaseTogether()),
-                CELL.installation()));
+                withoutRoutes(Objects.requireNonNull(CELL.installation()))));
+    }
+
+    /** Routes and enclosures name axes and places of one cell; a machine of many is measured without them. */
+    private static Installation withoutRoutes(Installation cell) {
+        return new Installation(
+                cell.mainsPanel(),
+                cell.feederLength(),
+                cell.method(),
+                cell.insulation(),
+                cell.material(),
+                cell.ambient(),
+                cell.groupedCircuits(),
+                cell.terminationRating(),
+                cell.voltageDropLimit(),
+                cell.device());
     }
 
     private static StudyRequest request(Design design) {

@@ -77,7 +77,7 @@ class FindingCodeTest {
                 .doesNotHaveDuplicates()
                 .allMatch(
                         code -> code.matches(
-                                "(DUTY|TOPOLOGY|CONTROL|BRAKING|STOPPING|SUPPLY|CONDUCTOR|CONTAINMENT|ENCLOSURE|FAULT|MOUNTING|BILL|ENERGY|HARMONIC|STUDY)(-[A-Z0-9]+)+"));
+                                "(DUTY|TOPOLOGY|CONTROL|BRAKING|STOPPING|SUPPLY|CONDUCTOR|CONTAINMENT|ENCLOSURE|ENERGY|HARMONIC|FAULT|MOUNTING|BILL|STUDY)(-[A-Z0-9]+)+"));
     }
 
     @Test
