@@ -30,10 +30,11 @@ public record WorstInstant(double instant, double beside, double value, double b
         /**
          * What no value between two instants exceeds.
          *
-         * @param higher the higher of the values at both
+         * @param atFrom the value at the first, on this side of it
+         * @param atTo the value at the second
          * @param enough a bound up to here settles the interval: no closer one is needed
          */
-        double bound(double from, double to, double higher, double enough);
+        double bound(double from, double to, double atFrom, double atTo, double enough);
     }
 
     /**
@@ -52,7 +53,8 @@ public record WorstInstant(double instant, double beside, double value, double b
         }
 
         @Override
-        default double bound(double from, double to, double higher, double enough) {
+        default double bound(double from, double to, double atFrom, double atTo, double enough) {
+            double higher = Math.max(atFrom, atTo);
             double bound = higher + bend(from, to);
             return bound > enough ? Math.min(bound, higher + closerBend(from, to)) : bound;
         }
@@ -170,9 +172,10 @@ public record WorstInstant(double instant, double beside, double value, double b
 
         private void open(double from, double to, double atFrom, double atTo) {
             double middle = (from + to) / 2;
-            double higher = Math.max(atFrom, atTo);
             double enough = tolerance.over(best);
-            double bound = middle > from && middle < to ? objective.bound(from, to, higher, enough) : higher;
+            double bound = middle > from && middle < to
+                    ? objective.bound(from, to, atFrom, atTo, enough)
+                    : Math.max(atFrom, atTo);
             if (bound > enough) {
                 open.add(new Interval(from, to, atFrom, atTo, bound));
             } else {

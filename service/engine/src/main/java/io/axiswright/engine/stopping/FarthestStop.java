@@ -40,7 +40,7 @@ record FarthestStop(double instant, double angle, double bound) {
         }
 
         @Override
-        public double bound(double from, double to, double higher, double enough) {
+        public double bound(double from, double to, double atFrom, double atTo, double enough) {
             double middle = (from + to) / 2;
             SpeedCourse.Stretch stretch = course.at(middle);
             double one = stretch.speed(from);

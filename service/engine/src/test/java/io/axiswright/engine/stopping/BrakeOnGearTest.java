@@ -14,6 +14,7 @@ import io.axiswright.engine.quantity.Torque;
 import java.util.List;
 import java.util.Objects;
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** What a holding brake that closes on a turning shaft brings on the gear unit behind it. */
@@ -33,7 +34,7 @@ class BrakeOnGearTest {
                 0.001);
     }
 
-    private static StoppingResult stop(CoastLoad load, double speed, double bearable, Double share) {
+    private static StoppingResult stop(CoastLoad load, double speed, double bearable, @Nullable Double share) {
         var axis = new StoppingAxis(
                 0,
                 "z",
