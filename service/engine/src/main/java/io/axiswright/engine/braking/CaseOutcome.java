@@ -1,5 +1,6 @@
 package io.axiswright.engine.braking;
 
+import io.axiswright.engine.numeric.WorstInstant;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,5 +1,6 @@
 package io.axiswright.engine.braking;
 
+import io.axiswright.engine.numeric.WorstInstant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower cycle) implements StopCase {
 
     /** A proven bound lies above the value found by no more than this share of the bus's energy at high line. */
-    static final double TOLERANCE = 1e-6;
+    private static final double TOLERANCE = 1e-6;
 
     /** Enough for every machine met; if not, the bound reached by then is given. */
     private static final int MOST_INSTANTS = 1000;
@@ -22,7 +23,7 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
     @Override
     public List<CaseOutcome> on(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
         StopOnBus stop = onBus(bus, chopper, cycleOutcome);
-        double tolerance = TOLERANCE * bus.floorEnergy();
+        WorstInstant.Tolerance tolerance = tolerance(bus);
         WorstInstant highest = WorstInstant.of(stop.voltage(), stop.cuts(), tolerance, MOST_INSTANTS);
         CaseOutcome peak = stop.outcome(StopCriterion.HIGHEST_VOLTAGE, highest, highest.bound());
         if (!chopper.present()) {
@@ -32,7 +33,7 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
         CaseOutcome longest = stop.outcome(StopCriterion.MOST_ENERGY, most, Double.NaN);
         // where the resistor takes all that comes, the bus rises alike from every instant: then the one of most energy
         // is meant
-        return longest.peakEnergy() >= highest.value() - tolerance
+        return longest.peakEnergy() >= highest.value() - tolerance.plus()
                 ? List.of(stop.outcome(StopCriterion.HIGHEST_VOLTAGE, most, highest.bound()))
                 : List.of(peak, longest);
     }
@@ -50,9 +51,9 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
         }
         StopOnBus stop = onBus(bus, chopper, cycleOutcome);
         CaseOutcome same = stop.outcome(outcome.criterion(), worst.found(), worst.bound() - lower);
-        double tolerance = TOLERANCE * bus.floorEnergy();
+        WorstInstant.Tolerance tolerance = tolerance(bus);
         if (outcome.criterion() != StopCriterion.HIGHEST_VOLTAGE
-                || same.peakEnergy() >= outcome.peakEnergy() - lower - tolerance) {
+                || same.peakEnergy() >= outcome.peakEnergy() - lower - tolerance.plus()) {
             return same;
         }
         WorstInstant highest = WorstInstant.of(stop.voltage(), stop.cuts(), tolerance, MOST_INSTANTS);
@@ -68,6 +69,11 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
     public boolean fits(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
         StopOnBus stop = onBus(bus, chopper, cycleOutcome);
         return WorstInstant.staysBelow(stop.voltage(), stop.cuts(), bus.tripEnergy(), MOST_INSTANTS);
+    }
+
+    /** The tolerance of a search on a bus, J. */
+    static WorstInstant.Tolerance tolerance(Bus bus) {
+        return new WorstInstant.Tolerance(0, TOLERANCE * bus.floorEnergy());
     }
 
     /** The stop as a function of its instant. */

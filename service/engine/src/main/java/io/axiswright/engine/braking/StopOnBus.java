@@ -1,5 +1,6 @@
 package io.axiswright.engine.braking;
 
+import io.axiswright.engine.numeric.WorstInstant;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 
@@ -39,7 +40,7 @@ final class StopOnBus {
     }
 
     /** The highest energy of the bus. */
-    WorstInstant.Objective voltage() {
+    WorstInstant.Bending voltage() {
         double taken = chopper.present() ? chopper.decay() * chopper.onEnergy() : 0;
         return new Measure() {
             @Override
@@ -61,7 +62,7 @@ final class StopOnBus {
     }
 
     /** The most energy returned, net, in any part of the stop. */
-    WorstInstant.Objective energy() {
+    WorstInstant.Bending energy() {
         return new Measure() {
             @Override
             public double value(double instant, double beside) {
@@ -85,7 +86,7 @@ final class StopOnBus {
     }
 
     /** Something of the stop that jumps where the stop does. */
-    private abstract class Measure implements WorstInstant.Objective {
+    private abstract class Measure implements WorstInstant.Bending {
 
         @Override
         public boolean jumps(double instant) {

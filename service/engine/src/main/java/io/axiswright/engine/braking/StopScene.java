@@ -4,6 +4,7 @@ import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.duty.Course;
 import io.axiswright.engine.duty.StopModel;
 import io.axiswright.engine.duty.StopRange;
+import io.axiswright.engine.numeric.WorstInstant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;

@@ -1,5 +1,6 @@
 package io.axiswright.engine.braking;
 
+import io.axiswright.engine.numeric.WorstInstant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -104,7 +105,7 @@ record UnrelatedStop(
     private double worstStop(Stopping axis, double drain, Bus bus) {
         var scene = new StopScene(
                 List.of(axis.stop()), CyclePower.of(List.of(), 0), axis.stop().period(), losses);
-        WorstInstant.Objective objective = new WorstInstant.Objective() {
+        WorstInstant.Bending objective = new WorstInstant.Bending() {
             @Override
             public double value(double instant, double beside) {
                 return scene.power(instant, beside).less(drain).largestPart();
@@ -115,7 +116,7 @@ record UnrelatedStop(
                 return scene.bend(from, to, 0);
             }
         };
-        return WorstInstant.of(objective, scene.cuts(), StopLoad.TOLERANCE * bus.floorEnergy(), MOST_INSTANTS)
+        return WorstInstant.of(objective, scene.cuts(), StopLoad.tolerance(bus), MOST_INSTANTS)
                 .bound();
     }
 }

@@ -27,22 +27,12 @@ record GearOutput(double peak, double rms, double stop, double stopInstant) {
         AxisLoad load = AxisLoad.of(axis.with(axis.drive().withoutBrake()), change);
         double inertia = load.drivetrain().gearInertia();
         LoadSums sums = LoadSums.of(load.pieces(), load.period());
-        double stop = 0;
-        double stopInstant = 0;
-        if (zone != null) {
-            for (StopCourse course : Stops.of(load, sums.peakSpeed(), inertia, zone)) {
-                double hardest = highest(course.course());
-                if (hardest > stop) {
-                    stop = hardest;
-                    stopInstant = course.instant();
-                }
-            }
-        }
+        HardestStop stop = HardestStop.of(load, sums.peakSpeed(), inertia, zone, GearOutput::highest);
         return new GearOutput(
                 Math.max(load.holdingTorque(), highest(load.course(inertia))),
                 sums.rmsTorque(inertia),
-                stop,
-                stopInstant);
+                stop.size(),
+                stop.instant());
     }
 
     private static double highest(Course course) {

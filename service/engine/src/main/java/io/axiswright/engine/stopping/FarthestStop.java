@@ -1,13 +1,12 @@
 package io.axiswright.engine.stopping;
 
-import java.util.Comparator;
-import java.util.PriorityQueue;
+import io.axiswright.engine.numeric.WorstInstant;
 
 /**
  * The longest way of a stop over all instants of the cycle, with certainty: what is run on in the reaction time before an
  * instant, and the stop from there. Between two instants the run-on cannot exceed its value at either end by more than the
  * greatest gain of the speed there over that a reaction time earlier allows, and the stop is no longer than its bound over
- * the speeds between. Intervals are halved until none can hold a way longer than the one found by more than a ten-thousandth.
+ * the speeds between. The way found is no more than a ten-thousandth short of the longest.
  *
  * @param instant when the stop begins to work, s
  * @param angle way found, rad
@@ -15,10 +14,8 @@ import java.util.PriorityQueue;
  */
 record FarthestStop(double instant, double angle, double bound) {
 
-    private static final double TOLERANCE = 1e-4;
+    private static final WorstInstant.Tolerance TOLERANCE = new WorstInstant.Tolerance(1e-4, 0);
     private static final int MOST_INSTANTS = 20_000;
-
-    private record Interval(double from, double to, double bound) {}
 
     /**
      * Searches.
@@ -28,65 +25,22 @@ record FarthestStop(double instant, double angle, double bound) {
      * @param stopping the stop
      */
     static FarthestStop of(SpeedCourse course, double reaction, Stopping stopping) {
-        return new Search(course, reaction, stopping).run();
+        double[] cuts = course.cuts(reaction);
+        WorstInstant worst = WorstInstant.of(new Way(course, reaction, stopping), cuts, TOLERANCE, MOST_INSTANTS);
+        return new FarthestStop(worst.instant(), Math.max(0, worst.value()), Math.max(0, worst.bound()));
     }
 
-    private static final class Search {
+    /** The way of the stop begun at an instant, rad. */
+    private record Way(SpeedCourse course, double reaction, Stopping stopping) implements WorstInstant.Objective {
 
-        private final SpeedCourse course;
-        private final double reaction;
-        private final Stopping stopping;
-        private final PriorityQueue<Interval> open = new PriorityQueue<>(
-                Comparator.comparingDouble(Interval::bound).reversed().thenComparingDouble(Interval::from));
-        private double instant;
-        private double best;
-        private double closed;
-        private int instants;
-
-        Search(SpeedCourse course, double reaction, Stopping stopping) {
-            this.course = course;
-            this.reaction = reaction;
-            this.stopping = stopping;
-        }
-
-        FarthestStop run() {
-            double[] cuts = course.cuts(reaction);
-            for (int k = 1; k < cuts.length; k++) {
-                double middle = (cuts[k - 1] + cuts[k]) / 2;
-                if (middle > cuts[k - 1] && middle < cuts[k]) {
-                    note(cuts[k - 1], middle);
-                    note(cuts[k], middle);
-                    open(cuts[k - 1], cuts[k]);
-                }
-            }
-            Interval highest = open.poll();
-            while (highest != null && highest.bound() > limit() && instants < MOST_INSTANTS) {
-                double middle = (highest.from() + highest.to()) / 2;
-                note(middle, middle);
-                open(highest.from(), middle);
-                open(middle, highest.to());
-                highest = open.poll();
-            }
-            double left = highest == null ? best : highest.bound();
-            return new FarthestStop(instant, best, Math.max(Math.max(best, closed), left));
-        }
-
-        private double limit() {
-            return best * (1 + TOLERANCE);
-        }
-
-        /** The way of the stop at an instant, by the stretch of one beside it. */
-        private void note(double at, double beside) {
+        @Override
+        public double value(double instant, double beside) {
             SpeedCourse.Stretch stretch = course.at(beside);
-            double way = course.runOn(reaction, at) + stopping.path(stretch.piece(), stretch.speed(at));
-            instants++;
-            if (way > best) {
-                best = way;
-                instant = at;
-            }
+            return course.runOn(reaction, instant) + stopping.path(stretch.piece(), stretch.speed(instant));
         }
 
-        private void open(double from, double to) {
+        @Override
+        public double bound(double from, double to, double atFrom, double atTo, double enough) {
             double middle = (from + to) / 2;
             SpeedCourse.Stretch stretch = course.at(middle);
             double one = stretch.speed(from);
@@ -99,12 +53,7 @@ record FarthestStop(double instant, double angle, double bound) {
             double loss = Math.max(0, Math.max(earlierFrom, earlierTo) - leastNow);
             double runOn = Math.min(
                     course.runOn(reaction, from) + gain * (to - from), course.runOn(reaction, to) + loss * (to - from));
-            double bound = runOn + stopping.bound(stretch.piece(), Math.min(one, other), Math.max(one, other));
-            if (bound > limit()) {
-                open.add(new Interval(from, to, bound));
-            } else {
-                closed = Math.max(closed, bound);
-            }
+            return runOn + stopping.bound(stretch.piece(), Math.min(one, other), Math.max(one, other));
         }
     }
 }
