@@ -18,4 +18,10 @@ import tools.jackson.databind.JsonNode;
  * @param result what the study worked out then
  */
 public record StoredRevision(
-        int number, String etag, Instant createdAt, CodeBasis codeBasis, CatalogueReference catalogue, Design design, JsonNode result) {}
+        int number,
+        String etag,
+        Instant createdAt,
+        CodeBasis codeBasis,
+        CatalogueReference catalogue,
+        Design design,
+        JsonNode result) {}

@@ -33,9 +33,17 @@ final class BillTable {
         ASKERS("askers", row -> askers(row.line)),
         MASS("massKilograms", row -> number(row.line.mass(), 1)),
         LEAD_TIME("leadTimeDays", row -> number(row.line.leadTime(), SECONDS_A_DAY)),
-        MARGIN("margin", row -> row.line.sale() == null ? null : BigDecimal.valueOf(row.line.sale().margin())),
-        SALE_UNIT_PRICE("saleUnitPrice", row -> row.line.sale() == null ? null : amount(row.line.sale().unitPrice())),
-        SALE_LINE_PRICE("saleLinePrice", row -> row.line.sale() == null ? null : amount(row.line.sale().linePrice()));
+        MARGIN(
+                "margin",
+                row -> row.line.sale() == null
+                        ? null
+                        : BigDecimal.valueOf(row.line.sale().margin())),
+        SALE_UNIT_PRICE(
+                "saleUnitPrice",
+                row -> row.line.sale() == null ? null : amount(row.line.sale().unitPrice())),
+        SALE_LINE_PRICE(
+                "saleLinePrice",
+                row -> row.line.sale() == null ? null : amount(row.line.sale().linePrice()));
 
         private final String heading;
         private final Function<Row, @Nullable Object> cell;

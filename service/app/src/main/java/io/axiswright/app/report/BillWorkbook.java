@@ -46,7 +46,9 @@ final class BillWorkbook {
     }
 
     private static void totals(Worksheet sheet, BillResult bill) {
-        headings(sheet, List.of(
+        headings(
+                sheet,
+                List.of(
                         "section",
                         "total",
                         "currency",

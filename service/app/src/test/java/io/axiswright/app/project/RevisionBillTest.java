@@ -86,7 +86,8 @@ class RevisionBillTest extends HttpTest {
         String quotation = new String(bill(project, "application/xml").asByteArray(), StandardCharsets.UTF_8);
 
         String day = revision.get("createdAt").asString().substring(0, 10);
-        String total = revision.at("/result/billOfMaterials/required/sale/total/amount").asString();
+        String total = revision.at("/result/billOfMaterials/required/sale/total/amount")
+                .asString();
         assertThat(total).isNotEmpty();
         assertThat(quotation)
                 .contains("<cbc:IssueDate>" + day + "</cbc:IssueDate>")

@@ -48,7 +48,7 @@ final class ClosingAudit {
     private ClosingAudit(BillRequest request, Map<String, CutList> cuts) {
         this.cuts = cuts;
         request.catalogue().items().forEach(item -> items.put(item.id(), item));
-        this.rules = new DemandRules(request, items::get);
+        this.rules = new DemandRules(request, id -> Objects.requireNonNull(items.get(id)));
         this.demands = Stream.concat(request.demands().stream(), rules.demands().stream())
                 .toList();
         this.spares = new SpareAudit(request);

@@ -183,6 +183,8 @@ final class WiringParts {
                 CableUse.STOP_SIGNAL,
                 asker,
                 "brings it the stop demand",
+                CableEnds.STOP_SOURCE,
+                CableEnds.stopInput(asker),
                 network.route().between(from, to),
                 null,
                 null,

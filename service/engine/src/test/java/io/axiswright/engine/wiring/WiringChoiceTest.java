@@ -55,7 +55,14 @@ class WiringChoiceTest {
     private static WiringResult join(Join join, CableAssembly... cables) {
         return new WiringChoice()
                 .choose(new WiringRequest(
-                        List.of(join), List.of(), null, null, List.of(cables), List.of(), List.of(), CatalogueSource.SENT));
+                        List.of(join),
+                        List.of(),
+                        null,
+                        null,
+                        List.of(cables),
+                        List.of(),
+                        List.of(),
+                        CatalogueSource.SENT));
     }
 
     private static CableAssembly link(String id, String price, double length, double voltage, double current) {
@@ -79,6 +86,8 @@ class WiringChoiceTest {
                 CableUse.BUS_LINK,
                 "DC bus b",
                 "joins",
+                "one",
+                "other",
                 route == null ? null : new Length(route),
                 longest == null ? null : new Length(longest),
                 new Voltage(800),
@@ -189,7 +198,8 @@ class WiringChoiceTest {
     @Test
     void whatCannotBeJoinedIsSaidForEachUse() {
         for (var use : List.of(CableUse.BRAKING_RESISTOR, CableUse.STOP_SIGNAL)) {
-            var asked = new Join(use, "a", "joins", new Length(4), null, null, null, List.of(), "/design/axes/0");
+            var asked = new Join(
+                    use, "a", "joins", "one", "other", new Length(4), null, null, null, List.of(), "/design/axes/0");
             assertThat(join(asked, link("other", "1", 9, 850, 20)).findings())
                     .extracting(Finding::code, Finding::value, Finding::limit)
                     .containsExactly(tuple(
