@@ -15,7 +15,7 @@ import java.util.List;
  * @param lengths lengths of power cable, each to a load or to the mains panel
  * @param cableEnds ends of the cables and lengths that were laid out
  * @param cableEndsMatched how many of them end at a port or terminal that is there and takes them
- * @param links every cable and length with what is at its two ends: network, 24 V feed, buses, resistors and stops, mains
+ * @param cabling every cable and length with what is at its two ends: network, 24 V feed, buses, resistors and stops, mains
  * @param gaps what does not close, in words; empty if all is joined up
  */
 public record ConnectionCheck(
@@ -26,7 +26,7 @@ public record ConnectionCheck(
         @Bounds(min = 0) int lengths,
         @Bounds(min = 0) int cableEnds,
         @Bounds(min = 0) int cableEndsMatched,
-        List<CableLink> links,
+        List<CableLink> cabling,
         List<String> gaps) {
 
     /** Whether every port is used or spare and every cable has both its ends. */

@@ -18,7 +18,7 @@ public final class Comparison {
 
     /** Explanations and the long tails of candidates follow from the rest; listing them again would drown it. */
     private static final Set<String> NOT_CONSEQUENCES =
-            Set.of("derivations", "findings", "candidates", "tried", "rejected", "engineVersion", "codeBasis");
+            Set.of("derivations", "findings", "candidates", "tried", "rejected", "cabling", "engineVersion", "codeBasis");
 
     private final SearchGate gate;
 

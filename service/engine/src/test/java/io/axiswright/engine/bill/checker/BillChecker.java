@@ -172,7 +172,7 @@ final class BillChecker {
         complain(check.lengths() != lengths, "lengths " + check.lengths() + " instead of " + lengths);
         complain(check.cableEnds() != 2 * (cables + lengths), "cable ends " + check.cableEnds());
         complain(check.cableEndsMatched() != 2 * (cables + lengths), "matched cable ends " + check.cableEndsMatched());
-        complain(check.links().size() != cables + lengths, "links " + check.links());
+        complain(check.cabling().size() != cables + lengths, "links " + check.cabling());
         complain(!check.gaps().isEmpty(), "gaps " + check.gaps());
         complain(!bill.closing().gaps().isEmpty(), "gaps " + bill.closing().gaps());
     }
@@ -188,7 +188,7 @@ final class BillChecker {
         for (BillLine line : bill.required().lines()) {
             bought += items.contains(line.item()) ? line.quantity().intValueExact() : 0;
         }
-        List<CableLink> links = bill.connections().links().stream()
+        List<CableLink> links = bill.connections().cabling().stream()
                 .filter(link -> items.contains(link.item()))
                 .toList();
         complain(links.size() != bought, "of " + bought + " cables of buses, resistors and stops " + links + " join");
@@ -200,7 +200,7 @@ final class BillChecker {
     private int lengths() {
         Map<String, Double> laid = new TreeMap<>();
         Map<String, Integer> to = new TreeMap<>();
-        for (CableLink link : bill.connections().links()) {
+        for (CableLink link : bill.connections().cabling()) {
             if (link.length() != null) {
                 laid.merge(link.item(), link.length().si(), Double::sum);
                 to.merge(link.to(), 1, Integer::sum);
