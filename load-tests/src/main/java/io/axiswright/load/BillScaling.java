@@ -91,7 +91,7 @@ final class BillScaling {
                 List.of(),
                 List.of(),
                 new Connections(List.of(), Set.of(), List.of()),
-                new WiringResult(List.of(), List.of(), List.of(), List.of()));
+                new WiringResult(List.of(), List.of(), List.of(), List.of(), List.of()));
     }
 
     private static Accessory item(int family, int member) {

@@ -1,7 +1,10 @@
 package io.axiswright.app.project;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import io.axiswright.app.support.HttpTest;
 import io.restassured.response.Response;
 import java.nio.charset.StandardCharsets;
@@ -9,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.Base64;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -92,6 +96,25 @@ class RevisionBillTest extends HttpTest {
         assertThat(quotation)
                 .contains("<cbc:IssueDate>" + day + "</cbc:IssueDate>")
                 .contains(">" + total + "</cbc:PayableAmount>");
+    }
+
+    /** A fifth of the sale price: the sale line is 1 / 0.8 of the catalogue's, but for the rounding of the unit price. */
+    @Test
+    void theTableHasSalePricesBesideTheCatalogues() throws Exception {
+        String text = new String(bill(project(), "text/csv").asByteArray(), StandardCharsets.UTF_8);
+        List<NamedCsvRecord> charged;
+        try (var reader = CsvReader.builder().ofNamedCsvRecord(text)) {
+            charged = reader.stream()
+                    .filter(row -> !row.getField("unitPrice").isEmpty())
+                    .toList();
+        }
+
+        assertThat(charged).isNotEmpty().allSatisfy(row -> {
+            assertThat(row.getField("margin")).isEqualTo("0.2");
+            double half = 0.005 * Double.parseDouble(row.getField("orderQuantity")) + 0.01;
+            assertThat(Double.parseDouble(row.getField("saleLinePrice")))
+                    .isCloseTo(Double.parseDouble(row.getField("linePrice")) / 0.8, within(half));
+        });
     }
 
     @Test

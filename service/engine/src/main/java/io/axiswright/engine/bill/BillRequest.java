@@ -48,6 +48,6 @@ public record BillRequest(
                 spares,
                 List.of(),
                 Connections.NONE,
-                new WiringResult(List.of(), List.of(), List.of(), List.of()));
+                new WiringResult(List.of(), List.of(), List.of(), List.of(), List.of()));
     }
 }

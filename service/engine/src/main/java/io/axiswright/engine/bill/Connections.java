@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What the cables of the control network and of the 24 V feed join, for the closing check.
+ * What the cables join, for the closing check.
  *
  * @param banks ports that are counted
  * @param terminals what takes cables without a port for each

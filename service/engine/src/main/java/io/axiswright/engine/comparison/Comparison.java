@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
 public final class Comparison {
 
     /** Explanations and the long tails of candidates follow from the rest; listing them again would drown it. */
-    private static final Set<String> NOT_CONSEQUENCES =
-            Set.of("derivations", "findings", "candidates", "tried", "rejected", "engineVersion", "codeBasis");
+    private static final Set<String> NOT_CONSEQUENCES = Set.of(
+            "derivations", "findings", "candidates", "tried", "rejected", "cabling", "engineVersion", "codeBasis");
 
     private final SearchGate gate;
 

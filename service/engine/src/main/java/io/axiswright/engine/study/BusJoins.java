@@ -105,6 +105,8 @@ final class BusJoins {
                 CableUse.BUS_LINK,
                 "DC bus " + group.id(),
                 "joins the bus of axis " + a.id() + " to that of axis " + b.id(),
+                CableEnds.bus(a),
+                CableEnds.bus(b),
                 route(a.position(), b.position()),
                 null,
                 group.tripVoltage(),
@@ -134,13 +136,22 @@ final class BusJoins {
         for (int k = 0; k < group.chosen().count(); k++) {
             if (!brings(unit, CableUse.BUS_LINK)) {
                 joins.add(join(
-                        group, CableUse.BUS_LINK, "joins its braking unit", route(position, position), null, first));
+                        group,
+                        CableUse.BUS_LINK,
+                        "joins its braking unit",
+                        CableEnds.bus(axis(first)),
+                        CableEnds.brakingUnit(group, k),
+                        route(position, position),
+                        null,
+                        first));
             }
             if (!brings(unit, CableUse.BRAKING_RESISTOR)) {
                 joins.add(join(
                         group,
                         CableUse.BRAKING_RESISTOR,
                         "joins its braking unit to the resistor",
+                        CableEnds.brakingUnit(group, k),
+                        CableEnds.resistor(group, k),
                         resistorRoute,
                         group.chosen().maxCableLength(),
                         first));
@@ -160,6 +171,8 @@ final class BusJoins {
             GroupBraking group,
             CableUse use,
             String reason,
+            String from,
+            String to,
             @Nullable Length route,
             @Nullable Length longest,
             int axis) {
@@ -167,6 +180,8 @@ final class BusJoins {
                 use,
                 "DC bus " + group.id(),
                 reason,
+                from,
+                to,
                 route,
                 longest,
                 group.tripVoltage(),

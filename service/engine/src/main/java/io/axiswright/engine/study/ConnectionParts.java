@@ -3,26 +3,35 @@ package io.axiswright.engine.study;
 import io.axiswright.engine.bill.CableLink;
 import io.axiswright.engine.bill.Connections;
 import io.axiswright.engine.bill.PortBank;
+import io.axiswright.engine.braking.GroupBraking;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.controlpower.FeedLink;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.HostPort;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.topology.PlacedGateway;
 import io.axiswright.engine.topology.SpurLink;
+import io.axiswright.engine.wiring.JoinedCable;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** The ports of host, gateways and drive units, and the cables between them, for the bill's closing check. */
+/**
+ * The ports of host, gateways and drive units, the terminals of what has no ports that are counted, and the cables between them, for
+ * the bill's closing check.
+ */
 final class ConnectionParts {
 
     private static final String SUPPLY = "control supply";
+    private static final String FEEDER = "feeder";
 
     private final StudyRun run;
     private final List<PortBank> banks = new ArrayList<>();
-    private final Set<String> terminals = new HashSet<>(Set.of(SUPPLY));
+    private final Set<String> terminals =
+            new HashSet<>(Set.of(SUPPLY, CableEnds.SUPPLY_TERMINALS, CableEnds.MAINS_PANEL, CableEnds.STOP_SOURCE));
     private final List<CableLink> links = new ArrayList<>();
 
     private ConnectionParts(StudyRun run) {
@@ -43,6 +52,11 @@ final class ConnectionParts {
         });
         run.topology().gateways().forEach(gateway -> parts.addGateway(gateway, passedOn.contains(gateway.id())));
         run.controlPower().links().forEach(parts::addFeed);
+        parts.addTerminals();
+        for (JoinedCable joined : run.wiring().joined()) {
+            parts.links.add(new CableLink(joined.item(), joined.from(), joined.to()));
+        }
+        run.conductoring().cables().forEach(parts::addPower);
         return new Connections(parts.banks, parts.terminals, parts.links);
     }
 
@@ -78,6 +92,36 @@ final class ConnectionParts {
                     item,
                     feed.upstream() == null ? SUPPLY : gateway(feed.upstream(), "24 V output"),
                     gateway(feed.node(), "24 V input")));
+        }
+    }
+
+    /** What stands in the design, whether cables end there or not. */
+    private void addTerminals() {
+        for (Axis axis : run.request().design().axes()) {
+            terminals.add(CableEnds.bus(axis));
+            terminals.add(CableEnds.stopInput(axis(axis.id())));
+        }
+        run.topology().gateways().forEach(gateway -> terminals.add(CableEnds.stopInput("gateway " + gateway.id())));
+        for (GroupBraking group : run.braking().groups()) {
+            for (int k = 0; group.chosen() != null && k < group.chosen().count(); k++) {
+                terminals.add(CableEnds.brakingUnit(group, k));
+                terminals.add(CableEnds.resistor(group, k));
+            }
+        }
+        for (BranchCircuit circuit : run.supply().circuits()) {
+            terminals.add(CableEnds.circuit(circuit.id()));
+            circuit.loads().forEach(load -> terminals.add(CableEnds.load(load)));
+        }
+    }
+
+    private void addPower(CircuitConductoring.PowerCable cable) {
+        boolean feeder = cable.circuit().equals(FEEDER);
+        for (CircuitConductoring.Piece piece : cable.pieces()) {
+            links.add(new CableLink(
+                    cable.item(),
+                    feeder ? CableEnds.SUPPLY_TERMINALS : CableEnds.circuit(cable.circuit()),
+                    feeder ? CableEnds.MAINS_PANEL : CableEnds.load(piece.load()),
+                    new Length(piece.length())));
         }
     }
 

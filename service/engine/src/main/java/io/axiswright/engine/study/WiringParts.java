@@ -196,6 +196,8 @@ final class WiringParts {
                 CableUse.STOP_SIGNAL,
                 asker,
                 "brings it the stop demand",
+                CableEnds.STOP_SOURCE,
+                CableEnds.stopInput(asker),
                 lengths.between(from, to),
                 null,
                 null,

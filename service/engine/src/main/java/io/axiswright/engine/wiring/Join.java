@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param use what the cable joins
  * @param asker who asks, in the caller's words ("DC bus gantry")
  * @param reason what it joins to what
+ * @param from what is at one end
+ * @param to what is at the other
  * @param route length of the way; the shortest cable there is serves if absent
  * @param longest longest cable allowed; no limit if absent
  * @param voltage highest voltage on it; not examined if absent
@@ -24,6 +26,8 @@ public record Join(
         CableUse use,
         String asker,
         String reason,
+        String from,
+        String to,
         @Nullable Length route,
         @Nullable Length longest,
         @Nullable Voltage voltage,

@@ -22,6 +22,7 @@ final class JoinChoice {
 
     private final WiringRequest request;
     private final List<WiringPart> parts = new ArrayList<>();
+    private final List<JoinedCable> joined = new ArrayList<>();
     private final List<CableRun> runs = new ArrayList<>();
     private final Map<CableUse, List<Join>> unmet = new EnumMap<>(CableUse.class);
 
@@ -39,6 +40,7 @@ final class JoinChoice {
         }
         CableAssembly chosen = cable.get();
         parts.add(new WiringPart(chosen.id(), join.asker(), join.reason(), join.pointer(), false));
+        joined.add(new JoinedCable(chosen.id(), join.from(), join.to()));
         runs.add(new CableRun(
                 join.asker(),
                 chosen.id(),
@@ -73,6 +75,10 @@ final class JoinChoice {
 
     List<WiringPart> parts() {
         return parts;
+    }
+
+    List<JoinedCable> joined() {
+        return joined;
     }
 
     List<CableRun> runs() {

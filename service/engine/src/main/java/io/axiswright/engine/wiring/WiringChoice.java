@@ -33,7 +33,7 @@ public final class WiringChoice {
         if (request.disconnect() != null) {
             disconnect(request, request.disconnect(), parts, findings);
         }
-        return new WiringResult(parts, glands.entries(), glands.fieldEnds(), findings);
+        return new WiringResult(parts, joins.joined(), glands.entries(), glands.fieldEnds(), findings);
     }
 
     private static void disconnect(

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.catalogue.NeedKind;
+import io.axiswright.engine.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** One gateway with three drive ports and two axes, by hand; then one thing wrong at a time. */
 class ConnectionAuditTest {
@@ -41,7 +44,7 @@ class ConnectionAuditTest {
     /** Ports: 1 + 1 + 3 + 1 + 1 = 7, of which 6 are ends of the 3 cables and 1 is spare. */
     @Test
     void whatIsJoinedUpCloses() {
-        assertThat(check(BANKS, LINKS, 2)).isEqualTo(new ConnectionCheck(7, 6, 1, 3, 6, 6, List.of()));
+        assertThat(check(BANKS, LINKS, 2)).isEqualTo(new ConnectionCheck(7, 6, 1, 3, 0, 6, 6, LINKS, List.of()));
     }
 
     @Test
@@ -70,5 +73,30 @@ class ConnectionAuditTest {
     void aCableTooManyOnTheBillIsSeen() {
         assertThat(check(BANKS, LINKS, 3).gaps())
                 .containsExactly("the bill has 3 of cable spur-2, which joins 2 times");
+    }
+
+    /** A feeder of 4 m and a load of 2.345 m: 6.345 m are laid and 6.35 bought; 6.34 is too little, 6.37 more than two centimetres. */
+    @ParameterizedTest
+    @CsvSource({"6.35, true", "6.345, true", "6.365, true", "6.34, false", "6.37, false"})
+    void lengthsAreBoughtAsLongAsTheyAreLaid(String bought, boolean closes) {
+        var catalogue = new Shop("EUR").cable("power", "1").catalogue();
+        var bill = new BillMaking()
+                .make(new BillRequest(
+                        catalogue,
+                        CatalogueSource.SENT,
+                        List.of(Shop.demand("c", "power", bought, NeedKind.REQUIRED))));
+        var links = List.of(
+                new CableLink("power", "supply", "panel", new Length(4)),
+                new CableLink("power", "device", "load", new Length(2.345)));
+
+        var check = ConnectionAudit.of(
+                new Connections(List.of(), Set.of("supply", "panel", "device", "load"), links),
+                catalogue,
+                BillMakingTest.lines(bill).toList());
+
+        assertThat(check.closes()).isEqualTo(closes);
+        assertThat(check.lengths()).isEqualTo(2);
+        assertThat(check.cables()).isZero();
+        assertThat(check.cableEndsMatched()).isEqualTo(4);
     }
 }

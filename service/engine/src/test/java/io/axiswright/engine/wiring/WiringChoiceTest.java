@@ -86,6 +86,8 @@ class WiringChoiceTest {
                 CableUse.BUS_LINK,
                 "DC bus b",
                 "joins",
+                "one",
+                "other",
                 route == null ? null : new Length(route),
                 longest == null ? null : new Length(longest),
                 new Voltage(800),
@@ -196,7 +198,8 @@ class WiringChoiceTest {
     @Test
     void whatCannotBeJoinedIsSaidForEachUse() {
         for (var use : List.of(CableUse.BRAKING_RESISTOR, CableUse.STOP_SIGNAL)) {
-            var asked = new Join(use, "a", "joins", new Length(4), null, null, null, List.of(), "/design/axes/0");
+            var asked = new Join(
+                    use, "a", "joins", "one", "other", new Length(4), null, null, null, List.of(), "/design/axes/0");
             assertThat(join(asked, link("other", "1", 9, 850, 20)).findings())
                     .extracting(Finding::code, Finding::value, Finding::limit)
                     .containsExactly(tuple(

@@ -3,6 +3,7 @@ package io.axiswright.engine.bill.checker;
 import io.axiswright.engine.bill.BillLine;
 import io.axiswright.engine.bill.BillResult;
 import io.axiswright.engine.bill.BillSection;
+import io.axiswright.engine.bill.CableLink;
 import io.axiswright.engine.bill.LineDemand;
 import io.axiswright.engine.bill.LineKind;
 import io.axiswright.engine.catalogue.CableAssembly;
@@ -164,8 +165,10 @@ final class BillChecker {
             boolean last = gateways.stream().noneMatch(other -> gateway.id().equals(other.upstream()));
             spare += gateway.spareDrivePorts() + (last && passesOn ? 1 : 0);
         }
-        int cables = cablesLaid().size();
+        int cables = cablesLaid().size() + joined();
+        int lengths = lengths();
         int joints = cables
+                + lengths
                 + (int) gateways.stream()
                         .filter(gateway -> gateway.linkCable() == null)
                         .count();
@@ -173,10 +176,68 @@ final class BillChecker {
         complain(check.portsSpare() != spare, "spare ports " + check.portsSpare() + " instead of " + spare);
         complain(check.portsUsed() != ports - spare, "used ports " + check.portsUsed());
         complain(check.cables() != cables, "cables " + check.cables() + " instead of " + cables);
+        complain(check.lengths() != lengths, "lengths " + check.lengths() + " instead of " + lengths);
         complain(check.cableEnds() != 2 * joints, "cable ends " + check.cableEnds());
         complain(check.cableEndsMatched() != 2 * joints, "matched cable ends " + check.cableEndsMatched());
+        complain(check.cabling().size() != joints, "links " + check.cabling());
         complain(!check.gaps().isEmpty(), "gaps " + check.gaps());
         complain(!bill.closing().gaps().isEmpty(), "gaps " + bill.closing().gaps());
+    }
+
+    /** Cables of buses, resistors and stops on the bill: as many as links name them, each between two different things. */
+    private int joined() {
+        List<String> items = catalogue.cableAssemblies().stream()
+                .filter(cable -> List.of("BUS_LINK", "BRAKING_RESISTOR", "STOP_SIGNAL")
+                        .contains(cable.use().name()))
+                .map(CableAssembly::id)
+                .toList();
+        int bought = 0;
+        for (BillLine line : bill.required().lines()) {
+            bought += items.contains(line.item()) ? line.quantity().intValueExact() : 0;
+        }
+        List<CableLink> links = bill.connections().cabling().stream()
+                .filter(link -> items.contains(link.item()))
+                .toList();
+        complain(links.size() != bought, "of " + bought + " cables of buses, resistors and stops " + links + " join");
+        complain(links.stream().anyMatch(link -> link.from().equals(link.to())), "a cable joins a thing to itself");
+        return bought;
+    }
+
+    /** Every load whose circuit has a cable on the bill has one length, the feeder another; together they are what is bought. */
+    private int lengths() {
+        Map<String, Double> laid = new TreeMap<>();
+        Map<String, Integer> to = new TreeMap<>();
+        for (CableLink link : bill.connections().cabling()) {
+            if (link.length() != null) {
+                laid.merge(link.item(), link.length().si(), Double::sum);
+                to.merge(link.to(), 1, Integer::sum);
+            }
+        }
+        for (BillLine line : bill.required().lines()) {
+            if (catalogue.bulkCables().stream().anyMatch(cable -> cable.id().equals(line.item()))) {
+                double more = line.demanded().doubleValue() - laid.getOrDefault(line.item(), 0.0);
+                complain(more < -1e-6 || more > 0.01 * to.size(), line.id() + " is laid otherwise");
+            }
+        }
+        for (var circuit : answer.supply().circuits()) {
+            for (String load : circuit.loads()) {
+                int times = to.getOrDefault("load " + load, 0);
+                boolean cabled = bill.required().lines().stream()
+                        .filter(line -> laid.containsKey(line.item()))
+                        .flatMap(line -> line.demands().stream())
+                        .anyMatch(demand -> demand.asker().equals("circuit " + circuit.id()));
+                complain(times > 1 || times == 1 && !cabled, "load " + load + " has " + times + " cables");
+            }
+            complain(
+                    circuit.loads().stream().noneMatch(load -> to.containsKey("load " + load))
+                            && bill.required().lines().stream()
+                                    .filter(line -> laid.containsKey(line.item()))
+                                    .flatMap(line -> line.demands().stream())
+                                    .anyMatch(demand -> demand.asker().equals("circuit " + circuit.id())),
+                    "circuit " + circuit.id() + " has cable and no load");
+        }
+        complain(to.values().stream().anyMatch(times -> times > 1), "two lengths end at one place " + to);
+        return to.size();
     }
 
     /** What is ordered of an item in a section covers the need in whole packs, at the price the catalogue has for so much. */

@@ -1,0 +1,10 @@
+package io.axiswright.engine.wiring;
+
+/**
+ * A cable chosen for a join.
+ *
+ * @param item its catalogue id
+ * @param from what is at one end
+ * @param to what is at the other
+ */
+public record JoinedCable(String item, String from, String to) {}
