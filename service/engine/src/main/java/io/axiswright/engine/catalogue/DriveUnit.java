@@ -95,6 +95,9 @@ public record DriveUnit(
         @Nullable RectifierInput rectifier)
         implements Item {
 
+    /** No drive unit gives so many times its rated torque; one that had to has no loss worth telling. */
+    private static final double MOST_OVERLOAD = 1000;
+
     /** A drive unit whose winding heats as one body and whose electronics have no altitude rule. */
     public DriveUnit(
             String id,
@@ -173,7 +176,7 @@ public record DriveUnit(
             return Optional.empty();
         }
         double rated = continuousCurve.getFirst().torque().si();
-        double share = rated == 0 ? 1 : effective.si() / rated;
+        double share = effective.si() == 0 ? 0 : Math.min(MOST_OVERLOAD, effective.si() / rated);
         return Optional.of(new Power((ratedLoss.si() - standbyLoss.si()) * Math.max(share, share * share)));
     }
 }

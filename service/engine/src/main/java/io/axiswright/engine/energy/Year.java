@@ -15,6 +15,9 @@ record Year(Operation operation) {
 
     private static final BigDecimal JOULES_PER_KILOWATT_HOUR = BigDecimal.valueOf(3_600_000);
 
+    /** The last digits of a binary number are those of its conversions. */
+    private static final MathContext WITHOUT_NOISE = new MathContext(12);
+
     Energy energy(double watts) {
         return new Energy(watts * operation.timePerYear().si());
     }
@@ -41,9 +44,9 @@ record Year(Operation operation) {
                 .divide(JOULES_PER_KILOWATT_HOUR, MathContext.DECIMAL64);
     }
 
-    /** An amount in whole minor units of its currency. */
+    /** An amount in whole minor units of its currency; a half is one whatever unit a length was stated in. */
     static Money rounded(BigDecimal amount, String currency) {
         int digits = Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
-        return new Money(amount.setScale(digits, RoundingMode.HALF_UP), currency);
+        return new Money(amount.round(WITHOUT_NOISE).setScale(digits, RoundingMode.HALF_UP), currency);
     }
 }
