@@ -1,5 +1,7 @@
 package io.axiswright.app.problem;
 
+import io.axiswright.app.wire.BodyTooLarge;
+import io.axiswright.app.wire.MalformedJson;
 import io.axiswright.engine.finding.InvalidDesign;
 import java.util.List;
 import java.util.UUID;
@@ -23,6 +25,9 @@ public final class Problems {
                         path,
                         invalid.faults().stream().map(ProblemError::of).toList());
             case Failure failure -> of(failure.kind(), String.valueOf(failure.getMessage()), path, failure.errors());
+            case MalformedJson malformed -> of(ProblemKind.MALFORMED_JSON, malformed.inWords(), path, List.of());
+            case BodyTooLarge large ->
+                of(ProblemKind.BODY_TOO_LARGE, "A body may have at most " + large.limit() + " bytes.", path, List.of());
             default -> internal(e, method, path);
         };
     }
