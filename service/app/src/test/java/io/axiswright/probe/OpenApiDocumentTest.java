@@ -3,6 +3,7 @@ package io.axiswright.probe;
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.app.support.SchemaChecker;
 import io.axiswright.app.wire.RandomRecords;
 import io.axiswright.app.wire.RecordWriter;
 import io.axiswright.engine.catalogue.Catalogue;

@@ -1,9 +1,6 @@
 package io.axiswright.app.problem;
 
-import io.axiswright.app.wire.BodyTooLarge;
-import io.axiswright.app.wire.MalformedJson;
 import io.axiswright.engine.finding.InvalidDesign;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatusCode;
@@ -22,17 +19,6 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     @ExceptionHandler
     ResponseEntity<Problem> invalidDesign(InvalidDesign e, ServletWebRequest request) {
         return answer(e, HttpHeaders.EMPTY, request);
-    }
-
-    @ExceptionHandler
-    ResponseEntity<Problem> malformed(MalformedJson e, ServletWebRequest request) {
-        return answer(ProblemKind.MALFORMED_JSON, e.inWords(), List.of(), HttpHeaders.EMPTY, request);
-    }
-
-    @ExceptionHandler
-    ResponseEntity<Problem> tooLarge(BodyTooLarge e, ServletWebRequest request) {
-        String detail = "A body may have at most " + e.limit() + " bytes.";
-        return answer(ProblemKind.BODY_TOO_LARGE, detail, List.of(), HttpHeaders.EMPTY, request);
     }
 
     @ExceptionHandler
@@ -57,20 +43,13 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
             return untyped(answer(e, HttpHeaders.EMPTY, web));
         }
         SpringFailure failure = SpringFailure.of(e, status);
-        return untyped(answer(failure.kind(), failure.detail(), failure.errors(), headers, web));
+        var problem =
+                Problem.of(failure.kind(), failure.kind().status(), failure.detail(), path(web), failure.errors());
+        return untyped(answer(problem, headers));
     }
 
     private static ResponseEntity<Problem> answer(Exception e, HttpHeaders headers, ServletWebRequest request) {
         return answer(Problems.of(e, String.valueOf(request.getHttpMethod()), path(request)), headers);
-    }
-
-    private static ResponseEntity<Problem> answer(
-            ProblemKind kind,
-            String detail,
-            List<ProblemError> errors,
-            HttpHeaders headers,
-            ServletWebRequest request) {
-        return answer(Problem.of(kind, kind.status(), detail, path(request), errors), headers);
     }
 
     private static ResponseEntity<Problem> answer(Problem problem, HttpHeaders headers) {

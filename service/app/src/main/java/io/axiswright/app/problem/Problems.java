@@ -1,5 +1,7 @@
 package io.axiswright.app.problem;
 
+import io.axiswright.app.wire.BodyTooLarge;
+import io.axiswright.app.wire.MalformedJson;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.topology.SearchAbandoned;
 import java.util.List;
@@ -26,6 +28,9 @@ public final class Problems {
             case Failure failure -> of(failure.kind(), String.valueOf(failure.getMessage()), path, failure.errors());
             case SearchAbandoned abandoned ->
                 of(ProblemKind.UNAVAILABLE, String.valueOf(abandoned.getMessage()), path, List.of());
+            case MalformedJson malformed -> of(ProblemKind.MALFORMED_JSON, malformed.inWords(), path, List.of());
+            case BodyTooLarge large ->
+                of(ProblemKind.BODY_TOO_LARGE, "A body may have at most " + large.limit() + " bytes.", path, List.of());
             default -> internal(e, method, path);
         };
     }

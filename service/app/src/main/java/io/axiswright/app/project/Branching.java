@@ -70,20 +70,16 @@ class Branching {
     <T> T make(UUID project, NewBranch request, Function<Branch, T> answer) {
         projects.require(project);
         if (!ShortName.isOne(request.name())) {
-            throw fault(
+            throw new InvalidDesign(List.of(new Fault(
                     "/name",
                     FaultCode.UNKNOWN_VALUE,
                     "\"" + request.name() + "\" cannot stand in an address.",
-                    ShortName.ACCEPTED);
+                    ShortName.ACCEPTED)));
         }
         return attempts.write(() -> {
             RevisionEntry start = revisions
                     .entry(project, request.start())
-                    .orElseThrow(() -> fault(
-                            "/start",
-                            FaultCode.DANGLING_REFERENCE,
-                            "The project has no revision " + request.start() + ".",
-                            "the number of a revision of the project"));
+                    .orElseThrow(() -> RevisionReader.noSuch("/start", request.start()));
             if (branches.find(project, request.name()).isPresent()) {
                 throw new Conflict("The project has a branch " + request.name() + " already.");
             }
@@ -91,9 +87,5 @@ class Branching {
             entities.persist(branch);
             return answer.apply(branch);
         });
-    }
-
-    private static InvalidDesign fault(String pointer, FaultCode code, String detail, String accepted) {
-        return new InvalidDesign(List.of(new Fault(pointer, code, detail, accepted)));
     }
 }

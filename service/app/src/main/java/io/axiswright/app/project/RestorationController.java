@@ -5,13 +5,9 @@ import io.axiswright.app.openapi.Fails;
 import io.axiswright.app.problem.ProblemKind;
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.web.ShortName;
-import io.axiswright.engine.finding.Fault;
-import io.axiswright.engine.finding.FaultCode;
-import io.axiswright.engine.finding.InvalidDesign;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
-import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
@@ -51,17 +47,10 @@ class RestorationController {
     }
 
     private Draft restored(UUID project, Restoration request) {
-        StoredRevision old = reader.lookUp(project, request.number()).orElseThrow(() -> unknown(request.number()));
+        StoredRevision old = reader.lookUp(project, request.number())
+                .orElseThrow(() -> RevisionReader.noSuch("/number", request.number()));
         var content =
                 new NewRevision(request.message(), request.author(), old.codeBasis(), old.catalogue(), old.design());
         return new Draft(content, old.number());
-    }
-
-    private static InvalidDesign unknown(int number) {
-        return new InvalidDesign(List.of(new Fault(
-                "/number",
-                FaultCode.DANGLING_REFERENCE,
-                "The project has no revision " + number + ".",
-                "the number of a revision of the project")));
     }
 }

@@ -7,7 +7,11 @@ import io.axiswright.app.web.EntityTag;
 import io.axiswright.app.wire.RecordReader;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
+import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.finding.InvalidDesign;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
@@ -51,6 +55,15 @@ public class RevisionReader {
 
     Revision find(UUID project, int number) {
         return revisions.find(project, number).orElseThrow(() -> noRevision(project, number));
+    }
+
+    /** A request names a revision that the project has not. */
+    static InvalidDesign noSuch(String pointer, int number) {
+        return new InvalidDesign(List.of(new Fault(
+                pointer,
+                FaultCode.DANGLING_REFERENCE,
+                "The project has no revision " + number + ".",
+                "the number of a revision of the project")));
     }
 
     static NotFound noRevision(UUID project, int number) {

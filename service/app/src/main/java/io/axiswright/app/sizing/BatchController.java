@@ -1,6 +1,8 @@
 package io.axiswright.app.sizing;
 
-import io.axiswright.app.wire.RecordReader;
+import io.axiswright.app.openapi.Fails;
+import io.axiswright.app.problem.ProblemKind;
+import io.axiswright.app.wire.LongList;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
@@ -11,7 +13,6 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpHeaders;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RestController;
 
 /** Sizes many systems by one request. */
@@ -29,7 +30,7 @@ class BatchController {
         this.batches = batches;
     }
 
-    /** Answers each request of the batch; writes by itself, because the whole may be too much to hold. */
+    /** Answers each request of the batch; reads and writes by itself, because the whole may be too much to hold. */
     @PostMapping(
             path = "/v1/sizing/system:batch",
             consumes = JSON,
@@ -40,14 +41,26 @@ class BatchController {
                 @Content(mediaType = JSON, schema = @Schema(implementation = BatchResult.class)),
                 @Content(mediaType = LINES, schema = @Schema(implementation = BatchItem.class))
             })
-    void sizeSystems(@RequestBody byte[] body, HttpServletRequest request, HttpServletResponse response)
+    @Fails({
+        ProblemKind.MALFORMED_JSON,
+        ProblemKind.BODY_TOO_LARGE,
+        ProblemKind.UNSUPPORTED_MEDIA_TYPE,
+        ProblemKind.INVALID_DESIGN
+    })
+    void sizeSystems(HttpServletRequest request, HttpServletResponse response)
+            throws IOException, InterruptedException {
+        try (LongList requests = LongList.of(request.getInputStream(), SystemBatch.REQUESTS, SystemBatch.MOST)) {
+            answer(requests, requests.require(SystemBatch.class), request, response);
+        }
+    }
+
+    private void answer(LongList requests, int count, HttpServletRequest request, HttpServletResponse response)
             throws InterruptedException {
-        SystemBatch batch = RecordReader.read(body, SystemBatch.class);
         String accept = request.getHeader(HttpHeaders.ACCEPT);
         BatchForm form = accept != null && accept.contains(LINES) ? BatchForm.LINES : BatchForm.JSON;
         response.setContentType(form.mediaType());
         try {
-            batches.write(batch, form, request.getRequestURI(), response.getOutputStream());
+            batches.write(requests, count, form, request.getRequestURI(), response.getOutputStream());
         } catch (IOException e) {
             LOG.debug("the caller of a batch has gone", e);
         }

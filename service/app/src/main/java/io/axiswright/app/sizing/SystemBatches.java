@@ -2,20 +2,21 @@ package io.axiswright.app.sizing;
 
 import io.axiswright.app.problem.Problems;
 import io.axiswright.app.store.Documents;
+import io.axiswright.app.wire.LongList;
 import io.axiswright.app.wire.RecordReader;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.topology.SearchGate;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayDeque;
-import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
-import tools.jackson.databind.JsonNode;
+import org.springframework.util.unit.DataSize;
 
 /** Works out batches of systems, as many systems at a time as there are cores, and lets go of each once it is written. */
 @Component
@@ -28,11 +29,16 @@ class SystemBatches {
 
     private final StudyRequests requests;
     private final SystemStudy study;
+    private final long limit;
 
     /** Shared by all batches. */
     private final Semaphore running = new Semaphore(CORES, true);
 
-    SystemBatches(StudyRequests requests, SearchGate gate) {
+    /**
+     * @param limit most bytes of one request, as if it were sent alone
+     */
+    SystemBatches(StudyRequests requests, SearchGate gate, @Value("${axiswright.wire.body-limit:4MB}") DataSize limit) {
+        this.limit = limit.toBytes();
         this.requests = requests;
         this.study = SystemStudy.proving(gate);
     }
@@ -40,25 +46,26 @@ class SystemBatches {
     /**
      * Writes the answers in the order of the requests.
      *
+     * @param sent the requests
+     * @param count how many they are
      * @param path the address of the batch, for problems
      * @throws IOException if the caller no longer takes them; what has not been begun is left then
      * @throws InterruptedException if the service is ending
      */
-    void write(SystemBatch batch, BatchForm form, String path, OutputStream out)
+    void write(LongList sent, int count, BatchForm form, String path, OutputStream out)
             throws IOException, InterruptedException {
         Queue<Future<byte[]>> begun = new ArrayDeque<>();
         var threads = Executors.newVirtualThreadPerTaskExecutor();
         try {
             out.write(form.start());
-            List<JsonNode> all = batch.requests();
             int next = 0;
-            for (int written = 0; written < all.size(); written++) {
-                while (next < all.size() && begun.size() < AHEAD) {
+            for (int written = 0; written < count; written++) {
+                while (next < count && begun.size() < AHEAD) {
                     int index = next++;
-                    begun.add(threads.submit(() -> answer(index, all.get(index), path)));
+                    begun.add(threads.submit(() -> answer(index, sent, path)));
                 }
                 out.write(begun.remove().get());
-                out.write(written + 1 < all.size() ? form.between() : form.end());
+                out.write(written + 1 < count ? form.between() : form.end());
                 out.flush();
             }
         } catch (ExecutionException e) {
@@ -68,18 +75,18 @@ class SystemBatches {
         }
     }
 
-    private byte[] answer(int index, JsonNode request, String path) throws InterruptedException {
+    private byte[] answer(int index, LongList sent, String path) throws InterruptedException {
         running.acquire();
         try {
-            return Documents.write(item(index, request, path));
+            return Documents.write(item(index, sent, path));
         } finally {
             running.release();
         }
     }
 
-    private BatchItem item(int index, JsonNode request, String path) {
+    private BatchItem item(int index, LongList sent, String path) {
         try {
-            SizingRequest read = RecordReader.read(request, SizingRequest.class);
+            SizingRequest read = RecordReader.read(sent.element(index, limit), SizingRequest.class);
             return new BatchItem(index, 200, study.system(requests.of(read)), null);
         } catch (RuntimeException e) {
             var problem = Problems.of(e, "POST", path);

@@ -1,5 +1,6 @@
 package io.axiswright.app.web;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.regex.Pattern;
 
@@ -9,7 +10,7 @@ import java.util.regex.Pattern;
  * @param value 1 to 50 lower-case letters, digits and hyphens, a letter or digit first
  */
 @Schema(type = "string", pattern = ShortName.FORM, description = "Lower-case letters, digits and hyphens.")
-public record ShortName(String value) {
+public record ShortName(@JsonValue String value) {
 
     /** What such a name looks like, in words. */
     public static final String ACCEPTED = "1 to 50 lower-case letters, digits and hyphens, a letter or digit first";

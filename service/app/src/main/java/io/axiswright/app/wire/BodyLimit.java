@@ -17,24 +17,33 @@ import org.springframework.util.unit.DataSize;
 import org.springframework.web.filter.OncePerRequestFilter;
 import org.springframework.web.servlet.HandlerExceptionResolver;
 
-/** Refuses bodies above a size: at once where the size is announced, while reading where it is not. */
+/**
+ * Refuses bodies above a size: at once where the size is announced, while reading where it is not. Batches have a limit of their
+ * own, because they are not held as a whole.
+ */
 @Component
 @Order(Ordered.HIGHEST_PRECEDENCE + 100)
 class BodyLimit extends OncePerRequestFilter {
 
-    private final long limit;
+    private static final String BATCH = ":batch";
+
+    private final long single;
+    private final long batch;
     private final HandlerExceptionResolver problems;
 
     BodyLimit(
-            @Value("${axiswright.wire.body-limit:4MB}") DataSize limit,
+            @Value("${axiswright.wire.body-limit:4MB}") DataSize single,
+            @Value("${axiswright.wire.batch-limit:64MB}") DataSize batch,
             @Qualifier("handlerExceptionResolver") HandlerExceptionResolver problems) {
-        this.limit = limit.toBytes();
+        this.single = single.toBytes();
+        this.batch = batch.toBytes();
         this.problems = problems;
     }
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
+        long limit = request.getServletPath().endsWith(BATCH) ? batch : single;
         if (request.getContentLengthLong() > limit) {
             problems.resolveException(request, response, null, new BodyTooLarge(limit));
             return;

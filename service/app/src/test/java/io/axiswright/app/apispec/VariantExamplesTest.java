@@ -2,7 +2,7 @@ package io.axiswright.app.apispec;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.axiswright.app.apispec.ApiDocument.Operation;
+import io.axiswright.app.support.ApiDocument.Operation;
 import io.restassured.response.Response;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;

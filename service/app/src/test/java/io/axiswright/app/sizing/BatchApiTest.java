@@ -6,6 +6,10 @@ import static org.hamcrest.Matchers.startsWith;
 
 import io.axiswright.app.support.HttpTest;
 import io.restassured.response.Response;
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,7 +50,7 @@ class BatchApiTest extends HttpTest {
     void answersEachByItselfAsItWouldAlone() throws Exception {
         fourOfAllSorts();
 
-        Response answer = given(batch).urlEncodingEnabled(false).post(PATH);
+        Response answer = givenInParts(batch).urlEncodingEnabled(false).post(PATH);
 
         answer.then()
                 .statusCode(200)
@@ -66,9 +70,9 @@ class BatchApiTest extends HttpTest {
     @Test
     void answersLineByLineTheSame() throws Exception {
         fourOfAllSorts();
-        JsonNode whole = tree(given(batch).post(PATH).asString());
+        JsonNode whole = tree(givenInParts(batch).post(PATH).asString());
 
-        Response lines = given(batch).accept("application/x-ndjson").post(PATH);
+        Response lines = givenInParts(batch).accept("application/x-ndjson").post(PATH);
 
         lines.then().statusCode(200).contentType(startsWith("application/x-ndjson"));
         assertThat(lines.asString()).endsWith("\n");
@@ -78,23 +82,67 @@ class BatchApiTest extends HttpTest {
 
     @Test
     void takesOneToFiveHundred() {
-        given(batch).post(PATH).then().statusCode(422).body("errors[0].pointer", equalTo("/requests"));
+        givenInParts(batch).post(PATH).then().statusCode(422).body("errors[0].pointer", equalTo("/requests"));
         for (int k = 0; k < 500; k++) {
             requests.addObject();
         }
-        Response most = given(batch).post(PATH);
+        Response most = givenInParts(batch).post(PATH);
         most.then().statusCode(200);
         assertThat(most.jsonPath().getList("items.index", Integer.class))
                 .hasSize(500)
                 .isSorted();
         requests.addObject();
-        given(batch).post(PATH).then().statusCode(422).body("errors[0].code", equalTo("WRONG_COUNT"));
+        givenInParts(batch).post(PATH).then().statusCode(422).body("errors[0].code", equalTo("WRONG_COUNT"));
+    }
+
+    /** Ten megabytes in all are more than a body may have alone; five in one request are too much there as well. */
+    @Test
+    void takesMoreThanOneBodyButNoRequestThatWouldBeTooLargeAlone() {
+        for (int k = 0; k < 10; k++) {
+            requests.addObject().put("padding", "x".repeat(k == 4 ? 5 << 20 : 1 << 19));
+        }
+
+        givenInParts(batch)
+                .post(PATH)
+                .then()
+                .statusCode(200)
+                .body("items.status", equalTo(List.of(422, 422, 422, 422, 413, 422, 422, 422, 422, 422)))
+                .body("items[4].problem.code", equalTo("BODY_TOO_LARGE"))
+                .body("items[5].problem.errors[0].pointer", equalTo("/padding"));
+    }
+
+    /** Announced, not sent: the answer comes at once. */
+    @Test
+    void refusesABatchOfMoreThanSixtyFourMegabytes() throws Exception {
+        try (var socket = new Socket("localhost", port())) {
+            socket.getOutputStream().write("""
+                    POST %s HTTP/1.1\r
+                    Host: localhost\r
+                    Content-Type: application/json\r
+                    Content-Length: %d\r
+                    Connection: close\r
+                    \r
+                    """.formatted(PATH, (64 << 20) + 1).getBytes(StandardCharsets.US_ASCII));
+            var answer = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
+            assertThat(answer.readLine()).startsWith("HTTP/1.1 413");
+        }
+    }
+
+    @Test
+    void refusesWhatIsNoBatch() {
+        for (String body : List.of("", "{\"requests\": [{]}", "{\"requests\": [{}]} x")) {
+            given().contentType("application/json").body(body).post(PATH).then().statusCode(400);
+        }
+        for (String body :
+                List.of("[]", "\"text\"", "{}", "{\"requests\": {\"a\": 1}}", "{\"requests\": [{}], \"more\": [1]}")) {
+            given().contentType("application/json").body(body).post(PATH).then().statusCode(422);
+        }
     }
 
     @Test
     void servesItsTwoFormsOnly() {
         requests.addObject();
-        given(batch).accept("text/csv").post(PATH).then().statusCode(406);
-        given(batch).accept("*/*").post(PATH).then().contentType("application/json");
+        givenInParts(batch).accept("text/csv").post(PATH).then().statusCode(406);
+        givenInParts(batch).accept("*/*").post(PATH).then().contentType("application/json");
     }
 }

@@ -56,10 +56,10 @@ public final class Comparison {
     private static Consequence explain(
             Difference difference, List<Difference> changes, Trials trials, JointTrials joint) {
         String place = difference.place();
-        List<Cause> causes = trials.causes(place);
+        List<Part> parts = trials.parts(place);
         boolean alone =
-                causes.stream().anyMatch(c -> c.role() == Role.SUFFICIENT || c.role() == Role.NECESSARY_AND_SUFFICIENT);
-        List<Integer> together = alone ? List.of() : joint.together(place, causes);
+                parts.stream().anyMatch(p -> p.role() == Role.SUFFICIENT || p.role() == Role.NECESSARY_AND_SUFFICIENT);
+        List<Integer> together = alone ? List.of() : joint.together(place, parts);
         return new Consequence(
                 difference.path().getFirst().text(),
                 place,
@@ -67,10 +67,10 @@ public final class Comparison {
                 difference.before(),
                 difference.after(),
                 delta(difference.before(), difference.after()),
-                causes,
+                parts.stream().map(Part::named).toList(),
                 !alone && changes.size() > 1,
                 together.stream().map(Trials::id).toList(),
-                Telling.of(difference, causes, together, changes));
+                Telling.of(difference, parts, together, changes));
     }
 
     private static @Nullable Quantity delta(@Nullable Object before, @Nullable Object after) {

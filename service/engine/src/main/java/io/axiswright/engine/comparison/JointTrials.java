@@ -28,19 +28,18 @@ final class JointTrials {
     }
 
     /** Places of the changes that bring the consequence together, none of which can be left out; none if none were found. */
-    List<Integer> together(String place, List<Cause> causes) {
+    List<Integer> together(String place, List<Part> parts) {
         SortedSet<Integer> set = new TreeSet<>();
-        causes.forEach(cause -> set.add(Trials.place(cause.change())));
+        parts.forEach(part -> set.add(part.change()));
         if (set.size() < 2 || !bring(set, place)) {
             return List.of();
         }
-        for (Cause cause : causes) {
-            int change = Trials.place(cause.change());
-            if (cause.role() == Role.CONTRIBUTING && set.size() > 2) {
+        for (Part part : parts) {
+            if (part.role() == Role.CONTRIBUTING && set.size() > 2) {
                 SortedSet<Integer> fewer = new TreeSet<>(set);
-                fewer.remove(change);
+                fewer.remove(part.change());
                 if (bring(fewer, place)) {
-                    set.remove(change);
+                    set.remove(part.change());
                 }
             }
         }

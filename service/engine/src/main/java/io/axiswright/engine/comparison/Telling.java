@@ -16,33 +16,32 @@ final class Telling {
 
     private Telling() {}
 
-    static String of(Difference consequence, List<Cause> causes, List<Integer> together, List<Difference> changes) {
+    static String of(Difference consequence, List<Part> parts, List<Integer> together, List<Difference> changes) {
         String place = PlaceWords.of(consequence.path());
         String what = switch (consequence.kind()) {
             case ADDED -> place + " came: " + words(consequence.after());
             case REMOVED -> place + " went: " + words(consequence.before());
             case CHANGED -> place + " went from " + words(consequence.before()) + " to " + words(consequence.after());
         };
-        return what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1) + because(causes, together, changes)
+        return what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1) + because(parts, together, changes)
                 + ".";
     }
 
-    private static String because(List<Cause> causes, List<Integer> together, List<Difference> changes) {
+    private static String because(List<Part> parts, List<Integer> together, List<Difference> changes) {
         if (!together.isEmpty()) {
             return ", because "
                     + together.stream().map(k -> what(changes.get(k))).collect(Collectors.joining(" and "))
                     + " (only together)";
         }
-        if (causes.isEmpty()) {
+        if (parts.isEmpty()) {
             return changes.size() > 1 ? ", which no single change brings or undoes" : "";
         }
-        return ", because "
-                + causes.stream().map(cause -> reason(cause, changes)).collect(Collectors.joining(" and "));
+        return ", because " + parts.stream().map(part -> reason(part, changes)).collect(Collectors.joining(" and "));
     }
 
-    private static String reason(Cause cause, List<Difference> changes) {
-        return what(changes.get(Trials.place(cause.change())))
-                + switch (cause.role()) {
+    private static String reason(Part part, List<Difference> changes) {
+        return what(changes.get(part.change()))
+                + switch (part.role()) {
                     case NECESSARY_AND_SUFFICIENT -> " (this alone does it)";
                     case NECESSARY -> " (needed, but not enough by itself)";
                     case SUFFICIENT -> " (enough by itself, but not the only reason)";

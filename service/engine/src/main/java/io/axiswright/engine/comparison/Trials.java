@@ -22,7 +22,7 @@ final class Trials {
     private int studies;
 
     /** What one change does: where taking it back leaves the first or the second result, where putting it in brings the second. */
-    private record Trial(String change, Unlike takenBackToBefore, Unlike takenBackToAfter, Unlike putInToAfter) {
+    private record Trial(int change, Unlike takenBackToBefore, Unlike takenBackToAfter, Unlike putInToAfter) {
 
         @Nullable
         Role role(String place) {
@@ -50,18 +50,13 @@ final class Trials {
         this.changes = differences.size();
         this.budget = request.budget();
         for (int k = 0; k < differences.size(); k++) {
-            examine(id(k), differences.get(k), request);
+            examine(k, differences.get(k), request);
         }
     }
 
     /** What a change is called, by its place among them. */
     static String id(int place) {
         return "change-" + (place + 1);
-    }
-
-    /** The place of a change among them, by what it is called. */
-    static int place(String id) {
-        return Integer.parseInt(id.substring("change-".length())) - 1;
     }
 
     /** Whether the budget has room for so many more studies. */
@@ -74,18 +69,18 @@ final class Trials {
         return unlike(after, study(request));
     }
 
-    private void examine(String id, Difference change, ComparisonRequest request) {
+    private void examine(int place, Difference change, ComparisonRequest request) {
         if (changes > 1 && !affordable(2)) {
-            notExamined.add(id);
+            notExamined.add(id(place));
             return;
         }
         try {
             // the only change taken back is the first design, put in it is the second: nothing to study
             StudyResult without = changes == 1 ? before : study(Patch.takeBack(request.after(), change));
             StudyResult only = changes == 1 ? after : study(Patch.putIn(request.before(), change));
-            trials.add(new Trial(id, unlike(before, without), unlike(after, without), unlike(after, only)));
+            trials.add(new Trial(place, unlike(before, without), unlike(after, without), unlike(after, only)));
         } catch (InvalidDesign meaningless) {
-            notExamined.add(id);
+            notExamined.add(id(place));
         }
     }
 
@@ -100,16 +95,16 @@ final class Trials {
         return new Unlike(all);
     }
 
-    /** The changes that matter for a consequence, in the order of the changes. */
-    List<Cause> causes(String place) {
-        List<Cause> causes = new ArrayList<>();
+    /** What the changes that matter for a consequence do, in the order of the changes. */
+    List<Part> parts(String place) {
+        List<Part> parts = new ArrayList<>();
         for (Trial trial : trials) {
             Role role = trial.role(place);
             if (role != null) {
-                causes.add(new Cause(trial.change(), role));
+                parts.add(new Part(trial.change(), role));
             }
         }
-        return List.copyOf(causes);
+        return List.copyOf(parts);
     }
 
     List<String> notExamined() {

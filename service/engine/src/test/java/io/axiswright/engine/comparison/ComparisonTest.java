@@ -3,9 +3,11 @@ package io.axiswright.engine.comparison;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.study.StudyRequest;
@@ -13,6 +15,7 @@ import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.study.TestCell;
 import io.axiswright.engine.topology.SearchGate;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -187,29 +190,56 @@ class ComparisonTest {
         StudyRequest onlyFirst = heavier(BASE, "axis-1", 170);
         StudyRequest onlySecond = change(BASE, new Temperature(273.15 + 55), "design", "site", "enclosureAmbient");
         StudyRequest both = change(onlyFirst, new Temperature(273.15 + 55), "design", "site", "enclosureAmbient");
-        SystemStudy study = SystemStudy.proving();
-        StudyResult before = study.system(BASE);
-        StudyResult after = study.system(both);
-        StudyResult first = study.system(onlyFirst);
-        StudyResult second = study.system(onlySecond);
         ComparisonResult result = compare(BASE, both);
         assertThat(result.changes())
                 .extracting(InputChange::path)
                 .containsExactly("/design/site/enclosureAmbient", "/design/axes/axis-1/mechanism/load");
+        assertThat(heldRoles(result, "/duty/", onlySecond, onlyFirst)).isGreaterThan(3);
+    }
+
+    /** Between versions of the catalogue and between codes just as between designs. */
+    @Test
+    void theCodeAndWhatTheCatalogueSaysAreCausesToo() {
+        Money dearer = new Money(new BigDecimal("450.00"), "EUR");
+        String[] price = {"catalogue", "driveUnits", "#unit-small", "price"};
+        StudyRequest onlyCode = change(BASE, CodeBasis.NFPA_79, "codeBasis");
+        StudyRequest onlyPrice = change(BASE, dearer, price);
+        ComparisonResult result = compare(BASE, change(onlyCode, dearer, price));
+        assertThat(result.changes())
+                .extracting(InputChange::path)
+                .containsExactly("/codeBasis", "/catalogue/driveUnits/unit-small/price");
+        assertThat(heldRoles(result, "/conductors/", onlyCode, onlyPrice)).isGreaterThan(3);
+        assertThat(result.consequences()).anySatisfy(c -> {
+            assertThat(c.path()).startsWith("/conductors/");
+            assertThat(c.causes()).containsExactly(new Cause("change-1", Role.NECESSARY_AND_SUFFICIENT));
+        });
+        assertThat(result.consequences()).anySatisfy(c -> {
+            assertThat(c.path()).isEqualTo("/billOfMaterials/required/total");
+            assertThat(c.causes()).extracting(Cause::change).contains("change-2");
+        });
+    }
+
+    /**
+     * Holds the roles of two changes in the quantities of a part of the result against studies of their own, each made with one of
+     * the changes; says how many quantities it held.
+     */
+    private static int heldRoles(ComparisonResult result, String part, StudyRequest first, StudyRequest second) {
+        SystemStudy study = SystemStudy.proving();
+        StudyResult withFirst = study.system(first);
+        StudyResult withSecond = study.system(second);
         int checked = 0;
         for (Consequence c : result.consequences()) {
-            if (!(c.after() instanceof Quantity) || !c.path().startsWith("/duty/")) {
+            if (!(c.after() instanceof Quantity) || !c.path().startsWith(part)) {
                 continue;
             }
             checked++;
-            Object inFirst = value(first, c.path());
-            Object inSecond = value(second, c.path());
+            Object inFirst = value(withFirst, c.path());
+            Object inSecond = value(withSecond, c.path());
             // taking the second change back leaves the first alone, and the other way round
-            assertThat(role(c, "change-2")).as(c.path()).isEqualTo(expected(inSecond, inFirst, c.before(), c.after()));
-            assertThat(role(c, "change-1")).as(c.path()).isEqualTo(expected(inFirst, inSecond, c.before(), c.after()));
+            assertThat(role(c, "change-2")).as(c.path()).isEqualTo(expected(inFirst, inSecond, c.before(), c.after()));
+            assertThat(role(c, "change-1")).as(c.path()).isEqualTo(expected(inSecond, inFirst, c.before(), c.after()));
         }
-        assertThat(checked).isGreaterThan(3);
-        assertThat(before).isNotEqualTo(after);
+        return checked;
     }
 
     private static Role expected(Object without, Object only, Object before, Object after) {
