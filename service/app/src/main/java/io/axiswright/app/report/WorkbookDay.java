@@ -1,15 +1,19 @@
 package io.axiswright.app.report;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 
-/** Makes a workbook bear a day instead of the moment it was written, so that the same bill is the same bytes. */
+/**
+ * Makes a workbook bear a day instead of the moment it was written, so that the same bill is the same bytes. It is read by its
+ * directory: a stream of the JDK takes the sizes behind larger sheets, which are of 64 bits, for ones of 32.
+ */
 final class WorkbookDay {
 
     private static final String PROPERTIES = "docProps/core.xml";
@@ -19,13 +23,13 @@ final class WorkbookDay {
     /** The same workbook, made at the beginning of that day. */
     static byte[] set(byte[] workbook, LocalDate day) throws IOException {
         var bytes = new ByteArrayOutputStream(workbook.length);
-        try (var in = new ZipInputStream(new ByteArrayInputStream(workbook));
+        try (var in = ZipFile.builder().setByteArray(workbook).get();
                 var out = new ZipOutputStream(bytes)) {
-            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+            for (ZipArchiveEntry entry : Collections.list(in.getEntries())) {
                 var dated = new ZipEntry(entry.getName());
                 dated.setTimeLocal(day.atStartOfDay());
                 out.putNextEntry(dated);
-                byte[] content = in.readAllBytes();
+                byte[] content = in.getInputStream(entry).readAllBytes();
                 out.write(entry.getName().equals(PROPERTIES) ? created(content, day) : content);
             }
         }

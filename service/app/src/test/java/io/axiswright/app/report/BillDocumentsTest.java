@@ -213,7 +213,9 @@ class BillDocumentsTest extends HttpTest {
         assertThat(bill.at("/required/mass/value").asDouble()).isPositive();
         assertThat(bill.at("/connections/gaps").isEmpty()).isTrue();
         assertThat(bill.at("/connections/cableEndsMatched").asInt())
-                .isEqualTo(2 * bill.at("/connections/cables").asInt())
+                .isEqualTo(2
+                        * (bill.at("/connections/cables").asInt()
+                                + bill.at("/connections/lengths").asInt()))
                 .isPositive();
         assertThat(lines(bill, List.of("spares")))
                 .isNotEmpty()
