@@ -5,6 +5,7 @@ import io.axiswright.engine.supply.BusFeed;
 import io.axiswright.engine.supply.SupplyLoad;
 import io.axiswright.engine.supply.SupplyRequest;
 import io.axiswright.engine.supply.SupplyResult;
+import io.axiswright.engine.supply.TransformerNeed;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,22 +33,30 @@ final class ThermalCurrents {
                         Double::sum);
             }
         }
+        for (TransformerNeed transformer : supply.transformers()) {
+            double ratio =
+                    transformer.secondary().si() / asked.mains().voltage().si();
+            double behind = transformer.loads().stream().mapToDouble(this::of).sum();
+            amperes.put(transformer.id(), ratio * behind);
+        }
     }
 
-    /** That of a load, A. */
+    /** That of a load or of a transformer's primary, A; of a transformer the loads behind it added up. */
     double of(String load) {
         return Objects.requireNonNull(amperes.get(load));
     }
 
     /**
-     * Those of the feeder's lines, A: the loads on each added up, which is never too little. The neutral is left out: what
-     * flows in it flows in the lines already.
+     * Those of the lines of the mains' feeder, A: the loads on each added up, which is never too little. The neutral is left
+     * out: what flows in it flows in the lines already. So is what starts behind a transformer: its primary stands for it.
      */
     List<Double> feeder() {
         Map<String, Double> lines = new HashMap<>();
         for (BranchCircuit circuit : supply.circuits()) {
-            double sum = circuit.loads().stream().mapToDouble(this::of).sum();
-            circuit.lines().forEach(line -> lines.merge(line, sum, Double::sum));
+            if (circuit.transformer() == null) {
+                double sum = circuit.loads().stream().mapToDouble(this::of).sum();
+                circuit.lines().forEach(line -> lines.merge(line, sum, Double::sum));
+            }
         }
         return supply.feeder().lines().stream()
                 .map(line -> lines.getOrDefault(line, 0.0))
