@@ -13,6 +13,8 @@ import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.topology.PlacedGateway;
 import io.axiswright.engine.topology.SpurLink;
 import io.axiswright.engine.wiring.JoinedCable;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -121,8 +123,14 @@ final class ConnectionParts {
                     cable.item(),
                     feeder ? CableEnds.SUPPLY_TERMINALS : CableEnds.circuit(cable.circuit()),
                     feeder ? CableEnds.MAINS_PANEL : CableEnds.load(piece.load()),
-                    new Length(piece.length())));
+                    nanometres(piece.length())));
         }
+    }
+
+    /** What a length is over by rounding alone is not told. */
+    private static Length nanometres(double metres) {
+        return new Length(
+                BigDecimal.valueOf(metres).setScale(9, RoundingMode.HALF_UP).doubleValue());
     }
 
     private static String host(String port) {
