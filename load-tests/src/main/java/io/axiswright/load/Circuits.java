@@ -66,6 +66,7 @@ final class Circuits {
                 null,
                 null,
                 null,
+                null,
                 null);
     }
 }
