@@ -1,6 +1,7 @@
 package io.axiswright.app.wire;
 
 import io.axiswright.engine.numeric.Polynomial;
+import io.axiswright.engine.quantity.Area;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
@@ -30,7 +31,7 @@ final class Writings extends ClassValue<Writing> {
     @Override
     protected Writing computeValue(Class<?> type) {
         if (Quantity.class.isAssignableFrom(type)) {
-            return new QuantityWriting(type);
+            return type == Area.class ? new AreaWriting() : QuantityWriting.of(type);
         }
         if (type == ConductorSize.class) {
             return (value, json) -> json.writeString(((ConductorSize) value).label());
