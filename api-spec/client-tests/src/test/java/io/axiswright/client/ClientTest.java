@@ -13,7 +13,7 @@ import org.springframework.test.context.DynamicPropertySource;
 @SpringBootTest(classes = Axiswright.class, webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
 abstract class ClientTest {
 
-    private static final Path EXAMPLES = Path.of("..", "api-spec", "examples");
+    private static final Path EXAMPLES = Path.of("..", "examples");
 
     @LocalServerPort
     private int port;
