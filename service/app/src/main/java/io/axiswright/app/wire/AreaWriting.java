@@ -18,9 +18,6 @@ final class AreaWriting implements Writing {
 
     private static final double TINY = 0.1e-6;
 
-    /** Six places of a square millimetre: what a table states, found without a search. */
-    private static final double PLACES = 1e6;
-
     private final QuantityWriting whole = new QuantityWriting(WHOLE);
     private final QuantityWriting small = new QuantityWriting(SMALL);
 
@@ -29,17 +26,12 @@ final class AreaWriting implements Writing {
         double si = ((Area) value).si();
         double magnitude = Math.abs(si);
         if (magnitude < NOT_SMALL && magnitude >= TINY) {
-            double millimetres = millimetres(si);
+            double millimetres = Readings.of(si, SMALL);
             if (SMALL.toSi(millimetres) == si) {
                 small.write(millimetres, json);
                 return;
             }
         }
         whole.write(Readings.of(si, WHOLE), json);
-    }
-
-    private static double millimetres(double si) {
-        double rounded = Math.rint(SMALL.fromSi(si) * PLACES) / PLACES;
-        return SMALL.toSi(rounded) == si ? rounded : Readings.of(si, SMALL);
     }
 }
