@@ -32,13 +32,14 @@ public final class LayoutRatio {
         boolean holds = true;
         for (long seed : SEEDS) {
             TopologyRequest request = request(axes, places, ports, seed);
-            LayoutModel model = new ModelReader(request, new Routes(request)).read();
+            var reader = new ModelReader(request, new Routes(request));
+            LayoutModel model = reader.read();
             long start = System.nanoTime();
             TopologyResult ours = new LayoutPlanning().plan(request);
             long middle = System.nanoTime();
             TextbookModel.Answer textbook = TextbookModel.solve(model, LIMIT);
             long end = System.nanoTime();
-            MoneyScale money = new ModelReader(request, new Routes(request)).money();
+            MoneyScale money = reader.money();
             double cost = requireNonNull(ours.cost()).amount().doubleValue();
             double gap = requireNonNull(ours.gap()).value();
             Long found = textbook.cost();

@@ -151,24 +151,39 @@ final class Relaxations {
     }
 
     private static Finding finding(TopologyRequest request, List<Widening> widenings, Widening first) {
-        int places = request.network().places().size();
-        long separations = request.network().separationList().stream()
-                .filter(separation -> separation.price() == null)
-                .count();
         Quantity widest = widenings.stream()
                 .map(Widening::needed)
                 .filter(Objects::nonNull)
                 .max(Comparator.comparingDouble(Quantity::si))
-                .orElse(new Ratio(
-                        switch (first.limit()) {
-                            case STOP_ZONE -> widenings.size() + 1;
-                            case SEPARATION -> separations - widenings.size();
-                            default -> places;
-                        }));
-        Quantity now = first.limit() == LimitKind.SEPARATION
-                ? new Ratio(separations)
-                : first.available() == null ? new Ratio(1) : first.available();
-        String what = switch (first.limit()) {
+                .orElse(new Ratio(counted(request, widenings, first.limit())));
+        return FindingCode.TOPOLOGY_LIMITS_CLASH.at(
+                inWords(first), first.pointer(), Clauses.SEARCH, widest, stated(request, first));
+    }
+
+    /** Of a limit without a quantity of its own, what there would be. */
+    private static long counted(TopologyRequest request, List<Widening> widenings, LimitKind limit) {
+        return switch (limit) {
+            case STOP_ZONE -> widenings.size() + 1;
+            case SEPARATION -> neverTogether(request) - widenings.size();
+            default -> request.network().places().size();
+        };
+    }
+
+    private static Quantity stated(TopologyRequest request, Widening first) {
+        if (first.limit() == LimitKind.SEPARATION) {
+            return new Ratio(neverTogether(request));
+        }
+        return first.available() == null ? new Ratio(1) : first.available();
+    }
+
+    private static long neverTogether(TopologyRequest request) {
+        return request.network().separationList().stream()
+                .filter(separation -> separation.price() == null)
+                .count();
+    }
+
+    private static String inWords(Widening first) {
+        return switch (first.limit()) {
             case HOST_PORTS -> "host ports";
             case PLACE_ROOM -> "gateways in one place";
             case CHAIN_DEPTH -> "gateways in one trunk";
@@ -185,6 +200,5 @@ final class Relaxations {
             case RESERVED_PORTS -> "drive ports kept for axes to come";
             case PLACES -> "places for gateways";
         };
-        return FindingCode.TOPOLOGY_LIMITS_CLASH.at(what, first.pointer(), Clauses.SEARCH, widest, now);
     }
 }
