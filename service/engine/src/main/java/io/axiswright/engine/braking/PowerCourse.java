@@ -71,21 +71,4 @@ record PowerCourse(List<Piece> pieces, double duration) {
         }
         return peak;
     }
-
-    /** Highest energy returned, net, from the start to any later instant, J; 0 if none. */
-    double highestNetEnergy() {
-        double highest = 0;
-        double sum = 0;
-        for (Piece piece : pieces) {
-            double length = piece.end() - piece.start();
-            double[] power = Horner.coefficients(piece.power());
-            double[] energy = Horner.antiderivative(power);
-            for (double zero : SignChanges.of(power, length)) {
-                highest = Math.max(highest, sum + Horner.at(energy, zero));
-            }
-            sum += Horner.at(energy, length);
-            highest = Math.max(highest, sum);
-        }
-        return highest;
-    }
 }

@@ -50,37 +50,6 @@ public record ProtectiveDevice(
         @Nullable Boolean aluminiumTerminals)
         implements Item {
 
-    /** A device that is not known to isolate nor to take aluminium. */
-    public ProtectiveDevice(
-            String id,
-            String description,
-            @Nullable Money price,
-            List<Need> needs,
-            DeviceKind kind,
-            CodeBasis codeBasis,
-            int poles,
-            Current rating,
-            Current interruptingRating,
-            Voltage ratedVoltage,
-            @Nullable List<ClearingPoint> clearingPoints,
-            @Nullable JouleIntegral letThroughEnergy) {
-        this(
-                id,
-                description,
-                price,
-                needs,
-                kind,
-                codeBasis,
-                poles,
-                rating,
-                interruptingRating,
-                ratedVoltage,
-                clearingPoints,
-                letThroughEnergy,
-                null,
-                null);
-    }
-
     /** Whether it may disconnect a machine from its supply: a circuit-breaker that isolates and can be locked. */
     public boolean disconnects() {
         return kind == DeviceKind.BREAKER && Boolean.TRUE.equals(isolates);
@@ -118,6 +87,8 @@ public record ProtectiveDevice(
                 rating,
                 interruptingRating,
                 ratedVoltage,
+                null,
+                null,
                 null,
                 null);
     }

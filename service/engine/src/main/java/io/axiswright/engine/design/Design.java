@@ -36,35 +36,6 @@ public record Design(
         @Nullable CommonCoupling commonCoupling,
         @Count(max = 64) @Nullable List<MarginRule> margins) {
 
-    /** A design that says neither how much the machine runs nor where it is coupled to others, sold without margins. */
-    public Design(
-            String name,
-            Site site,
-            Mains mains,
-            List<Axis> axes,
-            List<StopZone> stopZones,
-            @Nullable Network network,
-            @Nullable ControlPower controlPower,
-            @Nullable Installation installation,
-            @Nullable Wiring wiring,
-            @Nullable List<SpareRule> spares) {
-        this(name, site, mains, axes, stopZones, network, controlPower, installation, wiring, spares, null, null, null);
-    }
-
-    /** A design without spare parts. */
-    public Design(
-            String name,
-            Site site,
-            Mains mains,
-            List<Axis> axes,
-            List<StopZone> stopZones,
-            @Nullable Network network,
-            @Nullable ControlPower controlPower,
-            @Nullable Installation installation,
-            @Nullable Wiring wiring) {
-        this(name, site, mains, axes, stopZones, network, controlPower, installation, wiring, null);
-    }
-
     /** Its rules of spare parts, be they absent or none. */
     public List<SpareRule> spareRules() {
         return spares == null ? List.of() : spares;
@@ -75,7 +46,7 @@ public record Design(
         return margins == null ? List.of() : margins;
     }
 
-    /** A design that says nothing of its wiring and is without spare parts. */
+    /** A design that says nothing of its wiring, spare parts, operation, coupling and margins. */
     public Design(
             String name,
             Site site,
@@ -85,6 +56,6 @@ public record Design(
             @Nullable Network network,
             @Nullable ControlPower controlPower,
             @Nullable Installation installation) {
-        this(name, site, mains, axes, stopZones, network, controlPower, installation, null, null);
+        this(name, site, mains, axes, stopZones, network, controlPower, installation, null, null, null, null, null);
     }
 }

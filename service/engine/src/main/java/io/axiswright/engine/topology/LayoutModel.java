@@ -62,10 +62,6 @@ record LayoutModel(
         Type withBrakeOutputs(int outputs) {
             return new Type(price, drivePorts, chainDepth, outputs, scope, directRow);
         }
-
-        Type withScope(StopScope other) {
-            return new Type(price, drivePorts, chainDepth, brakeOutputs, other, directRow);
-        }
     }
 
     int places() {

@@ -54,19 +54,6 @@ final class LayoutRules {
         return rate <= model.portRate()[trunk.port] && !(trunkScope && trunkZone == MIXED);
     }
 
-    /** Whether no place holds more gateways than fit. */
-    static boolean roomHolds(LayoutModel model, Layout layout) {
-        var count = new int[model.places()];
-        for (Trunk trunk : layout.trunks) {
-            for (Node node : trunk.chain) {
-                if (++count[node.place] > model.room()[node.place]) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
     private static int joined(int zone, int other) {
         if (zone == NO_ZONE || zone == other) {
             return other;
