@@ -16,10 +16,12 @@ final class StartEnergies {
     private final List<BusNode> nodes = log.nodes();
     private final double decay;
     private final double least;
+    private double highest;
 
     private StartEnergies(double decay, double least) {
         this.decay = decay;
         this.least = least;
+        this.highest = least;
     }
 
     /**
@@ -40,6 +42,7 @@ final class StartEnergies {
         for (int cycle = 0; cycle < MOST_CYCLES; cycle++) {
             energies.log.clear();
             BusTrace trace = simulation.run(power, state, energies.log);
+            energies.highest = Math.max(energies.least, trace.peakEnergy());
             if (Math.abs(trace.end().energy() - state.energy()) <= tolerance) {
                 break;
             }
@@ -51,6 +54,11 @@ final class StartEnergies {
     /** Every instant at which the state changes its kind, ascending, s. */
     double[] cuts() {
         return nodes.stream().mapToDouble(BusNode::instant).toArray();
+    }
+
+    /** The highest of them, J. */
+    double highest() {
+        return highest;
     }
 
     /** Energy at an instant, J; which of two limits at a jump is told by an instant beside it. */

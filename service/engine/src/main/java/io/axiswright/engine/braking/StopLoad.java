@@ -24,18 +24,26 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
     public List<CaseOutcome> on(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
         StopOnBus stop = onBus(bus, chopper, cycleOutcome);
         WorstInstant.Tolerance tolerance = tolerance(bus);
-        WorstInstant highest = WorstInstant.of(stop.voltage(), stop.cuts(), tolerance, MOST_INSTANTS);
-        CaseOutcome peak = stop.outcome(StopCriterion.HIGHEST_VOLTAGE, highest, highest.bound());
         if (!chopper.present()) {
-            return List.of(peak);
+            WorstInstant highest = highest(stop, tolerance);
+            return List.of(stop.outcome(StopCriterion.HIGHEST_VOLTAGE, highest, highest.bound()));
         }
         WorstInstant most = WorstInstant.of(stop.energy(), scene.cuts(), tolerance, MOST_INSTANTS);
         CaseOutcome longest = stop.outcome(StopCriterion.MOST_ENERGY, most, Double.NaN);
+        double ceiling = stop.ceiling();
         // where the resistor takes all that comes, the bus rises alike from every instant: then the one of most energy
         // is meant
+        if (longest.peakEnergy() >= ceiling - tolerance.plus()) {
+            return List.of(stop.outcome(StopCriterion.HIGHEST_VOLTAGE, most, ceiling));
+        }
+        WorstInstant highest = highest(stop, tolerance);
         return longest.peakEnergy() >= highest.value() - tolerance.plus()
                 ? List.of(stop.outcome(StopCriterion.HIGHEST_VOLTAGE, most, highest.bound()))
-                : List.of(peak, longest);
+                : List.of(stop.outcome(StopCriterion.HIGHEST_VOLTAGE, highest, highest.bound()), longest);
+    }
+
+    private static WorstInstant highest(StopOnBus stop, WorstInstant.Tolerance tolerance) {
+        return WorstInstant.of(stop.voltage(), stop.cuts(), tolerance, MOST_INSTANTS);
     }
 
     /**
@@ -56,7 +64,7 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
                 || same.peakEnergy() >= outcome.peakEnergy() - lower - tolerance.plus()) {
             return same;
         }
-        WorstInstant highest = WorstInstant.of(stop.voltage(), stop.cuts(), tolerance, MOST_INSTANTS);
+        WorstInstant highest = highest(stop, tolerance);
         return stop.outcome(StopCriterion.HIGHEST_VOLTAGE, highest, highest.bound());
     }
 
@@ -68,7 +76,8 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
     @Override
     public boolean fits(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
         StopOnBus stop = onBus(bus, chopper, cycleOutcome);
-        return WorstInstant.staysBelow(stop.voltage(), stop.cuts(), bus.tripEnergy(), MOST_INSTANTS);
+        return stop.ceiling() < bus.tripEnergy()
+                || WorstInstant.staysBelow(stop.voltage(), stop.cuts(), bus.tripEnergy(), MOST_INSTANTS);
     }
 
     /** The tolerance of a search on a bus, J. */

@@ -39,9 +39,25 @@ final class StopOnBus {
                 scenes[scenes.length - 1]);
     }
 
+    /** What the bus never rises above, J; infinite where the axes might return more than the resistor takes. */
+    double ceiling() {
+        double[] cuts = scene.cuts();
+        for (int k = 0; k + 1 < cuts.length; k++) {
+            if (scene.powerBound(cuts[k], cuts[k + 1]) > taken()) {
+                return Double.POSITIVE_INFINITY;
+            }
+        }
+        return Math.max(starts.highest(), chopper.onEnergy());
+    }
+
+    /** What the resistor takes at switch-on, W. */
+    private double taken() {
+        return chopper.present() ? chopper.decay() * chopper.onEnergy() : 0;
+    }
+
     /** The highest energy of the bus. */
     WorstInstant.Bending voltage() {
-        double taken = chopper.present() ? chopper.decay() * chopper.onEnergy() : 0;
+        double taken = taken();
         return new Measure() {
             @Override
             public double value(double instant, double beside) {

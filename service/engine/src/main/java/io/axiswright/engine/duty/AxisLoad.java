@@ -92,9 +92,7 @@ record AxisLoad(
     double hardestPull() {
         double hardest = 0;
         for (LoadPiece piece : pieces) {
-            hardest = Math.max(
-                    hardest,
-                    Extreme.ofMagnitude(piece.pull(), 0, piece.duration()).size());
+            hardest = Math.max(hardest, piece.pull().largestMagnitude(0, piece.duration()));
         }
         return hardest;
     }

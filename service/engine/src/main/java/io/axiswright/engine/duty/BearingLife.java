@@ -1,7 +1,6 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.numeric.Polynomial;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -22,10 +21,8 @@ record BearingLife(double turns, double meanForce) {
             double way = Math.signum(piece.speed().at(piece.duration() / 2));
             Polynomial speed = piece.speed().times(way);
             radians += speed.integral(0, piece.duration());
-            List<Double> cuts = new ArrayList<>(piece.pull().signChanges(0, piece.duration()));
-            cuts.add(piece.duration());
             double from = 0;
-            for (double to : cuts) {
+            for (double to : piece.pull().signStretches(0, piece.duration())) {
                 double sign = Math.signum(piece.pull().at((from + to) / 2));
                 Polynomial load = piece.pull().times(sign * force.perTorque()).plus(force.steady());
                 wear += load.times(load).times(load).times(speed).integral(from, to);

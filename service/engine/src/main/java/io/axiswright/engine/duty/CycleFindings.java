@@ -35,8 +35,7 @@ final class CycleFindings {
             Motion motion = Motion.of(segment);
             if (segment instanceof Move move && move.topSpeed() != null && motion.belowTopSpeed()) {
                 double peak = motion.stretches().stream()
-                        .flatMapToDouble(stretch -> stretch.speed().extremalPoints(0, stretch.length()).stream()
-                                .mapToDouble(t -> Math.abs(stretch.speed().at(t))))
+                        .mapToDouble(stretch -> stretch.speed().largestMagnitude(0, stretch.length()))
                         .max()
                         .orElse(0);
                 findings.add(FindingCode.DUTY_TOP_SPEED_UNREACHED.at(

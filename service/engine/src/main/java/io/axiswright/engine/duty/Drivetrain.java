@@ -192,9 +192,9 @@ record Drivetrain(Mechanics mechanics, List<Stage> stages, double gearInertia, d
 
     /** Both ends and the sign changes between them that are not rounding at an end. */
     static double[] cuts(Efficiency efficiency, Polynomial torque, double from, double to) {
-        List<Double> changes = efficiency.lossless() ? List.of() : torque.signChanges(from, to);
+        double[] changes = efficiency.lossless() ? new double[0] : torque.signChanges(from, to);
         double least = SLIVER * to;
-        double[] cuts = new double[changes.size() + 2];
+        double[] cuts = new double[changes.length + 2];
         int count = 1;
         cuts[0] = from;
         for (double change : changes) {

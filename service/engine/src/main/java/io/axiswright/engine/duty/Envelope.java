@@ -1,8 +1,8 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.numeric.Polynomial;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * The instant of a cycle that uses most of a torque–speed curve.
@@ -60,42 +60,39 @@ record Envelope(double use, double instant, double torque, double available) {
         Polynomial torque = piece.torque();
         double middle = piece.speed().at(piece.duration() / 2);
         Polynomial speed = middle < 0 ? piece.speed().times(-1) : piece.speed();
-        List<Double> cuts = cuts(piece, speed, curve);
-        for (int k = 1; k < cuts.size(); k++) {
-            double from = cuts.get(k - 1);
-            double to = cuts.get(k);
+        double[] cuts = cuts(piece, speed, curve);
+        for (int k = 1; k < cuts.length; k++) {
+            double from = cuts[k - 1];
+            double to = cuts[k];
             Polynomial available = curve.along(speed, speed.at((from + to) / 2));
             Polynomial turning = torque.derivative().times(available).minus(torque.times(available.derivative()));
-            List<Double> points = new ArrayList<>(turning.signChanges(from, to));
-            points.add(from);
-            points.add(to);
-            for (double t : points) {
-                double size = Math.abs(torque.at(t));
-                double there = Math.max(0, available.at(t));
-                double use = DutyLimit.use(size, there);
-                if (use > worst.use) {
-                    worst = new Envelope(use, piece.start() + t, size, there);
-                }
+            worst = worse(worst, piece, from, available);
+            for (double t : turning.signStretches(from, to)) {
+                worst = worse(worst, piece, t, available);
             }
         }
         return worst;
     }
 
+    private static Envelope worse(Envelope sofar, Course.Piece piece, double t, Polynomial available) {
+        double size = Math.abs(piece.torque().at(t));
+        double there = Math.max(0, available.at(t));
+        double use = DutyLimit.use(size, there);
+        return use > sofar.use ? new Envelope(use, piece.start() + t, size, there) : sofar;
+    }
+
     /** The ends of the piece and the instants at which its speed passes a corner of the curve, ascending. */
-    private static List<Double> cuts(Course.Piece piece, Polynomial speed, TorqueCurve curve) {
+    private static double[] cuts(Course.Piece piece, Polynomial speed, TorqueCurve curve) {
         double slowest = Double.POSITIVE_INFINITY;
         double fastest = 0;
         for (double t : speed.extremalPoints(0, piece.duration())) {
             slowest = Math.min(slowest, Math.abs(speed.at(t)));
             fastest = Math.max(fastest, Math.abs(speed.at(t)));
         }
-        List<Double> cuts = new ArrayList<>();
-        cuts.add(0.0);
-        for (double corner : curve.corners(slowest, fastest)) {
-            cuts.addAll(speed.plus(-corner).signChanges(0, piece.duration()));
-        }
-        cuts.add(piece.duration());
-        cuts.sort(null);
-        return cuts;
+        DoubleStream passings = DoubleStream.of(curve.corners(slowest, fastest))
+                .flatMap(corner -> DoubleStream.of(speed.plus(-corner).signChanges(0, piece.duration())));
+        return DoubleStream.concat(DoubleStream.of(0, piece.duration()), passings)
+                .sorted()
+                .toArray();
     }
 }

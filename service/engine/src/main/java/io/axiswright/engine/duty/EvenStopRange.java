@@ -17,10 +17,9 @@ record EvenStopRange(Drivetrain drivetrain, EvenEffort effort, double inertia, d
     /** The range over stops begun between two times since the start of a piece, s. */
     StopRange of(LoadPiece piece, double a, double b) {
         Polynomial speed = piece.speed();
-        double fastest = Extreme.ofMagnitude(speed, a, b).size();
-        double rate = Extreme.ofMagnitude(piece.acceleration(), a, b).size();
-        double bend =
-                Extreme.ofMagnitude(piece.acceleration().derivative(), a, b).size();
+        double fastest = speed.largestMagnitude(a, b);
+        double rate = piece.acceleration().largestMagnitude(a, b);
+        double bend = piece.acceleration().derivative().largestMagnitude(a, b);
         double perSpeed = torquePerSpeed();
         double direction = Math.signum(speed.at((a + b) / 2));
         int turning = turning(speed.at(a), speed.at(b), direction);

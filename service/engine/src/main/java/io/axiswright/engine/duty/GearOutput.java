@@ -38,9 +38,7 @@ record GearOutput(double peak, double rms, double stop, double stopInstant) {
     private static double highest(Course course) {
         double highest = 0;
         for (Course.Piece piece : course.pieces()) {
-            highest = Math.max(
-                    highest,
-                    Extreme.ofMagnitude(piece.torque(), 0, piece.duration()).size());
+            highest = Math.max(highest, piece.torque().largestMagnitude(0, piece.duration()));
         }
         return highest;
     }

@@ -1,8 +1,6 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.numeric.Polynomial;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * The electrical input of a drive unit over a cycle. Shaft power, copper loss and standby loss add up to it; while the sum
@@ -30,7 +28,7 @@ record InputCurrent(double mean, double rms) {
                     .plus(torque.times(torque).times(loss))
                     .plus(standbyLoss);
             double left = 0;
-            for (double right : ends(input, piece.duration())) {
+            for (double right : input.signStretches(0, piece.duration())) {
                 if (input.at((left + right) / 2) > 0) {
                     sum += input.integral(left, right);
                     squares += input.times(input).integral(left, right);
@@ -53,11 +51,5 @@ record InputCurrent(double mean, double rms) {
      */
     double current(double rated, double ratedInput, double lineFactor) {
         return ratedInput <= 0 ? rated : Math.min(rated, rated * rms / ratedInput / lineFactor);
-    }
-
-    private static List<Double> ends(Polynomial input, double end) {
-        List<Double> ends = new ArrayList<>(input.signChanges(0, end));
-        ends.add(end);
-        return ends;
     }
 }

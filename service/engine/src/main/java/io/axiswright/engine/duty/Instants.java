@@ -5,8 +5,8 @@ import io.axiswright.engine.numeric.PolynomialPieces;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 
 /** Turns what depends on position, speed and acceleration instant by instant into polynomial pieces. */
 final class Instants {
@@ -94,20 +94,20 @@ final class Instants {
         if (end > start) {
             double tolerance = TOLERANCE * sampled(function, start, end);
             for (PolynomialPieces.Piece piece : PolynomialPieces.of(function, start, end, tolerance)) {
-                largest = Math.max(
-                        largest,
-                        Extreme.ofMagnitude(piece.polynomial(), 0, piece.length())
-                                .size());
+                largest = Math.max(largest, piece.polynomial().largestMagnitude(0, piece.length()));
             }
         }
         return largest;
     }
 
     private static List<PolynomialPieces.Piece> pieces(LoadMotion motion, Collection<Double> breaks, Values values) {
-        TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, motion.duration()));
-        breaks.forEach(place -> cuts.addAll(motion.instantsAt(place)));
-        Value[] stretches = new Value[cuts.size() - 1];
-        double[] ends = cuts.stream().mapToDouble(t -> t).toArray();
+        double[] ends = DoubleStream.concat(
+                        DoubleStream.of(0, motion.duration()),
+                        breaks.stream().flatMapToDouble(place -> DoubleStream.of(motion.instantsAt(place))))
+                .sorted()
+                .distinct()
+                .toArray();
+        Value[] stretches = new Value[ends.length - 1];
         double scale = 0;
         for (int k = 0; k < stretches.length; k++) {
             stretches[k] = values.around(motion.position().at((ends[k] + ends[k + 1]) / 2));

@@ -1,7 +1,6 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.numeric.Polynomial;
-import java.util.List;
 
 /**
  * A stretch of the load's motion in which its position is one polynomial and its speed keeps its sign.
@@ -18,7 +17,7 @@ record LoadMotion(Polynomial position, double duration, double direction) {
     }
 
     /** When it passes a position, where it does: since it began, s. */
-    List<Double> instantsAt(double place) {
+    double[] instantsAt(double place) {
         return position.plus(-place).signChanges(0, duration);
     }
 

@@ -56,9 +56,9 @@ record LoadPiece(
                 pull,
                 effort,
                 slowest,
-                Extreme.ofMagnitude(speed, 0, duration).size(),
-                Extreme.ofMagnitude(torque, 0, duration).size(),
-                Extreme.ofMagnitude(acceleration, 0, duration).size());
+                speed.largestMagnitude(0, duration),
+                torque.largestMagnitude(0, duration),
+                acceleration.largestMagnitude(0, duration));
     }
 
     /** When it ends, s. */

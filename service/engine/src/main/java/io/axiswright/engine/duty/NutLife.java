@@ -1,7 +1,6 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.numeric.Polynomial;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -28,9 +27,7 @@ record NutLife(double turns, double forward, double backward) {
             double sign = Math.signum(speed.at(piece.duration() / 2));
             radians += sign * speed.integral(0, piece.duration());
             double from = 0;
-            List<Double> cuts = new ArrayList<>(force.signChanges(0, piece.duration()));
-            cuts.add(piece.duration());
-            for (double to : cuts) {
+            for (double to : force.signStretches(0, piece.duration())) {
                 double part = sign * wear.integral(from, to);
                 forward += Math.max(0, part);
                 backward += Math.max(0, -part);

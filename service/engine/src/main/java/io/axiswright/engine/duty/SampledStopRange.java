@@ -32,9 +32,9 @@ final class SampledStopRange {
             bend = Math.max(bend, Math.abs(first - 2 * second + third) / (half * half));
         }
         return new StopRange(
-                Extreme.ofMagnitude(piece.speed(), a, b).size(),
-                Extreme.ofMagnitude(piece.acceleration(), a, b).size(),
-                Extreme.ofMagnitude(piece.acceleration().derivative(), a, b).size(),
+                piece.speed().largestMagnitude(a, b),
+                piece.acceleration().largestMagnitude(a, b),
+                piece.acceleration().derivative().largestMagnitude(a, b),
                 MARGIN * most,
                 MARGIN * rate,
                 MARGIN * bend,

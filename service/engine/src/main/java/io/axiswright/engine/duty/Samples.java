@@ -1,6 +1,7 @@
 package io.axiswright.engine.duty;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * A few instants of a cycle at the bare motor shaft: where torque, speed or acceleration of a piece is at an extreme. No motor
@@ -16,9 +17,9 @@ record Samples(double[] speed, double[] torque, double[] acceleration) {
     static Samples of(List<LoadPiece> pieces) {
         double[][] rows = pieces.stream()
                 .flatMap(piece -> List.of(piece.torque(), piece.speed(), piece.acceleration()).stream()
-                        .flatMap(course -> course.extremalPoints(0, piece.duration()).stream())
+                        .flatMapToDouble(course -> DoubleStream.of(course.extremalPoints(0, piece.duration())))
                         .distinct()
-                        .map(t -> new double[] {
+                        .mapToObj(t -> new double[] {
                             Math.abs(piece.speed().at(t)),
                             piece.torque().at(t),
                             piece.acceleration().at(t)

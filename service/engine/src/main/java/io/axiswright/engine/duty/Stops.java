@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 
 /** The controlled stops an axis may have to make. */
 final class Stops {
@@ -59,11 +60,13 @@ final class Stops {
         return Math.abs(piece.speed().at(t)) > RESOLUTION * peakSpeed / 2;
     }
 
-    private static List<Double> instants(LoadPiece piece, double inertia) {
-        List<Double> instants = new ArrayList<>(piece.speed().extremalPoints(0, piece.duration()));
-        instants.addAll(piece.torque(inertia).times(piece.speed()).derivative().signChanges(0, piece.duration()));
-        instants.sort(null);
-        return instants;
+    private static double[] instants(LoadPiece piece, double inertia) {
+        Polynomial power = piece.torque(inertia).times(piece.speed());
+        return DoubleStream.concat(
+                        DoubleStream.of(piece.speed().extremalPoints(0, piece.duration())),
+                        DoubleStream.of(power.derivative().signChanges(0, piece.duration())))
+                .sorted()
+                .toArray();
     }
 
     /**

@@ -105,9 +105,12 @@ record WindingHeat(double rise, double instant) {
 
     /** The ends of the piece, where its loss turns, and for more than one body points between. */
     private static List<Double> points(LoadPiece piece, Polynomial torque, int bodies) {
-        List<Double> turns = new ArrayList<>(torque.extremalPoints(0, piece.duration()));
-        turns.addAll(torque.signChanges(0, piece.duration()));
-        turns.sort(null);
+        List<Double> turns = DoubleStream.concat(
+                        DoubleStream.of(torque.extremalPoints(0, piece.duration())),
+                        DoubleStream.of(torque.signChanges(0, piece.duration())))
+                .sorted()
+                .boxed()
+                .toList();
         if (bodies == 1) {
             return turns;
         }

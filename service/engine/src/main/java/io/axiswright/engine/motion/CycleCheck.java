@@ -123,9 +123,7 @@ public final class CycleCheck {
     private static double peak(Motion motion) {
         double peak = 0;
         for (Motion.Stretch stretch : motion.stretches()) {
-            for (double t : stretch.speed().extremalPoints(0, stretch.length())) {
-                peak = Math.max(peak, Math.abs(stretch.speed().at(t)));
-            }
+            peak = Math.max(peak, stretch.speed().largestMagnitude(0, stretch.length()));
         }
         return peak;
     }

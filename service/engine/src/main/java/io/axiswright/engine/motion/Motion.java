@@ -147,9 +147,6 @@ public record Motion(
     }
 
     private static double peak(Stretch stretch) {
-        return stretch.speed.extremalPoints(0, stretch.length).stream()
-                .mapToDouble(t -> Math.abs(stretch.speed.at(t)))
-                .max()
-                .orElse(0);
+        return stretch.speed.largestMagnitude(0, stretch.length);
     }
 }

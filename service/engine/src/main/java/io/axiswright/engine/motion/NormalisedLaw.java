@@ -5,14 +5,19 @@ import io.axiswright.engine.numeric.PolynomialPieces;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.UnaryOperator;
 
 /**
  * A motion law as exact polynomial stretches: distance 1 in time 1, from rest to rest (the normalised form of VDI 2143).
  * Sine laws are polynomials to 1e-12 of their peak acceleration.
  *
  * @param stretches the stretches, end to end over the time from 0 to 1
+ * @param topSpeed Cv: top speed over distance per time
+ * @param acceleration Ca: highest acceleration over distance per time squared
+ * @param deceleration the same of the deceleration
+ * @param jerk Cj: highest jerk over distance per time cubed; infinite where the acceleration jumps
  */
-record NormalisedLaw(List<Stretch> stretches) {
+record NormalisedLaw(List<Stretch> stretches, double topSpeed, double acceleration, double deceleration, double jerk) {
 
     /** Shorter stretches than this share of the move are rounding, not motion. */
     private static final double SHORTEST = 1e-12;
@@ -72,44 +77,38 @@ record NormalisedLaw(List<Stretch> stretches) {
                 new Phase(ramp, Polynomial.of(-steepest, steepest / ramp)));
     }
 
-    /** Cv: top speed over distance per time. */
-    double topSpeed() {
-        return largest(stretch -> stretch.speed, 1);
+    private static NormalisedLaw of(List<Stretch> stretches) {
+        double acceleration = largest(stretches, Polynomial::derivative, 1);
+        double deceleration = largest(stretches, Polynomial::derivative, -1);
+        return new NormalisedLaw(
+                List.copyOf(stretches),
+                largest(stretches, speed -> speed, 1),
+                acceleration,
+                deceleration,
+                jerk(stretches, JUMP * Math.max(acceleration, deceleration)));
     }
 
-    /** Ca: highest acceleration over distance per time squared. */
-    double acceleration() {
-        return largest(stretch -> stretch.speed.derivative(), 1);
-    }
-
-    /** The same of the deceleration. */
-    double deceleration() {
-        return largest(stretch -> stretch.speed.derivative(), -1);
-    }
-
-    /** Cj: highest jerk over distance per time cubed; infinite where the acceleration jumps. */
-    double jerk() {
-        double least = JUMP * Math.max(acceleration(), deceleration());
+    /** The highest jerk of accelerations whose jumps, if any, are no larger than what is rounding. */
+    private static double jerk(List<Stretch> stretches, double rounding) {
         double before = 0;
         for (Stretch stretch : stretches) {
             Polynomial acceleration = stretch.speed.derivative();
-            if (Math.abs(acceleration.at(0) - before) > least) {
+            if (Math.abs(acceleration.at(0) - before) > rounding) {
                 return Double.POSITIVE_INFINITY;
             }
             before = acceleration.at(stretch.length);
         }
-        if (Math.abs(before) > least) {
+        if (Math.abs(before) > rounding) {
             return Double.POSITIVE_INFINITY;
         }
-        return Math.max(
-                largest(stretch -> stretch.speed.derivative().derivative(), 1),
-                largest(stretch -> stretch.speed.derivative().derivative(), -1));
+        UnaryOperator<Polynomial> jerk = speed -> speed.derivative().derivative();
+        return Math.max(largest(stretches, jerk, 1), largest(stretches, jerk, -1));
     }
 
-    private double largest(java.util.function.Function<Stretch, Polynomial> course, double sign) {
+    private static double largest(List<Stretch> stretches, UnaryOperator<Polynomial> course, double sign) {
         double largest = 0;
         for (Stretch stretch : stretches) {
-            Polynomial polynomial = course.apply(stretch);
+            Polynomial polynomial = course.apply(stretch.speed);
             for (double u : polynomial.extremalPoints(0, stretch.length)) {
                 largest = Math.max(largest, sign * polynomial.at(u));
             }
@@ -166,6 +165,6 @@ record NormalisedLaw(List<Stretch> stretches) {
             start += phase.length;
             speed = course.at(phase.length);
         }
-        return new NormalisedLaw(List.copyOf(stretches));
+        return of(stretches);
     }
 }

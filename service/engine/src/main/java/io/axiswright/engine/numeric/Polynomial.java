@@ -1,14 +1,14 @@
 package io.axiswright.engine.numeric;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /** A polynomial with real coefficients, lowest power first; immutable. */
 public final class Polynomial {
 
     /** The polynomial that is 0 everywhere. */
     public static final Polynomial ZERO = new Polynomial(0);
+
+    private static final double[] NONE = {};
 
     /** Enough steps for any root of odd multiplicity to settle. */
     private static final int MOST_STEPS = 200;
@@ -59,7 +59,9 @@ public final class Polynomial {
 
     /** The sum with a constant. */
     public Polynomial plus(double constant) {
-        return plus(of(constant));
+        double[] sum = coefficients.clone();
+        sum[0] += constant;
+        return new Polynomial(sum);
     }
 
     /** The difference from another polynomial. */
@@ -151,41 +153,57 @@ public final class Polynomial {
      * The points of the open interval (from, to) where the sign changes, ascending. Between neighbouring extrema a
      * polynomial is monotone, so each crossing is bracketed by those of the derivative and found to the last bit; touching zero without crossing is not reported.
      */
-    public List<Double> signChanges(double from, double to) {
+    public double[] signChanges(double from, double to) {
         if (degree() == 0 || plainlyKeepsSign(from, to)) {
-            return List.of();
+            return NONE;
         }
-        List<Double> crossings = new ArrayList<>();
+        double[] bounds = degree() == 1 ? new double[] {to} : derivative().signStretches(from, to);
+        double[] crossings = new double[bounds.length];
+        int count = 0;
         double left = from;
-        for (double right : bounds(to, derivative().signChanges(from, to))) {
+        for (double right : bounds) {
             double below = at(left);
             double above = at(right);
             if (below * above < 0) {
-                crossings.add(root(left, right, below));
+                crossings[count++] = root(left, right, below);
             } else if (above == 0 && right < to && below != 0 && at(Math.nextUp(right)) * below < 0) {
-                crossings.add(right);
+                crossings[count++] = right;
             }
             left = right;
         }
-        return crossings;
+        return Arrays.copyOf(crossings, count);
+    }
+
+    /** The ends of the stretches of (from, to] over which the sign is the same, ascending; the last is the end itself. */
+    public double[] signStretches(double from, double to) {
+        double[] changes = signChanges(from, to);
+        double[] ends = Arrays.copyOf(changes, changes.length + 1);
+        ends[changes.length] = to;
+        return ends;
     }
 
     /** The points where the value may be largest or smallest in [from, to]: both ends and every turning point inside. */
-    public List<Double> extremalPoints(double from, double to) {
+    public double[] extremalPoints(double from, double to) {
         if (degree() <= 1) {
-            return List.of(from, to);
+            return new double[] {from, to};
         }
-        List<Double> points = new ArrayList<>();
-        points.add(from);
-        points.addAll(derivative().signChanges(from, to));
-        points.add(to);
+        double[] turns = derivative().signChanges(from, to);
+        double[] points = new double[turns.length + 2];
+        points[0] = from;
+        System.arraycopy(turns, 0, points, 1, turns.length);
+        points[turns.length + 1] = to;
         return points;
     }
 
-    private static List<Double> bounds(double to, List<Double> inner) {
-        List<Double> all = new ArrayList<>(inner);
-        all.add(to);
-        return all;
+    /** The largest magnitude of the value in [from, to]. */
+    public double largestMagnitude(double from, double to) {
+        double largest = Math.max(Math.abs(at(from)), Math.abs(at(to)));
+        if (degree() > 1) {
+            for (double turn : derivative().signChanges(from, to)) {
+                largest = Math.max(largest, Math.abs(at(turn)));
+            }
+        }
+        return largest;
     }
 
     /** Newton's steps while they stay in the bracket, halving it where they do not, down to the last bit. */

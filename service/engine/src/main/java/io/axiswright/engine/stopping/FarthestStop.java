@@ -36,24 +36,28 @@ record FarthestStop(double instant, double angle, double bound) {
         @Override
         public double value(double instant, double beside) {
             SpeedCourse.Stretch stretch = course.at(beside);
-            return course.runOn(reaction, instant) + stopping.path(stretch.piece(), stretch.speed(instant));
+            double stop = stopping.path(stretch.piece(), stretch.speed(instant));
+            return reaction == 0 ? stop : stop + course.runOn(reaction, instant);
         }
 
         @Override
         public double bound(double from, double to, double atFrom, double atTo, double enough) {
-            double middle = (from + to) / 2;
-            SpeedCourse.Stretch stretch = course.at(middle);
+            SpeedCourse.Stretch stretch = course.at((from + to) / 2);
             double one = stretch.speed(from);
             double other = stretch.speed(to);
-            double now = Math.max(Math.abs(one), Math.abs(other));
-            double leastNow = Math.min(Math.abs(one), Math.abs(other));
-            double earlierFrom = course.speed(from - reaction, middle - reaction);
-            double earlierTo = course.speed(to - reaction, middle - reaction);
-            double gain = Math.max(0, now - Math.min(earlierFrom, earlierTo));
-            double loss = Math.max(0, Math.max(earlierFrom, earlierTo) - leastNow);
-            double runOn = Math.min(
+            double stop = stopping.bound(stretch.piece(), Math.min(one, other), Math.max(one, other));
+            return reaction == 0 ? stop : stop + runOn(from, to, Math.abs(one), Math.abs(other));
+        }
+
+        /** What is run on before any instant between two, by the speeds there, at the most. */
+        private double runOn(double from, double to, double one, double other) {
+            double before = (from + to) / 2 - reaction;
+            double earlierFrom = course.speed(from - reaction, before);
+            double earlierTo = course.speed(to - reaction, before);
+            double gain = Math.max(0, Math.max(one, other) - Math.min(earlierFrom, earlierTo));
+            double loss = Math.max(0, Math.max(earlierFrom, earlierTo) - Math.min(one, other));
+            return Math.min(
                     course.runOn(reaction, from) + gain * (to - from), course.runOn(reaction, to) + loss * (to - from));
-            return runOn + stopping.bound(stretch.piece(), Math.min(one, other), Math.max(one, other));
         }
     }
 }

@@ -15,12 +15,9 @@ record Freewheel(CoastLoad load, double direction, double brake) {
     /** A torque as a linear function of the shaft's acceleration and speed. */
     private record Linear(double acceleration, double speed, double constant) {
 
-        Linear times(double factor) {
-            return new Linear(factor * acceleration, factor * speed, factor * constant);
-        }
-
-        Linear plus(double inertia, double torque) {
-            return new Linear(acceleration + inertia, speed, constant + torque);
+        /** Passed on by an efficiency over a ratio, and what turns there added. */
+        Linear passed(double factor, double inertia, double torque) {
+            return new Linear(factor * acceleration + inertia, factor * speed, factor * constant + torque);
         }
 
         double at(double a, double w) {
@@ -43,10 +40,10 @@ record Freewheel(CoastLoad load, double direction, double brake) {
             CoastLoad.Link link = load.links().get(k);
             turns *= link.ratio();
             boolean driving = (mode >> k & 1) == 1;
-            torque = torque.times((driving ? 1 / link.driving() : Math.max(0, link.backDriving())) / link.ratio())
-                    .plus(link.inertia() * turns, direction * link.drag());
+            double factor = (driving ? 1 / link.driving() : Math.max(0, link.backDriving())) / link.ratio();
+            torque = torque.passed(factor, link.inertia() * turns, direction * link.drag());
         }
-        torques[links()] = torque.plus(load.motorInertia(), direction * brake);
+        torques[links()] = torque.passed(1, load.motorInertia(), direction * brake);
         return torques;
     }
 

@@ -5,6 +5,7 @@ import io.axiswright.engine.numeric.Polynomial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 
 /**
  * The speed of an axis over its endlessly repeated cycle, in stretches over which it is monotone and keeps its sign, and the
@@ -48,10 +49,11 @@ final class SpeedCourse {
         List<Stretch> stretches = new ArrayList<>();
         double before = 0;
         for (Coasting.Piece piece : coasting.pieces()) {
-            var cuts = new TreeSet<Double>(piece.speed().extremalPoints(0, piece.duration()));
-            cuts.addAll(piece.speed().signChanges(0, piece.duration()));
-            cuts.add(0.0);
-            cuts.add(piece.duration());
+            double[] cuts = DoubleStream.concat(
+                            DoubleStream.of(piece.speed().extremalPoints(0, piece.duration())),
+                            DoubleStream.of(piece.speed().signChanges(0, piece.duration())))
+                    .sorted()
+                    .toArray();
             Polynomial angle = piece.speed().antiderivative();
             double from = 0;
             for (double to : cuts) {

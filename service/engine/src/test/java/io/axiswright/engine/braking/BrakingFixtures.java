@@ -183,18 +183,11 @@ final class BrakingFixtures {
             Course.Piece piece = at((from + to) / 2);
             double a = from - piece.start();
             double b = to - piece.start();
-            double speed = most(piece.speed(), a, b);
-            double rate = most(piece.speed().derivative(), a, b);
-            double bend = most(piece.speed().derivative().derivative(), a, b);
+            double speed = piece.speed().largestMagnitude(a, b);
+            double rate = piece.speed().derivative().largestMagnitude(a, b);
+            double bend = piece.speed().derivative().derivative().largestMagnitude(a, b);
             double k = inertia / duration;
             return new StopRange(speed, rate, bend, k * speed, k * rate, k * bend, 0);
-        }
-
-        private static double most(Polynomial p, double from, double to) {
-            return p.extremalPoints(from, to).stream()
-                    .mapToDouble(t -> Math.abs(p.at(t)))
-                    .max()
-                    .orElse(0);
         }
 
         @Override
@@ -204,9 +197,9 @@ final class BrakingFixtures {
 
         List<StopCourse> stops() {
             return course.pieces().stream()
-                    .flatMap(p -> p.speed().extremalPoints(0, p.duration()).stream()
+                    .flatMap(p -> DoubleStream.of(p.speed().extremalPoints(0, p.duration()))
                             .filter(t -> p.speed().at(t) != 0)
-                            .map(t -> new StopCourse(
+                            .mapToObj(t -> new StopCourse(
                                     p.start() + t, stopFrom(p.speed().at(t)))))
                     .toList();
         }

@@ -59,7 +59,7 @@ class PolynomialTest {
             if (wellApart) {
                 assertThat(found).as("run %d", run).hasSize(5);
                 for (int k = 0; k < 5; k++) {
-                    assertThat(found.get(k)).as("run %d", run).isCloseTo(roots[k], within(1e-7));
+                    assertThat(found[k]).as("run %d", run).isCloseTo(roots[k], within(1e-7));
                 }
             }
         }
