@@ -168,7 +168,7 @@ final class ChopperSolution implements Curve {
             double third = rateBend * perRate * first * first / 6;
             double next = inside(time + first * (1 - second + 2 * second * second - third), low, high);
             double move = next - time;
-            if (Math.abs(move) <= CLOSE * (next - from) || high - low <= 2 * Math.ulp(high)) {
+            if (Math.abs(move) <= CLOSE * (next - from) || high - low <= LAST_BIT * high) {
                 burned += decay * move * (energy + move * (rate / 2 + move * rateSlope / 6));
                 energy = target;
                 now = next;

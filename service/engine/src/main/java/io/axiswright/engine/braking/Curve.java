@@ -3,6 +3,9 @@ package io.axiswright.engine.braking;
 /** A function of one variable that is monotone wherever a root of it is sought. */
 interface Curve {
 
+    /** Numbers nearer to each other than this share of them are as good as one. */
+    double LAST_BIT = 2 * Math.ulp(1.0);
+
     /** The value at x. */
     double value(double x);
 
@@ -32,7 +35,7 @@ interface Curve {
             if (!(next > low && next < high)) {
                 next = low + (high - low) / 2;
             }
-            if (Math.abs(next - x) <= 2 * Math.ulp(x) || next <= low || next >= high) {
+            if (Math.abs(next - x) <= LAST_BIT * Math.abs(x) || next <= low || next >= high) {
                 return next;
             }
             x = next;

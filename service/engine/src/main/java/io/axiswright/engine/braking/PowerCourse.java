@@ -34,10 +34,12 @@ record PowerCourse(List<Piece> pieces, double duration) {
     }
 
     private static PowerCourse of(Course course, double copper, double standby) {
-        List<Piece> pieces = course.pieces().stream()
-                .map(p -> new Piece(p.start(), p.end(), returned(p, copper, standby)))
-                .toList();
-        return new PowerCourse(pieces, course.duration());
+        Piece[] pieces = new Piece[course.pieces().size()];
+        for (int k = 0; k < pieces.length; k++) {
+            Course.Piece piece = course.pieces().get(k);
+            pieces[k] = new Piece(piece.start(), piece.end(), returned(piece, copper, standby));
+        }
+        return new PowerCourse(List.of(pieces), course.duration());
     }
 
     private static Polynomial returned(Course.Piece piece, double copper, double standby) {

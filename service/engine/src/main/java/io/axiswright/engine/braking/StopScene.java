@@ -127,6 +127,9 @@ final class StopScene {
     }
 
     private BusPower together(double instant, double beside) {
+        if (alone()) {
+            return BusPower.once(List.of(workedOut(stopping.getFirst(), instant, beside)));
+        }
         List<PowerCourse> all = new ArrayList<>(stopping.size() + 1);
         for (int axis = 0; axis < stopping.size(); axis++) {
             all.add(course(axis, instant, beside));
@@ -169,8 +172,16 @@ final class StopScene {
     }
 
     private double peak(int axis, double instant, double beside) {
+        if (alone()) {
+            return power(instant, beside).peak();
+        }
         return peaks.computeIfAbsent(
                 at(axis, instant, beside), at -> course(axis, instant, beside).peak());
+    }
+
+    /** Whether there is nothing to add up: most buses are of one axis. */
+    private boolean alone() {
+        return stopping.size() == 1 && others.isEmpty();
     }
 
     private PowerCourse course(int axis, double instant, double beside) {

@@ -10,6 +10,9 @@ public final class Polynomial {
 
     private static final double[] NONE = {};
 
+    /** Numbers nearer to each other than this share of them are neighbours. */
+    private static final double LAST_BIT = Math.ulp(1.0);
+
     /** Enough steps for any root of odd multiplicity to settle. */
     private static final int MOST_STEPS = 200;
 
@@ -230,7 +233,7 @@ public final class Polynomial {
             if (!(next > a && next < b)) {
                 next = (a + b) / 2;
             }
-            if (Math.abs(next - x) <= Math.ulp(x)) {
+            if (Math.abs(next - x) <= LAST_BIT * Math.abs(x)) {
                 return next;
             }
             x = next;
