@@ -36,15 +36,14 @@ class ProblemResponses implements GlobalOpenApiCustomizer, GlobalOperationCustom
 
     @Override
     public Operation customize(Operation operation, HandlerMethod handler) {
-        var statuses = new TreeSet<>(List.of(406, 500));
+        // a parameter that an operation does not have is refused everywhere
+        var statuses = new TreeSet<>(List.of(400, 406, 500));
         if (operation.getRequestBody() != null) {
-            statuses.addAll(List.of(400, 413, 415, 422));
+            statuses.addAll(List.of(413, 415, 422));
         }
-        if (operation.getParameters() != null && !operation.getParameters().isEmpty()) {
-            statuses.add(400);
-            if (operation.getParameters().stream().anyMatch(parameter -> "path".equals(parameter.getIn()))) {
-                statuses.add(404);
-            }
+        if (operation.getParameters() != null
+                && operation.getParameters().stream().anyMatch(parameter -> "path".equals(parameter.getIn()))) {
+            statuses.add(404);
         }
         Stream.of(
                         handler.getMethodAnnotation(Fails.class),

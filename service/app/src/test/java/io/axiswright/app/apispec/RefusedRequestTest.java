@@ -92,6 +92,46 @@ class RefusedRequestTest extends RefusalTest {
                 .body("errors.parameter", equalTo(List.of(parameter)));
     }
 
+    /** The message, the place and what would be accepted; a parameter left unread could send a revision to another branch. */
+    @ParameterizedTest
+    @CsvSource({
+        "/v1/projects?limt=5, limt, UNKNOWN, 'cursor, limit'",
+        "/v1/projects?limit=5&limit=6, limit, REPEATED, one",
+        "/v1/catalogues/demo/versions/1?draft=, draft, UNKNOWN, no query parameter",
+        "/v1/findings?page=2, page, UNKNOWN, no query parameter",
+        "/problems?page=2, page, UNKNOWN, no query parameter"
+    })
+    void parametersNobodyReads(String path, String parameter, String code, String accepted) {
+        problem(given().urlEncodingEnabled(false).get(path), 400, "INVALID_PARAMETER")
+                .body("errors.parameter", equalTo(List.of(parameter)))
+                .body("errors.code", equalTo(List.of(code)))
+                .body("errors.accepted", equalTo(List.of(accepted)));
+    }
+
+    @Test
+    void aBranchMisspelt() {
+        problem(
+                        given(sizing()).post("/v1/projects/" + UUID.randomUUID() + "/revisions?brunch=trial"),
+                        400,
+                        "INVALID_PARAMETER")
+                .body("errors.parameter", equalTo(List.of("brunch")))
+                .body("errors.accepted", equalTo(List.of("branch")));
+        problem(given(sizing()).post("/v1/sizing/system?layout=fast"), 400, "INVALID_PARAMETER");
+    }
+
+    @Test
+    void twoKeysForOneRequest() {
+        problem(
+                        given().contentType("application/json")
+                                .headers("Idempotency-Key", "one", "Idempotency-Key", "two")
+                                .body("{\"name\": \"Twice\"}")
+                                .post("/v1/projects"),
+                        400,
+                        "INVALID_PARAMETER")
+                .body("errors.header", equalTo(List.of("Idempotency-Key")))
+                .body("errors.code", equalTo(List.of("REPEATED")));
+    }
+
     @Test
     void formsAndMethodsThatAreNotServed() {
         problem(

@@ -2,10 +2,8 @@ package io.axiswright.engine.braking;
 
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.duty.Course;
-import io.axiswright.engine.duty.StopCourse;
 import io.axiswright.engine.duty.StopModel;
 import io.axiswright.engine.quantity.Bounds;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,8 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param stopZone id of its stop zone; none if absent
  * @param driveUnit its drive unit
  * @param course speed and torque of its motor shaft over one cycle; empty if it stands still
- * @param stops its controlled stops from the instants of the cycle that may be worst; empty if it has none
- * @param stopModel the same stops from any instant; absent if it has none
+ * @param stopModel its controlled stops from any instant; absent if it has none
  * @param throughTransformer whether a transformer gives its drive unit its rated voltage
  */
 public record BrakingAxis(
@@ -28,14 +25,8 @@ public record BrakingAxis(
         @Nullable String stopZone,
         DriveUnit driveUnit,
         Course course,
-        List<StopCourse> stops,
         @Nullable StopModel stopModel,
         boolean throughTransformer) {
-
-    /** Keeps the stops from being changed. */
-    public BrakingAxis {
-        stops = List.copyOf(stops);
-    }
 
     /** An axis fed straight from the mains. */
     public BrakingAxis(
@@ -45,9 +36,8 @@ public record BrakingAxis(
             @Nullable String stopZone,
             DriveUnit driveUnit,
             Course course,
-            List<StopCourse> stops,
             @Nullable StopModel stopModel) {
-        this(index, id, busGroup, stopZone, driveUnit, course, stops, stopModel, false);
+        this(index, id, busGroup, stopZone, driveUnit, course, stopModel, false);
     }
 
     /** JSON Pointer to the axis in the design. */

@@ -30,9 +30,7 @@ import org.jspecify.annotations.Nullable;
  *     the cycles of all axes that ask have more than 4000 pieces of motion together
  * @param reversing whether the torque changes its sign over the cycle
  * @param course speed and torque of the motor over the cycle
- * @param stops the controlled stops of its stop zone from every instant that can be the worst; empty for an axis without
- *     stop zone or whose zone stops by category 0
- * @param stopModel the same stops from any instant; absent for such an axis
+ * @param stopModel the controlled stops of its stop zone from any instant; absent for an axis without stop zone
  * @param coasting the axis as it would move without torque from any instant of its cycle
  */
 public record AxisDuty(
@@ -54,7 +52,6 @@ public record AxisDuty(
         @Nullable Reserves reserves,
         boolean reversing,
         @JsonIgnore Course course,
-        @JsonIgnore List<StopCourse> stops,
         @JsonIgnore @Nullable StopModel stopModel,
         @JsonIgnore Coasting coasting) {
 
@@ -62,6 +59,5 @@ public record AxisDuty(
     public AxisDuty {
         limits = List.copyOf(limits);
         candidates = List.copyOf(candidates);
-        stops = List.copyOf(stops);
     }
 }

@@ -3,6 +3,7 @@ package io.axiswright.engine.duty;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.catalogue.VentilationKit;
+import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Inertia;
@@ -55,20 +56,25 @@ final class BestUnit {
     }
 
     /** The controlled stop that uses most of the intermittent curve at low line; none if it makes no stop. */
-    static @Nullable LimitUse hardestStop(Choice.Judged best, List<StopCourse> stops) {
-        LimitUse hardest = null;
-        for (StopCourse stop : stops) {
-            Envelope worst = Envelope.worst(stop.course(), best.trial().offer().intermittent());
-            if (hardest == null || worst.use() > hardest.use()) {
-                hardest = new LimitUse(
-                        DutyLimit.INTERMITTENT,
-                        new Torque(worst.torque()),
-                        new Torque(worst.available()),
-                        worst.use(),
-                        new Time(stop.instant()));
-            }
+    static @Nullable LimitUse hardestStop(
+            Choice.Judged best, AxisLoad load, double peakSpeed, @Nullable StopZone zone) {
+        TorqueCurve curve = best.trial().offer().intermittent();
+        HardestStop hardest = HardestStop.of(
+                load,
+                peakSpeed,
+                best.trial().inertia(),
+                zone,
+                stop -> Envelope.worst(stop, curve).use());
+        if (hardest.size() == 0) {
+            return null;
         }
-        return hardest;
+        Envelope worst = Envelope.worst(hardest.course(), curve);
+        return new LimitUse(
+                DutyLimit.INTERMITTENT,
+                new Torque(worst.torque()),
+                new Torque(worst.available()),
+                worst.use(),
+                new Time(hardest.instant()));
     }
 
     /** Each limit and how much of it is used; the brake's only where one is asked for, those of a gear unit only where one is used. */

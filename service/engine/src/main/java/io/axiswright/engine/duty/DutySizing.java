@@ -92,7 +92,6 @@ public final class DutySizing {
         Course course = load.course(inertia);
         CourseFigures figures = new CourseFigures(course);
         StopZone zone = way.zone();
-        List<StopCourse> stops = zone == null ? List.of() : Stops.of(load, sums.peakSpeed(), inertia, zone);
         return new AxisDuty(
                 axis.id(),
                 best == null ? null : best.candidate().driveUnit(),
@@ -110,12 +109,11 @@ public final class DutySizing {
                 choice.feasible(),
                 choice.rejected(),
                 choice.listed(),
-                best == null ? null : BestUnit.hardestStop(best, stops),
+                best == null ? null : BestUnit.hardestStop(best, load, sums.peakSpeed(), zone),
                 best == null || best.candidate().feasible() ? null : LongerMoves.factor(axis, best, brakes),
                 reserves,
                 figures.reversing(),
                 course,
-                stops,
                 zone == null
                         ? null
                         : new EvenStops(load, inertia, zone.decelerationTime().si()),

@@ -3,6 +3,7 @@ package io.axiswright.engine.duty;
 import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.numeric.WorstInstant;
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -15,10 +16,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param size the measure
  * @param instant when in the cycle the stop begins, s
+ * @param course the stop
  */
-record HardestStop(double size, double instant) {
+record HardestStop(double size, double instant, Course course) {
 
-    private static final HardestStop NONE = new HardestStop(0, 0);
+    private static final HardestStop NONE = new HardestStop(0, 0, new Course(List.of()));
 
     private static final WorstInstant.Tolerance TOLERANCE = new WorstInstant.Tolerance(1e-3, 0);
     private static final int MOST_INSTANTS = 400;
@@ -52,7 +54,7 @@ record HardestStop(double size, double instant) {
         for (StopCourse stop : Stops.of(load, peakSpeed, inertia, zone)) {
             double size = measure.applyAsDouble(stop.course());
             if (size > hardest.size()) {
-                hardest = new HardestStop(size, stop.instant());
+                hardest = new HardestStop(size, stop.instant(), stop.course());
             }
         }
         return hardest;
@@ -60,7 +62,8 @@ record HardestStop(double size, double instant) {
 
     private static HardestStop refined(EvenStops stops, ToDoubleFunction<Course> measure) {
         WorstInstant worst = WorstInstant.of(new Sampled(stops, measure), stops.cuts(), TOLERANCE, MOST_INSTANTS);
-        return new HardestStop(Math.max(0, worst.value()), worst.instant());
+        return new HardestStop(
+                Math.max(0, worst.value()), worst.instant(), stops.from(worst.instant(), worst.beside()));
     }
 
     private record Sampled(EvenStops stops, ToDoubleFunction<Course> measure) implements WorstInstant.Objective {

@@ -32,7 +32,6 @@ final class BrakingParts {
                         axis.stopZone(),
                         unit,
                         axisDuty.course(),
-                        axisDuty.stops(),
                         axisDuty.stopModel(),
                         installation != null && installation.throughTransformer(axis)));
             }

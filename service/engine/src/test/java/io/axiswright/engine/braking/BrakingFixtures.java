@@ -9,7 +9,6 @@ import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.design.SupplySystem;
 import io.axiswright.engine.duty.Course;
-import io.axiswright.engine.duty.StopCourse;
 import io.axiswright.engine.duty.StopModel;
 import io.axiswright.engine.duty.StopRange;
 import io.axiswright.engine.numeric.Polynomial;
@@ -194,15 +193,6 @@ final class BrakingFixtures {
         public StopModel within(double time) {
             return new EvenStops(course, inertia, time);
         }
-
-        List<StopCourse> stops() {
-            return course.pieces().stream()
-                    .flatMap(p -> DoubleStream.of(p.speed().extremalPoints(0, p.duration()))
-                            .filter(t -> p.speed().at(t) != 0)
-                            .mapToObj(t -> new StopCourse(
-                                    p.start() + t, stopFrom(p.speed().at(t)))))
-                    .toList();
-        }
     }
 
     /** One even stop. */
@@ -212,7 +202,7 @@ final class BrakingFixtures {
 
     /** An axis without stop zone. */
     static BrakingAxis axis(int index, @Nullable String group, DriveUnit unit, Course course) {
-        return new BrakingAxis(index, "axis" + index, group, null, unit, course, List.of(), null);
+        return new BrakingAxis(index, "axis" + index, group, null, unit, course, null);
     }
 
     /** An axis that stops with the zone named. */
@@ -225,7 +215,7 @@ final class BrakingFixtures {
             double inertia,
             double time) {
         var stops = new EvenStops(course, inertia, time);
-        return new BrakingAxis(index, "axis" + index, group, zone, unit, course, stops.stops(), stops);
+        return new BrakingAxis(index, "axis" + index, group, zone, unit, course, stops);
     }
 
     static BrakingRequest request(List<BrakingAxis> axes, BrakingUnit... units) {

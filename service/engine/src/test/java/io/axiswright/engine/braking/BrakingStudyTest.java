@@ -310,7 +310,7 @@ class BrakingStudyTest {
     void allZonesAtOnceStopOnOneBus() {
         var back = new StopZone("back", StopCategory.CATEGORY_2, new Time(0.1), new Time(0.2), null);
         BrakingAxis one = heavy(0, "bus");
-        BrakingAxis two = new BrakingAxis(1, "axis1", "bus", "back", UNIT, one.course(), one.stops(), one.stopModel());
+        BrakingAxis two = new BrakingAxis(1, "axis1", "bus", "back", UNIT, one.course(), one.stopModel());
         var request = new BrakingRequest(
                 BrakingFixtures.MAINS,
                 BrakingFixtures.AMBIENT,
@@ -352,8 +352,7 @@ class BrakingStudyTest {
     @Test
     void anUncontrolledStopReturnsNothing() {
         var zone = new StopZone("front", StopCategory.CATEGORY_0, new Time(0.05), new Time(0.2), null);
-        BrakingAxis axis =
-                new BrakingAxis(0, "x", null, "front", UNIT, shuttle(0.001, 150, 0.1, 0.3, 0.5), List.of(), null);
+        BrakingAxis axis = new BrakingAxis(0, "x", null, "front", UNIT, shuttle(0.001, 150, 0.1, 0.3, 0.5), null);
         BrakingResult result = new BrakingStudy()
                 .study(new BrakingRequest(
                         BrakingFixtures.MAINS, BrakingFixtures.AMBIENT, List.of(axis), List.of(zone), List.of()));
@@ -362,7 +361,7 @@ class BrakingStudyTest {
 
     @Test
     void inputWithoutMeaningIsRefusedWithEveryFault() {
-        BrakingAxis lost = new BrakingAxis(0, "x", null, "nowhere", UNIT, new Course(List.of()), List.of(), null);
+        BrakingAxis lost = new BrakingAxis(0, "x", null, "nowhere", UNIT, new Course(List.of()), null);
         var request = new BrakingRequest(
                 BrakingFixtures.MAINS,
                 BrakingFixtures.AMBIENT,

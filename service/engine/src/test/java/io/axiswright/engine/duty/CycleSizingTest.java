@@ -199,10 +199,12 @@ class CycleSizingTest {
         AxisDuty duty = Fixtures.size(axis, unit);
         LimitUse hardest = Objects.requireNonNull(duty.hardestStop());
         double most = 0;
-        for (StopCourse stop : duty.stops()) {
-            for (Course.Piece piece : stop.course().pieces()) {
-                for (int k = 0; k <= 10_000; k++) {
-                    double t = piece.duration() * k / 10_000;
+        StopModel stops = Objects.requireNonNull(duty.stopModel());
+        for (int start = 0; start < 400; start++) {
+            double instant = 2 * (start + 0.5) / 400;
+            for (Course.Piece piece : stops.from(instant, instant).pieces()) {
+                for (int k = 0; k <= 1000; k++) {
+                    double t = piece.duration() * k / 1000;
                     // straight from 15 N·m to 252 rad/s, on to 4.5 N·m at 360 rad/s, at 10 % low line
                     double speed = Math.abs(piece.speed().at(t));
                     double curve = speed <= 252 ? 15 : speed <= 360 ? 15 - 10.5 * (speed - 252) / 108 : 0;

@@ -139,7 +139,7 @@ class UnevenStopsTest {
         }
     }
 
-    /** The hardest stop of a crank, held against the curve of its unit speed by speed, is that of dense sampling. */
+    /** The hardest stop of a crank, held against the curve of its unit speed by speed, over a thousand instants of its cycle. */
     @Test
     void theHardestStopIsTheWorstOfAllPlaces() {
         Axis axis = Fixtures.inZone(axis(
@@ -151,23 +151,25 @@ class UnevenStopsTest {
                 dwell(0.3)));
         AxisDuty duty = Fixtures.size(axis, Fixtures.unit("u", "F", 9, 12, 1e-4, 60, 1));
         LimitUse hardest = java.util.Objects.requireNonNull(duty.hardestStop());
+        StopModel stops = java.util.Objects.requireNonNull(duty.stopModel());
         double most = 0;
         double at = 0;
-        for (StopCourse stop : duty.stops()) {
-            for (Course.Piece piece : stop.course().pieces()) {
-                for (int k = 0; k <= 2000; k++) {
-                    double t = piece.duration() * k / 2000;
+        for (int start = 0; start < 1000; start++) {
+            double instant = 2 * (start + 0.5) / 1000;
+            for (Course.Piece piece : stops.from(instant, instant).pieces()) {
+                for (int k = 0; k <= 200; k++) {
+                    double t = piece.duration() * k / 200;
                     // straight from 27 N·m to 7.56 rad/s, on to 8.1 N·m at 10.8 rad/s, at 10 % low line
                     double speed = Math.abs(piece.speed().at(t));
                     double curve = speed <= 7.56 ? 27 : speed <= 10.8 ? 27 - 18.9 * (speed - 7.56) / 3.24 : 0;
                     double use = Math.min(1000, Math.abs(piece.torque().at(t)) / curve);
-                    at = use > most ? stop.instant() : at;
+                    at = use > most ? instant : at;
                     most = Math.max(most, use);
                 }
             }
         }
-        assertThat(hardest.use()).isCloseTo(most, within(1e-5 * most));
-        assertThat(java.util.Objects.requireNonNull(hardest.instant()).si()).isCloseTo(at, within(1e-9));
+        assertThat(hardest.use()).isCloseTo(most, within(1e-3 * most));
+        assertThat(java.util.Objects.requireNonNull(hardest.instant()).si()).isCloseTo(at, within(0.02));
     }
 
     /** Where the slider has least leverage the crank carries least; over a turn the largest of both is found. */
