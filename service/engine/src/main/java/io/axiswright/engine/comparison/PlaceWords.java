@@ -31,6 +31,9 @@ final class PlaceWords {
 
     private static final Pattern HUMP = Pattern.compile("(?<=[a-z])(?=[A-Z])");
 
+    /** The ends of plurals that take two letters: losses, branches, boxes. */
+    private static final Pattern SIBILANT = Pattern.compile("(ss|sh|ch|x)es$");
+
     private PlaceWords() {}
 
     /** A place, innermost first. */
@@ -57,6 +60,9 @@ final class PlaceWords {
     private static String singular(String plural) {
         if (plural.endsWith("ies")) {
             return plural.substring(0, plural.length() - 3) + "y";
+        }
+        if (SIBILANT.matcher(plural).find()) {
+            return plural.substring(0, plural.length() - 2);
         }
         return plural.endsWith("s") ? plural.substring(0, plural.length() - 1) : plural;
     }

@@ -19,6 +19,7 @@ class PlaceWordsTest {
         "braking groups #gantry cases #0 peakVoltage, peak voltage of case 0 of DC bus gantry",
         "controlPower supplies #control-supply-1 item, item of control supply control-supply-1",
         "billOfMaterials required total, total of required of bill of materials",
+        "stopping powerLosses #lift provenDistance, proven distance of power loss lift",
         "topology bound, bound",
         "codeBasis, code basis"
     })
