@@ -7,6 +7,10 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +21,8 @@ final class Components {
 
     /** Components that name an element among its siblings, best first. */
     private static final List<String> KEYS = List.of("id", "axis", "circuit", "node", "item", "name", "symbol");
+
+    private static final String ZONE = "zone";
 
     private static final ClassValue<Components> KNOWN = new ClassValue<>() {
         @Override
@@ -30,6 +36,7 @@ final class Components {
     private final List<Method> accessors;
     private final Constructor<?> constructor;
     private final int[] keys;
+    private final int[] words;
 
     private Components(Class<?> type) {
         RecordComponent[] components = type.getRecordComponents();
@@ -42,6 +49,10 @@ final class Components {
         keys = KEYS.stream()
                 .mapToInt(names::indexOf)
                 .filter(place -> place >= 0 && components[place].getType() == String.class)
+                .toArray();
+        words = IntStream.range(0, components.length)
+                .filter(place -> components[place].getType().isEnum()
+                        || components[place].getType() == String.class && ZONE.equals(names.get(place)))
                 .toArray();
         try {
             constructor = type.getDeclaredConstructor(
@@ -100,7 +111,7 @@ final class Components {
         }
     }
 
-    /** What names the record among its siblings; null if nothing does. */
+    /** What names the record among its siblings: its id, or the words that say of what kind it is; null if nothing does. */
     @Nullable
     String key(Object owner) {
         for (int place : keys) {
@@ -108,6 +119,17 @@ final class Components {
                 return text;
             }
         }
-        return null;
+        return kind(owner);
+    }
+
+    private @Nullable String kind(Object owner) {
+        String kind = Arrays.stream(words)
+                .mapToObj(place -> get(owner, place))
+                .filter(Objects::nonNull)
+                .map(word -> word instanceof Enum<?> name
+                        ? name.name().toLowerCase(Locale.ROOT).replace('_', '-')
+                        : word.toString())
+                .collect(Collectors.joining("-"));
+        return kind.isEmpty() ? null : kind;
     }
 }

@@ -34,6 +34,9 @@ final class PlaceWords {
     /** The ends of plurals that take two letters: losses, branches, boxes. */
     private static final Pattern SIBILANT = Pattern.compile("(ss|sh|ch|x)es$");
 
+    /** What the names of instants end with: peakTorqueAt. */
+    private static final String AT = "At";
+
     private PlaceWords() {}
 
     /** A place, innermost first. */
@@ -54,6 +57,9 @@ final class PlaceWords {
 
     /** The name of a member in words: "peak torque"; what holds a blank is words already. */
     private static String words(String name) {
+        if (name.endsWith(AT)) {
+            return "instant of " + words(name.substring(0, name.length() - AT.length()));
+        }
         return name.contains(" ") ? name : HUMP.matcher(name).replaceAll(" ").toLowerCase(Locale.ROOT);
     }
 

@@ -6,8 +6,10 @@ import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -36,17 +38,24 @@ final class Telling {
         if (parts.isEmpty()) {
             return changes.size() > 1 ? ", which no single change brings or undoes" : "";
         }
-        return ", because " + parts.stream().map(part -> reason(part, changes)).collect(Collectors.joining(" and "));
+        Map<Role, List<Part>> byRole =
+                parts.stream().collect(Collectors.groupingBy(Part::role, LinkedHashMap::new, Collectors.toList()));
+        return ", because "
+                + byRole.entrySet().stream()
+                        .map(entry -> entry.getValue().stream()
+                                        .map(part -> what(changes.get(part.change())))
+                                        .collect(Collectors.joining(" and "))
+                                + role(entry.getKey(), entry.getValue().size() > 1))
+                        .collect(Collectors.joining(", and "));
     }
 
-    private static String reason(Part part, List<Difference> changes) {
-        return what(changes.get(part.change()))
-                + switch (part.role()) {
-                    case NECESSARY_AND_SUFFICIENT -> " (this alone does it)";
-                    case NECESSARY -> " (needed, but not enough by itself)";
-                    case SUFFICIENT -> " (enough by itself, but not the only reason)";
-                    case CONTRIBUTING -> " (it has a part in it)";
-                };
+    private static String role(Role role, boolean several) {
+        return switch (role) {
+            case NECESSARY_AND_SUFFICIENT -> " (this alone does it)";
+            case NECESSARY -> several ? " (each needed, none enough by itself)" : " (needed, but not enough by itself)";
+            case SUFFICIENT -> several ? " (each enough by itself)" : " (enough by itself, but not the only reason)";
+            case CONTRIBUTING -> several ? " (each has a part in it)" : " (it has a part in it)";
+        };
     }
 
     private static String what(Difference change) {

@@ -20,6 +20,8 @@ class PlaceWordsTest {
         "controlPower supplies #control-supply-1 item, item of control supply control-supply-1",
         "billOfMaterials required total, total of required of bill of materials",
         "stopping powerLosses #lift provenDistance, proven distance of power loss lift",
+        "duty axes #lift figures peakTorqueAt, instant of peak torque of axis lift",
+        "duty axes #lift limits #continuous use, use of limit continuous of axis lift",
         "topology bound, bound",
         "codeBasis, code basis"
     })
