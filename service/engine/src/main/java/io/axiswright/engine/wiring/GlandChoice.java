@@ -89,12 +89,7 @@ final class GlandChoice {
     }
 
     private void withoutGland(CableRun run) {
-        double largest = request.glands().stream()
-                .mapToDouble(g -> g.clampsUpTo().si())
-                .max()
-                .orElse(0);
-        tell(FindingCode.BILL_GLAND_NONE.at(
-                run.item(), glandList(), "completeness", run.outerDiameter(), new Length(largest)));
+        tell(FindingCode.BILL_GLAND_NONE.at(run.item(), glandList(), "completeness", run.outerDiameter(), null));
     }
 
     private String glandList() {
