@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param startAngle angle of the crank when the cycle begins
  * @param efficiency efficiency when the motor drives
  * @param backDrivingEfficiency efficiency when the load drives; 2 − 1/efficiency if absent; 0 or below: self-locking
- * @param friction guide friction of the slider under its weight, not under the side thrust of the rod; none if absent
+ * @param friction guide friction of the slider under its weight, not under the side thrust of the rod, which the
+ *     answer states beside it; none if absent
  * @param offset how far the shaft stands off the slider's line; positive if the crank pin is on the line's side of the shaft at
  *     a quarter turn. The rod must be longer than radius and offset together; in line if absent
  * @param rodMass mass of the connecting rod, which counts as two masses at its pins that keep its centre of gravity: what that

@@ -10,8 +10,9 @@ import org.jspecify.annotations.Nullable;
  * What demands the stop of a zone when somebody comes near, and so has to be far enough away.
  *
  * <p>By the edition of 2010 all is known of every kind, and neither reachingDistance nor supplement exists. By that of 2024 the
- * reaching distance is known of a parallel field and of a two-hand control, the approach speed of a parallel field and of a
- * light curtain; the others have to be stated, from the standard itself.
+ * reaching distance is known of a parallel field, of a two-hand control and of an interlocked guard, whose opening has it; the
+ * approach speed of a parallel field, of a light curtain and of an interlocked guard; the others have to be stated, from the
+ * standard itself.
  *
  * @param id the caller's own name for it, unique in its zone
  * @param standard the edition by which its distance is worked out

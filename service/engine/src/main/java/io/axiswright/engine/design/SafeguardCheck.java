@@ -60,12 +60,12 @@ public final class SafeguardCheck {
 
     private void edition2024(Safeguard safeguard, String at) {
         boolean reachKnown = switch (safeguard.detection()) {
-            case ParallelField _, TwoHandControl _ -> true;
-            case LightCurtain _, BeamGrid _, PressureMat _, InterlockedGuard _ -> false;
+            case ParallelField _, TwoHandControl _, InterlockedGuard _ -> true;
+            case LightCurtain _, BeamGrid _, PressureMat _ -> false;
         };
         boolean speedKnown = switch (safeguard.detection()) {
-            case ParallelField _, LightCurtain _ -> true;
-            case TwoHandControl _, BeamGrid _, PressureMat _, InterlockedGuard _ -> false;
+            case ParallelField _, LightCurtain _, InterlockedGuard _ -> true;
+            case TwoHandControl _, BeamGrid _, PressureMat _ -> false;
         };
         if (!reachKnown) {
             present(safeguard.reachingDistance(), at + "/reachingDistance", "reaching distance D_DS");

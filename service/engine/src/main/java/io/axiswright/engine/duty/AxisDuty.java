@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param unit what the duty does to the drive unit; absent without one
  * @param shaft the radial force on the shaft of the drive unit and the life of its bearing; absent without a drive unit, and
  *     where nothing pulls at the shaft or a gear or a coupling stands between
+ * @param sideThrust how hard the connecting rod of a crank presses its slider against the guide; absent for all other mechanisms,
+ *     for a crank without rod, and where a segment states the torque itself
  * @param limits each limit and how much of it is used; empty without a drive unit
  * @param feasibleCandidates how many candidates hold
  * @param rejectedCandidates how many do not
@@ -43,6 +45,7 @@ public record AxisDuty(
         DutyFigures figures,
         @Nullable UnitFigures unit,
         @Nullable ShaftFigures shaft,
+        @Nullable SideThrust sideThrust,
         List<LimitUse> limits,
         int feasibleCandidates,
         int rejectedCandidates,

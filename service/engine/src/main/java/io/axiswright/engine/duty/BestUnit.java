@@ -59,12 +59,7 @@ final class BestUnit {
     static @Nullable LimitUse hardestStop(
             Choice.Judged best, AxisLoad load, double peakSpeed, @Nullable StopZone zone) {
         TorqueCurve curve = best.trial().offer().intermittent();
-        HardestStop hardest = HardestStop.of(
-                load,
-                peakSpeed,
-                best.trial().inertia(),
-                zone,
-                stop -> Envelope.worst(stop, curve).use());
+        HardestStop hardest = HardestStop.of(load, peakSpeed, best.trial().inertia(), zone, new StopMeasure(curve));
         if (hardest.size() == 0) {
             return null;
         }

@@ -1,5 +1,6 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.numeric.Enclosure;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,6 +44,19 @@ record CrankEffort(
     }
 
     @Override
+    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+        CrankSlide slide = CrankSlide.of(radius, rod, offset, position);
+        Enclosure way = slide.way();
+        Enclosure inertial = way.times(acceleration)
+                .plus(slide.bend().times(speed.squared()))
+                .times(mass);
+        Enclosure resisting = way.times(speed).times(viscous).plus(gravity + process);
+        Enclosure torque =
+                way.times(inertial.plus(resisting)).plus(way.magnitude().times(coulomb * direction));
+        return new ShaftRange(speed, acceleration, torque);
+    }
+
+    @Override
     public double lever(double position) {
         return way(position);
     }
@@ -69,9 +83,25 @@ record CrankEffort(
         return Math.abs(gravity) > EvenEffort.LEAST_SLOPE * Mechanics.FREE_FALL * mass;
     }
 
-    @Override
-    public long place(double position) {
-        return Turns.place(position);
+    /** Force across the slider's line that a rod presses the slider with against its guide, N. */
+    double thrust(CrankState state, double time) {
+        double sine = rodSine(state.angle().at(time));
+        return sliderForce(state, time) * sine / Math.sqrt(1 - sine * sine);
+    }
+
+    /** Force along the slider's line that the crank must give it, N; where it turns back, friction is that of the piece. */
+    double sliderForce(CrankState state, double time) {
+        double angle = state.angle().at(time);
+        double w = state.speed().at(time);
+        double way = way(angle);
+        double inertial = mass * (way * state.acceleration().at(time) + bend(angle) * w * w);
+        double rubbing = coulomb * state.direction() * Math.signum(way(state.middle()));
+        return inertial + gravity + process + viscous * way * w + rubbing;
+    }
+
+    /** Sine of the angle between rod and slider's line. */
+    double rodSine(double angle) {
+        return (radius * Math.sin(angle) - offset) / rod;
     }
 
     /**

@@ -1,5 +1,6 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.numeric.Enclosure;
 import io.axiswright.engine.numeric.Polynomial;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,9 +16,6 @@ import java.util.List;
  */
 record CustomEffort(TableCurve torque, TableCurve inertia, double payload, double coulomb, double process)
         implements LoadEffort {
-
-    /** Stops are told apart by this many places in the table. */
-    private static final int PLACES = 24;
 
     @Override
     public List<ShaftPiece> moving(LoadMotion motion) {
@@ -37,6 +35,17 @@ record CustomEffort(TableCurve torque, TableCurve inertia, double payload, doubl
     @Override
     public List<ShaftPiece> levers(LoadMotion motion) {
         return List.of(ShaftPiece.of(motion, 1, Polynomial.of(1)));
+    }
+
+    @Override
+    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+        Enclosure felt = inertia.value(position)
+                .plus(payload)
+                .times(acceleration)
+                .plus(inertia.slope(position).times(speed.squared()).times(0.5))
+                .plus(torque.value(position))
+                .plus(process + direction * coulomb);
+        return new ShaftRange(speed, acceleration, felt);
     }
 
     @Override
@@ -76,11 +85,6 @@ record CustomEffort(TableCurve torque, TableCurve inertia, double payload, doubl
             }
         }
         return false;
-    }
-
-    @Override
-    public long place(double position) {
-        return Math.round((position - torque.x()[0]) / torque.period() * PLACES);
     }
 
     /** Both curves are largest at points of the table or at the ends. */

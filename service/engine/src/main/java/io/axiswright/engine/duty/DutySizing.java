@@ -55,6 +55,9 @@ public final class DutySizing {
             MechanismReport report = MechanismReport.of(axis, "/design/axes/" + k, load);
             findings.addAll(report.findings());
             derivations.addAll(report.derivations());
+            if (duty.sideThrust() != null) {
+                derivations.add(duty.sideThrust().derivation(axis.id()));
+            }
             if (choice.best() != null && duty.unit() != null) {
                 MechanismReport shaft = ShaftChecks.report(
                         axis,
@@ -105,6 +108,7 @@ public final class DutySizing {
                         ? null
                         : ShaftFigures.of(
                                 way.geared(axis), load, best.trial().offer().unit()),
+                SideThrust.of(axis, load),
                 best == null ? List.of() : BestUnit.limits(best, sums),
                 choice.feasible(),
                 choice.rejected(),

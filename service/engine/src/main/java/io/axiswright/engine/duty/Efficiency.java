@@ -1,6 +1,7 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.ScrewThread;
+import io.axiswright.engine.numeric.Enclosure;
 import io.axiswright.engine.numeric.Polynomial;
 import org.jspecify.annotations.Nullable;
 
@@ -49,6 +50,11 @@ record Efficiency(double driving, double backDriving) {
     /** The torque wanted on the motor's side of the element for a torque wanted on the load's side, ratio left out. */
     Polynomial passed(Polynomial torque, boolean motorDrives) {
         return torque.times(motorDrives ? 1 / driving : backDriving);
+    }
+
+    /** The same over a range of torques, for a direction of motion. */
+    Enclosure passed(Enclosure torque, double direction) {
+        return direction < 0 ? torque.bent(1 / driving, backDriving) : torque.bent(backDriving, 1 / driving);
     }
 
     /**

@@ -1,5 +1,6 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.numeric.Enclosure;
 import io.axiswright.engine.numeric.Polynomial;
 import java.util.List;
 
@@ -39,6 +40,16 @@ record EvenEffort(
     }
 
     @Override
+    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+        Enclosure effort = acceleration
+                .times(mass)
+                .plus(speed.times(viscous))
+                .plus(position.times(rise))
+                .plus(gravity + process + direction * coulomb);
+        return new ShaftRange(speed.times(1 / travel), acceleration.times(1 / travel), effort.times(travel));
+    }
+
+    @Override
     public double lever(double position) {
         return travel;
     }
@@ -66,11 +77,6 @@ record EvenEffort(
     @Override
     public boolean uneven() {
         return false;
-    }
-
-    @Override
-    public long place(double position) {
-        return rise == 0 ? 0 : Double.doubleToLongBits(position);
     }
 
     private double largestHolding(double position) {

@@ -27,19 +27,11 @@ record GearOutput(double peak, double rms, double stop, double stopInstant) {
         AxisLoad load = AxisLoad.of(axis.with(axis.drive().withoutBrake()), change);
         double inertia = load.drivetrain().gearInertia();
         LoadSums sums = LoadSums.of(load.pieces(), load.period());
-        HardestStop stop = HardestStop.of(load, sums.peakSpeed(), inertia, zone, GearOutput::highest);
+        HardestStop stop = HardestStop.of(load, sums.peakSpeed(), inertia, zone, StopMeasure.TORQUE);
         return new GearOutput(
-                Math.max(load.holdingTorque(), highest(load.course(inertia))),
+                Math.max(load.holdingTorque(), StopMeasure.highest(load.course(inertia))),
                 sums.rmsTorque(inertia),
                 stop.size(),
                 stop.instant());
-    }
-
-    private static double highest(Course course) {
-        double highest = 0;
-        for (Course.Piece piece : course.pieces()) {
-            highest = Math.max(highest, piece.torque().largestMagnitude(0, piece.duration()));
-        }
-        return highest;
     }
 }

@@ -1,5 +1,6 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.numeric.Enclosure;
 import java.util.List;
 
 /**
@@ -20,6 +21,16 @@ interface LoadEffort {
     double lever(double position);
 
     /**
+     * The same torque over a whole range of motions at once, as a search needs it that must not miss any.
+     *
+     * @param position position of the load, m or rad
+     * @param speed its speed, m/s or rad/s
+     * @param acceleration its acceleration, m/s² or rad/s²
+     * @param direction sign of the speed
+     */
+    ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction);
+
+    /**
      * The torque that keeps the load at rest at a position, N·m. Friction would help but wears, dries and shakes loose: it is
      * not counted on.
      */
@@ -38,7 +49,4 @@ interface LoadEffort {
     default boolean uneven() {
         return true;
     }
-
-    /** Positions of the same number feel alike to a stop that begins there; 0 everywhere if the position does not matter. */
-    long place(double position);
 }

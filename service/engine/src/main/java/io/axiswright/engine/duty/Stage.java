@@ -1,5 +1,6 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.numeric.Enclosure;
 import io.axiswright.engine.numeric.Polynomial;
 
 /**
@@ -23,6 +24,15 @@ record Stage(double ratio, Efficiency efficiency, double inertia, double drag) {
     Polynomial passed(Polynomial torque, boolean motorDrives, Polynomial acceleration, double direction) {
         return efficiency
                 .passed(torque, motorDrives)
+                .times(1 / ratio)
+                .plus(acceleration.times(inertia))
+                .plus(direction * drag);
+    }
+
+    /** The torque wanted at its input over a range of motions; the efficiency goes with the sign of each torque. */
+    Enclosure passed(Enclosure torque, Enclosure acceleration, double direction) {
+        return efficiency
+                .passed(torque, direction)
                 .times(1 / ratio)
                 .plus(acceleration.times(inertia))
                 .plus(direction * drag);

@@ -17,17 +17,15 @@ final class Stops {
 
     private Stops() {}
 
-    /** The same where the position matters: there, whole places are told apart, not instants. */
-    private static final double RESOLUTION_OF_PLACES = 0.01;
-
     /** Where a stop starts; all else about it is the same on one axis. */
-    private record Start(LoadEffort effort, long speed, long place) {}
+    private record Start(LoadEffort effort, long speed) {}
 
     /**
-     * The distinct stops begun wherever in the cycle a stop can be the worst: at the ends of every piece and where speed or
-     * power turn. Each is an even deceleration to rest within the zone's time, under the load of the segment it interrupts.
+     * The distinct stops begun wherever in the cycle a stop can be the worst, if the torque does not depend on the position: at
+     * the ends of every piece and where speed or power turn. Each is an even deceleration to rest within the zone's time, under
+     * the load of the segment it interrupts.
      *
-     * @param load the axis
+     * @param load the axis, the same everywhere along its way
      * @param peakSpeed its greatest speed, rad/s
      * @param inertia inertia of the motor and what turns with it, kg·m²
      * @param zone its stop zone
@@ -51,9 +49,7 @@ final class Stops {
     }
 
     private static Start start(LoadPiece piece, double t, double peakSpeed) {
-        long place = piece.effort().place(piece.position().at(t));
-        double resolution = piece.effort().uneven() ? RESOLUTION_OF_PLACES : RESOLUTION;
-        return new Start(piece.effort(), Math.round(piece.speed().at(t) / (resolution * peakSpeed)), place);
+        return new Start(piece.effort(), Math.round(piece.speed().at(t) / (RESOLUTION * peakSpeed)));
     }
 
     private static boolean moves(LoadPiece piece, double t, double peakSpeed) {

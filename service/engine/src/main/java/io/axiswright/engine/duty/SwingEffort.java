@@ -1,5 +1,6 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.numeric.Enclosure;
 import io.axiswright.engine.numeric.Polynomial;
 import java.util.List;
 
@@ -28,6 +29,16 @@ record SwingEffort(double inertia, double moment, double coulomb, double viscous
     }
 
     @Override
+    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+        Enclosure torque = acceleration
+                .times(inertia)
+                .plus(speed.times(viscous))
+                .plus(position.cosine().times(moment))
+                .plus(process + direction * coulomb);
+        return new ShaftRange(speed, acceleration, torque);
+    }
+
+    @Override
     public double lever(double position) {
         return 1;
     }
@@ -53,10 +64,5 @@ record SwingEffort(double inertia, double moment, double coulomb, double viscous
     @Override
     public boolean falls() {
         return moment > 0;
-    }
-
-    @Override
-    public long place(double position) {
-        return Turns.place(position);
     }
 }

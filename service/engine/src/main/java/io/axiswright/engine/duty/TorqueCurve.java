@@ -1,6 +1,7 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.catalogue.CurvePoint;
+import io.axiswright.engine.numeric.Enclosure;
 import io.axiswright.engine.numeric.Polynomial;
 import java.util.Arrays;
 import java.util.List;
@@ -54,6 +55,26 @@ final class TorqueCurve {
             }
         }
         return least;
+    }
+
+    /** The torque available over a range of speeds, none negative; nothing is known of how it falls beyond the last point. */
+    Enclosure over(Enclosure speed) {
+        double least = lowest(speed.low(), speed.high());
+        double most = Math.max(at(speed.low()), at(speed.high()));
+        double flattest = Double.POSITIVE_INFINITY;
+        double steepest = Double.NEGATIVE_INFINITY;
+        int last = lineAt(speed.high());
+        for (int line = lineAt(speed.low()); line <= last; line++) {
+            double slope = line < 0 || line >= speeds.length - 1 ? 0 : slope(line);
+            flattest = Math.min(flattest, slope);
+            steepest = Math.max(steepest, slope);
+            if (line >= 0) {
+                most = Math.max(most, speeds[line] >= speed.low() ? torques[line] : 0);
+            }
+        }
+        return least == 0 && most > 0
+                ? speed.through(least, most, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY)
+                : speed.through(least, most, flattest, steepest);
     }
 
     /** The speeds strictly between two others at which the curve has a corner. */

@@ -5,19 +5,11 @@ final class Turns {
 
     static final double TURN = 2 * Math.PI;
 
-    /** Stops are told apart by this many places in a turn. */
-    private static final int PLACES = 24;
-
     private Turns() {}
 
     /** Where a search from one angle to another may end: after one turn everything has been seen. */
     static double end(double from, double to) {
         return Math.abs(to - from) > TURN ? from + TURN : to;
-    }
-
-    /** The place in its turn an angle belongs to. */
-    static long place(double angle) {
-        return Math.floorMod(Math.round(angle / TURN * PLACES), PLACES);
     }
 
     /** The same motion, begun in the first turn: angles keep their last digits. */

@@ -1,5 +1,6 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.numeric.Enclosure;
 import java.util.List;
 
 /**
@@ -18,9 +19,6 @@ import java.util.List;
 record WinderEffort(
         boolean line, double start, double thickness, double core, double heaviness, double tension, double resting)
         implements LoadEffort {
-
-    /** Stops are told apart by radii that differ by more than this share. */
-    private static final double PLACES = 50;
 
     @Override
     public List<ShaftPiece> moving(LoadMotion motion) {
@@ -41,6 +39,19 @@ record WinderEffort(
                         this::acceleration,
                         (s, v, a) -> torque.at(s, v, acceleration(s, v, a)))
                 : Instants.ofShaft(motion, torque);
+    }
+
+    @Override
+    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+        Enclosure radius = radius(position);
+        Enclosure inertia = radius.squared().squared().plus(-Math.pow(core, 4)).times(heaviness);
+        Enclosure turning = line ? speed.times(radius.inverse()) : speed;
+        Enclosure gaining = line
+                ? acceleration
+                        .times(radius.inverse())
+                        .plus(turning.squared().times(radius.inverse()).times(-thickness / (2 * Math.PI)))
+                : acceleration;
+        return new ShaftRange(turning, gaining, radius.times(tension).plus(inertia.times(gaining)));
     }
 
     @Override
@@ -69,11 +80,6 @@ record WinderEffort(
         return false;
     }
 
-    @Override
-    public long place(double position) {
-        return Math.round(PLACES * Math.log(radius(position)));
-    }
-
     private double torque(double radius, double acceleration) {
         return tension * radius + inertia(radius) * acceleration;
     }
@@ -94,5 +100,14 @@ record WinderEffort(
                 ? Math.sqrt(Math.max(core * core, start * start + thickness * position / Math.PI))
                 : start + thickness * position / (2 * Math.PI);
         return Math.max(core, radius);
+    }
+
+    private Enclosure radius(Enclosure position) {
+        return line
+                ? position.times(thickness / Math.PI)
+                        .plus(start * start)
+                        .atLeast(core * core)
+                        .root()
+                : position.times(thickness / (2 * Math.PI)).plus(start).atLeast(core);
     }
 }

@@ -112,6 +112,9 @@ class SafeguardDistanceTest {
                 .isCloseTo(600 + 550, within(1e-9));
         assertThat(millimetres(of(of2024(curtain(30), null, 0.128, null), 0.0001)))
                 .isCloseTo(2000 * 0.1001 + 128, within(1e-9));
+        // 1600 mm/s for 0.3 s, and what one reaches through the opening, 120 mm
+        assertThat(millimetres(of(of2024(new InterlockedGuard(new Length(0.12)), null, null, null), 0.2)))
+                .isCloseTo(480 + 120, within(1e-9));
         assertThat(millimetres(of(of2024(new BeamGrid(), 1.6, 0.85, null), 0.2)))
                 .isCloseTo(480 + 850, within(1e-9));
     }
@@ -189,10 +192,16 @@ class SafeguardDistanceTest {
                 SafeguardStandard.ISO_13855_2010, new ParallelField(new Length(0.07), new Length(0.25)), 0.1, null);
         assertThat(study(zone(StopCategory.CATEGORY_1, 0, 0.2, low)).findings())
                 .extracting(f -> f.code())
-                .containsExactly(
-                        FindingCode.STOPPING_FIELD_LOW,
-                        FindingCode.STOPPING_DISTANCE_CALCULATED,
-                        FindingCode.STOPPING_RULE_FROM_MEMORY);
+                .containsExactly(FindingCode.STOPPING_FIELD_LOW, FindingCode.STOPPING_DISTANCE_CALCULATED);
+    }
+
+    /** What no open copy confirms is said to be so: here the distance of a two-hand control that is shrouded. */
+    @Test
+    void aRuleFromMemoryIsSaidToBeOne() {
+        var control = safeguard(SafeguardStandard.ISO_13855_2010, new TwoHandControl(true), 0.1, null);
+        assertThat(study(zone(StopCategory.CATEGORY_1, 0, 0.2, control)).findings())
+                .extracting(f -> f.code())
+                .containsExactly(FindingCode.STOPPING_DISTANCE_CALCULATED, FindingCode.STOPPING_RULE_FROM_MEMORY);
     }
 
     @Test
