@@ -90,6 +90,7 @@ class ProtectiveDeviceTest {
                 points,
                 letThrough == null ? null : new JouleIntegral(letThrough),
                 null,
+                null,
                 null);
     }
 }

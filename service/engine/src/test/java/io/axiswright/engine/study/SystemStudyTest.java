@@ -393,21 +393,8 @@ class SystemStudyTest {
     private static StudyRequest withLetThrough(StudyRequest request, double energy) {
         Catalogue c = request.catalogue();
         List<ProtectiveDevice> devices = c.protectiveDevices().stream()
-                .map(d -> new ProtectiveDevice(
-                        d.id(),
-                        d.description(),
-                        d.price(),
-                        d.needs(),
-                        d.kind(),
-                        d.codeBasis(),
-                        d.poles(),
-                        d.rating(),
-                        d.interruptingRating(),
-                        d.ratedVoltage(),
-                        null,
-                        new JouleIntegral(energy),
-                        null,
-                        null))
+                .map(d -> Copies.with(
+                        Copies.with(d, "clearingPoints", null), "letThroughEnergy", new JouleIntegral(energy)))
                 .toList();
         var stocked = Copies.with(c, "protectiveDevices", devices);
         return new StudyRequest(request.codeBasis(), stocked, request.design());
