@@ -57,13 +57,24 @@ final class ItemCheck {
                         "No reel is longer than the allowance for each cut from it.",
                         "a cutAllowance less than reelLength, and only with reelLength");
             case CableAssembly cable -> withoutWidth(cable.endList(), pointer + "/ends");
-            case ProtectiveDevice device ->
-                notFaster(
-                        device.clearingPoints() == null ? List.of() : device.clearingPoints(),
-                        pointer + "/clearingPoints");
+            case ProtectiveDevice device -> ofDevice(device, pointer);
             case OutputProtection device -> notFaster(device.clearingPoints(), pointer + "/clearingPoints");
             default -> List.of();
         };
+    }
+
+    private static List<Fault> ofDevice(ProtectiveDevice device, String pointer) {
+        var points = device.clearingPoints() == null ? List.<ClearingPoint>of() : device.clearingPoints();
+        var band = device.instantaneousTripping();
+        return Stream.concat(
+                        notFaster(points, pointer + "/clearingPoints").stream(),
+                        unless(
+                                band == null || band.lower() <= band.upper(),
+                                pointer + "/instantaneousTripping/upper",
+                                "The tripping band ends below its beginning.",
+                                "at least lower")
+                                .stream())
+                .toList();
     }
 
     private static Stream<Fault> lessThanWithoutLoad(DriveUnit unit, String pointer) {

@@ -32,6 +32,8 @@ import org.jspecify.annotations.Nullable;
  * @param isolates whether it isolates, can be locked open and is switched from outside its enclosure, so that a circuit-breaker
  *     can disconnect the machine from its supply (IEC 60204-1 5.3.2, 5.3.3); not if absent
  * @param aluminiumTerminals whether its terminals are marked for aluminium conductors; not known if absent
+ * @param instantaneousTripping between which multiples of its rating a breaker begins to trip without delay; whether inrush
+ *     trips it is not judged if absent
  */
 public record ProtectiveDevice(
         String id,
@@ -47,7 +49,8 @@ public record ProtectiveDevice(
         @Count(min = 1, max = 20) @Nullable List<ClearingPoint> clearingPoints,
         @Bounds(above = 0) @Nullable JouleIntegral letThroughEnergy,
         @Nullable Boolean isolates,
-        @Nullable Boolean aluminiumTerminals)
+        @Nullable Boolean aluminiumTerminals,
+        @Nullable TrippingBand instantaneousTripping)
         implements Item {
 
     /** Whether it may disconnect a machine from its supply: a circuit-breaker that isolates and can be locked. */
@@ -90,7 +93,18 @@ public record ProtectiveDevice(
                 null,
                 null,
                 null,
+                null,
                 null);
+    }
+
+    /**
+     * The highest peak it surely stays closed at; absent where its band is not stated. A magnetic release answers to the moment's
+     * current, its band is stated as r.m.s. of a sine: the peak of that is √2 times as high.
+     */
+    public @Nullable Current toleratedPeak() {
+        return instantaneousTripping == null
+                ? null
+                : new Current(Math.sqrt(2) * instantaneousTripping.lower() * rating.si());
     }
 
     /** The time within which it clears a fault of that current; absent where no point says so. */

@@ -149,7 +149,8 @@ final class SupplyParts {
                     route(place(placed.place())),
                     "/design/controlPower",
                     null,
-                    null));
+                    null,
+                    item.inputInrush()));
         }
     }
 

@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param conductors conductors it needs, the protective one included
  * @param leakageCurrent sum of the protective-conductor currents of its loads
  * @param longestRoute longest route of its loads from its panel; the panels of transformers stand beside the mains panel
+ * @param inrush what its device meets when its loads are switched on; absent if none of them states it
  */
 public record BranchCircuit(
         String id,
@@ -47,4 +48,5 @@ public record BranchCircuit(
         @Bounds(min = 1, max = 4) int poles,
         @Bounds(min = 3, max = 5) int conductors,
         Current leakageCurrent,
-        Length longestRoute) {}
+        Length longestRoute,
+        @Nullable Inrush inrush) {}

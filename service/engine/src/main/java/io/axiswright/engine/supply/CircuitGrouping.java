@@ -57,7 +57,8 @@ record CircuitGrouping(DesignCurrents currents, DeviceStock stock, MainsLines ma
                 group.connection().poles(currents.basis()),
                 mains.voltage(group.connection()),
                 currents.circuit(group.loads()),
-                group.deviceLimit());
+                group.deviceLimit(),
+                SupplyLoad.inrush(group.loads()));
     }
 
     private static Connection connection(SupplyLoad load, Map<SupplyLoad, Connection> fed) {

@@ -45,18 +45,28 @@ final class DeviceStock {
      * @param voltage nominal voltage
      * @param atLeast least rating, in A
      * @param atMost highest rating, in A
+     * @param inrush peak at which it should not trip, in A; 0 where none is known
      */
-    record Ask(int poles, Voltage voltage, double atLeast, double atMost) {
+    record Ask(int poles, Voltage voltage, double atLeast, double atMost, double inrush) {
 
         /** The same with a least rating that is not below the given one. */
         Ask atLeast(double rating) {
-            return new Ask(poles, voltage, Math.max(atLeast, rating), atMost);
+            return new Ask(poles, voltage, Math.max(atLeast, rating), atMost, inrush);
         }
     }
 
-    /** The device that serves: the smallest rating in the window, the cheapest of that rating. */
+    /**
+     * The device that serves: the smallest rating in the window, the cheapest of that rating; among those that bear the inrush
+     * where any does.
+     */
     Optional<ProtectiveDevice> pick(Ask ask) {
-        return fitting(ask).filter(this::clearsFault).findFirst();
+        Optional<ProtectiveDevice> bearing = ask.inrush() == 0
+                ? Optional.empty()
+                : fitting(ask)
+                        .filter(this::clearsFault)
+                        .filter(device -> bears(device, ask.inrush()))
+                        .findFirst();
+        return bearing.or(() -> fitting(ask).filter(this::clearsFault).findFirst());
     }
 
     /** The device with the highest interrupting rating among those that would serve but for the fault current. */
@@ -79,7 +89,7 @@ final class DeviceStock {
 
     /** Whether a device could protect the circuit; by the standard ratings where the catalogue has none of the sort. */
     boolean couldServe(Ask ask) {
-        var any = new Ask(ask.poles(), ask.voltage(), 0, Double.POSITIVE_INFINITY);
+        var any = new Ask(ask.poles(), ask.voltage(), 0, Double.POSITIVE_INFINITY, 0);
         return pick(any).isPresent()
                 ? pick(ask).isPresent()
                 : standardRating(ask).isPresent();
@@ -99,6 +109,11 @@ final class DeviceStock {
                 .filter(d -> Limits.within(ask.voltage().si(), d.ratedVoltage().si()))
                 .filter(d -> Limits.within(ask.atLeast(), d.rating().si()))
                 .filter(d -> Limits.within(d.rating().si(), ask.atMost()));
+    }
+
+    private static boolean bears(ProtectiveDevice device, double peak) {
+        var tolerated = device.toleratedPeak();
+        return tolerated != null && peak < tolerated.si();
     }
 
     private boolean clearsFault(ProtectiveDevice device) {

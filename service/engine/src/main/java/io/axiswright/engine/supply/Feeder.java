@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param poles poles of the device
  * @param leakageCurrent sum of all protective-conductor currents
  * @param length its length
+ * @param inrush what its device meets when its loads are switched on; absent if none of them states it
  */
 public record Feeder(
         List<String> lines,
@@ -39,7 +40,8 @@ public record Feeder(
         @Nullable Current deviceRating,
         @Bounds(min = 1, max = 4) int poles,
         Current leakageCurrent,
-        Length length) {
+        Length length,
+        @Nullable Inrush inrush) {
 
     /** What the conductors call it. */
     public static final String ID = "feeder";

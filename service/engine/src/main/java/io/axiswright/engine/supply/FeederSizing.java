@@ -39,7 +39,8 @@ record FeederSizing(
                 mains.whole().poles(request.codeBasis()),
                 request.mains().voltage(),
                 Math.max(design, selectivity.largestDevice()),
-                Math.min(most == null ? Double.POSITIVE_INFINITY : most.si(), place.deviceLimit()));
+                Math.min(most == null ? Double.POSITIVE_INFINITY : most.si(), place.deviceLimit()),
+                inrush(groups, circuits));
         var selective = plain.atLeast(selectivity.atLeast());
         // better a device that may trip too early than none
         var ask = devices.serves(selective) ? selective : plain;
@@ -48,6 +49,9 @@ record FeederSizing(
                 || circuits.stream().anyMatch(c -> c.connection() == Connection.LINE_TO_NEUTRAL);
         derivations.add(designDerivation(on, design));
         selectivity.derivation().ifPresent(derivations::add);
+        Optional.ofNullable(choice.inrush())
+                .flatMap(inrush -> inrush.derivation(place.id(), choice.rating()))
+                .ifPresent(derivations::add);
         return new Feeder(
                 mains.lines(),
                 neutral,
@@ -61,7 +65,16 @@ record FeederSizing(
                 choice.rating(),
                 ask.poles(),
                 new Current(groups.stream().mapToDouble(LoadGroup::leakage).sum()),
-                place.length());
+                place.length(),
+                choice.inrush());
+    }
+
+    /** On the line that meets most, in A; it need not be the one that carries most. */
+    private double inrush(List<LoadGroup> groups, List<BranchCircuit> circuits) {
+        return IntStream.range(0, mains.lines().size())
+                .mapToDouble(line -> SupplyLoad.inrush(onLine(line, groups, circuits)))
+                .max()
+                .orElse(0);
     }
 
     private int heaviestLine(List<LoadGroup> groups, List<BranchCircuit> circuits) {

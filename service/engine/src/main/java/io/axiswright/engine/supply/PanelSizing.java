@@ -8,6 +8,7 @@ import io.axiswright.engine.quantity.Ratio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Sizes the circuits of one panel and the feeder that brings the power to it. */
 final class PanelSizing {
@@ -44,6 +45,7 @@ final class PanelSizing {
         for (int k = 0; k < groups.size(); k++) {
             circuits.add(circuit(k, groups.get(k), placing, grouping));
             derivations.add(derivation(circuits.getLast()));
+            inrushDerivation(circuits.getLast()).ifPresent(derivations::add);
         }
         var selectivity = new FeederSelectivity(request, place, circuits);
         var feeder = new FeederSizing(request, place, mains, currents, devices, selectivity)
@@ -87,7 +89,13 @@ final class PanelSizing {
                 new Length(loads.stream()
                         .mapToDouble(l -> l.routeLength().si())
                         .max()
-                        .orElse(0)));
+                        .orElse(0)),
+                choice.inrush());
+    }
+
+    private static Optional<Derivation> inrushDerivation(BranchCircuit circuit) {
+        return Optional.ofNullable(circuit.inrush())
+                .flatMap(inrush -> inrush.derivation(circuit.id(), circuit.deviceRating()));
     }
 
     private Derivation derivation(BranchCircuit circuit) {

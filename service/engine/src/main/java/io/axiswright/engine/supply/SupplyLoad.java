@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param pointer JSON Pointer to what it belongs to in the request, such as its axis
  * @param zone circuits never mix loads of different zones; absent: the zone of all loads without one
  * @param busGroup name of the DC bus it shares: its rectifier feeds that bus, or that bus feeds it; absent: a bus of its own
+ * @param inrushPeak peak of its input current when it is switched on; not known, and not counted, if absent
  */
 public record SupplyLoad(
         String id,
@@ -41,7 +42,42 @@ public record SupplyLoad(
         @Bounds(min = 0, max = 1000) Length routeLength,
         String pointer,
         @Nullable String zone,
-        @Nullable String busGroup) {
+        @Nullable String busGroup,
+        @Bounds(above = 0) @Nullable Current inrushPeak) {
+
+    /** A load whose inrush is not known. */
+    public SupplyLoad(
+            String id,
+            LoadUse use,
+            Feed feed,
+            Voltage ratedVoltage,
+            Current ratedCurrent,
+            Current thermalCurrent,
+            @Nullable Current maxProtectiveDevice,
+            int maxUnitsPerCircuit,
+            @Nullable Current shortCircuitRating,
+            Current leakageCurrent,
+            Length routeLength,
+            String pointer,
+            @Nullable String zone,
+            @Nullable String busGroup) {
+        this(
+                id,
+                use,
+                feed,
+                ratedVoltage,
+                ratedCurrent,
+                thermalCurrent,
+                maxProtectiveDevice,
+                maxUnitsPerCircuit,
+                shortCircuitRating,
+                leakageCurrent,
+                routeLength,
+                pointer,
+                zone,
+                busGroup,
+                null);
+    }
 
     /** The ids of loads, for the subject of a finding. */
     static String named(List<SupplyLoad> loads) {
@@ -69,7 +105,17 @@ public record SupplyLoad(
                 routeLength,
                 pointer,
                 zone,
-                busGroup);
+                busGroup,
+                inrushPeak);
+    }
+
+    /** Sum of the inrush peaks in A, as if all were switched on at one moment; what is not known counts nothing. */
+    static double inrush(List<SupplyLoad> loads) {
+        double sum = 0;
+        for (SupplyLoad load : loads) {
+            sum += load.inrushPeak == null ? 0 : load.inrushPeak.si();
+        }
+        return sum;
     }
 
     /** Its rated current in A. */

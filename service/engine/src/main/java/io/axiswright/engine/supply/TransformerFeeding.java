@@ -163,7 +163,8 @@ final class TransformerFeeding {
                 new Length(0),
                 secondary.pointer(),
                 null,
-                null);
+                null,
+                new Current(Math.sqrt(2) * rating.inrushCurrent().si()));
     }
 
     private void noneServes(TransformerNeed need, Secondary secondary) {

@@ -1,7 +1,9 @@
 package io.axiswright.engine.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.DeviceKind;
 import io.axiswright.engine.quantity.Current;
@@ -75,6 +77,21 @@ class ProtectiveDeviceTest {
         return new ClearingPoint(new Current(amperes), new Time(seconds));
     }
 
+    /** Type C of 6 A surely holds √2 · 5 · 6 A = 42.4 A; without a band nothing is known; one that ends below its beginning is senseless. */
+    @Test
+    void instantaneousTripping() {
+        var plain = Copies.with(device(null, null), "rating", new Current(6));
+        var banded = Copies.with(plain, "instantaneousTripping", new TrippingBand(5, 10));
+        var inverted = Copies.with(plain, "instantaneousTripping", new TrippingBand(10, 5));
+
+        assertThat(plain.toleratedPeak()).isNull();
+        assertThat(Objects.requireNonNull(banded.toleratedPeak()).si()).isCloseTo(42.426, within(1e-3));
+        assertThat(ItemCheck.faults(banded, "/d")).isEmpty();
+        assertThat(ItemCheck.faults(inverted, "/d"))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.pointer()).isEqualTo("/d/instantaneousTripping/upper"));
+    }
+
     private static ProtectiveDevice device(@Nullable List<ClearingPoint> points, @Nullable Double letThrough) {
         return new ProtectiveDevice(
                 "fuse",
@@ -89,6 +106,7 @@ class ProtectiveDeviceTest {
                 new Voltage(500),
                 points,
                 letThrough == null ? null : new JouleIntegral(letThrough),
+                null,
                 null,
                 null);
     }

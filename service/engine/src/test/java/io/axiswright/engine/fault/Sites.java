@@ -136,6 +136,7 @@ final class Sites {
                 points,
                 letThrough == null ? null : new JouleIntegral(letThrough),
                 null,
+                null,
                 null);
     }
 

@@ -30,12 +30,14 @@ import io.axiswright.engine.quantity.JouleIntegral;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.supply.BranchCircuit;
+import io.axiswright.engine.supply.LoadUse;
 import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.topology.LayoutMethod;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -390,24 +392,34 @@ class SystemStudyTest {
                 .toList();
     }
 
+    /** Each unit of a control supply is a load with an inrush of 30 A; the cell's devices state no band. */
+    @Test
+    void controlSuppliesHandTheirInrushOn() {
+        var request = TestCell.request(2);
+        var supplies = request.catalogue().controlSupplies().stream()
+                .map(item -> Copies.with(item, "inputInrush", new Current(30)))
+                .toList();
+        var catalogue = Copies.with(request.catalogue(), "controlSupplies", supplies);
+
+        var result = STUDY.supply(new StudyRequest(request.codeBasis(), catalogue, request.design()));
+
+        assertThat(result.circuits())
+                .filteredOn(circuit -> circuit.use() == LoadUse.CONTROL_SUPPLY)
+                .isNotEmpty()
+                .allSatisfy(circuit -> assertThat(
+                                Objects.requireNonNull(circuit.inrush()).peak().si())
+                        .isEqualTo(30.0 * circuit.loads().size()));
+        assertThat(result.findings())
+                .filteredOn(f -> f.code() == FindingCode.SUPPLY_INRUSH_NOT_JUDGED)
+                .extracting(Finding::pointer)
+                .containsOnly("/design/controlPower", "/design/mains");
+    }
+
     private static StudyRequest withLetThrough(StudyRequest request, double energy) {
         Catalogue c = request.catalogue();
         List<ProtectiveDevice> devices = c.protectiveDevices().stream()
-                .map(d -> new ProtectiveDevice(
-                        d.id(),
-                        d.description(),
-                        d.price(),
-                        d.needs(),
-                        d.kind(),
-                        d.codeBasis(),
-                        d.poles(),
-                        d.rating(),
-                        d.interruptingRating(),
-                        d.ratedVoltage(),
-                        null,
-                        new JouleIntegral(energy),
-                        null,
-                        null))
+                .map(d -> Copies.with(
+                        Copies.with(d, "clearingPoints", null), "letThroughEnergy", new JouleIntegral(energy)))
                 .toList();
         var stocked = Copies.with(c, "protectiveDevices", devices);
         return new StudyRequest(request.codeBasis(), stocked, request.design());

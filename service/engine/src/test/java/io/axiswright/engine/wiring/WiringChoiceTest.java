@@ -270,6 +270,7 @@ class WiringChoiceTest {
                 null,
                 null,
                 isolates,
+                null,
                 null);
     }
 
