@@ -10,7 +10,7 @@ class SearchConfiguration {
 
     /** Each search keeps one core busy: more at once would only be slower, and take more memory outside the heap. */
     @Bean
-    SearchGate searchGate() {
-        return new SearchGate(Runtime.getRuntime().availableProcessors());
+    SearchGate searchGate(CallerWatch watch) {
+        return new SearchGate(Runtime.getRuntime().availableProcessors(), watch);
     }
 }

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param reserved axes to come, for which ports are kept; none if absent
  * @param separations axes that must not, or had better not, share a gateway; none if absent
  * @param ways the ways cables are led along; as {@code route} measures from position to position if absent
+ * @param tradeOff asks, with the layout, for the curve of its cost against a second measure; none if absent
  */
 public record Network(
         Host host,
@@ -31,9 +32,10 @@ public record Network(
         @Bounds(min = 0, max = 30) @Nullable Time searchLimit,
         @Count(max = 64) @Nullable List<ReservedAxis> reserved,
         @Count(max = 256) @Nullable List<Separation> separations,
-        @Nullable CableWays ways) {
+        @Nullable CableWays ways,
+        @Nullable SecondMeasure tradeOff) {
 
-    /** A network without growth, separations and cable ways. */
+    /** A network without growth, separations, cable ways and trade-off. */
     public Network(
             Host host,
             List<Place> places,
@@ -42,7 +44,7 @@ public record Network(
             @Nullable List<FixedPlace> fixed,
             @Nullable Integer sparePorts,
             @Nullable Time searchLimit) {
-        this(host, places, route, keep, fixed, sparePorts, searchLimit, null, null, null);
+        this(host, places, route, keep, fixed, sparePorts, searchLimit, null, null, null, null);
     }
 
     /** Keeps the lists from being changed. */
@@ -65,6 +67,7 @@ public record Network(
 
     /** The same network with other places. */
     public Network with(List<Place> others) {
-        return new Network(host, others, route, keep, fixed, sparePorts, searchLimit, reserved, separations, ways);
+        return new Network(
+                host, others, route, keep, fixed, sparePorts, searchLimit, reserved, separations, ways, tradeOff);
     }
 }

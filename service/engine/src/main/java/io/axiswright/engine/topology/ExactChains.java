@@ -58,6 +58,7 @@ final class ExactChains {
         addPorts();
         if (deepest > 1) {
             addDepth();
+            addFlow();
         }
         if (model.couples()) {
             addRows();
@@ -175,6 +176,27 @@ final class ExactChains {
                         .onlyEnforceIf(link);
             }
         });
+    }
+
+    /**
+     * Links as a flow of gateways, one of which stays in every used slot. Depths imply it, but not in the relaxation: the flow tells
+     * it that a link carries no more gateways than a trunk is deep, so that far ones need links of their own from nearer the host.
+     * Measured with 128 axes: a third of the gap that is left without it. It gets no hint, with which the answers were worse.
+     */
+    private void addFlow() {
+        var left = new ArrayList<LinearExprBuilder>();
+        for (int slot = 0; slot < count; slot++) {
+            IntVar into = exact.cp.newIntVar(0, deepest, "b" + slot);
+            exact.cp.addLessOrEqual(LinearExpr.newBuilder().add(into).addTerm(first.get(slot), -deepest), 0);
+            left.add(LinearExpr.newBuilder().add(into).addTerm(exact.used.get(slot), -1));
+        }
+        next.forEach((cell, link) -> {
+            IntVar over = exact.cp.newIntVar(0, deepest - 1, "b" + cell.row() + "_" + cell.column());
+            exact.cp.addLessOrEqual(LinearExpr.newBuilder().add(over).addTerm(link, 1 - deepest), 0);
+            left.get(cell.row()).addTerm(over, -1);
+            left.get(cell.column()).add(over);
+        });
+        left.forEach(none -> exact.cp.addEquality(none, 0));
     }
 
     private void addRates() {

@@ -68,6 +68,9 @@ final class ExactModel {
             cp.addExactlyOne(choice);
         }
         cp.addGreaterOrEqual(LinearExpr.sum(used.toArray(new BoolVar[0])), GatewayCounts.fewestGateways(model));
+        if (model.limitsGateways()) {
+            cp.addLessOrEqual(LinearExpr.sum(used.toArray(new BoolVar[0])), model.gatewayLimit());
+        }
     }
 
     private void addAxes() {

@@ -61,10 +61,10 @@ final class ExactSolver implements LayoutSolver {
         if (status == CpSolverStatus.OPTIMAL) {
             found = shortest(model, slots, found, stop);
         }
-        Layout polished = new LocalImprovement(
-                        model, new Surroundings(model), new Relays(model), SearchBreadth.WIDE, found)
-                .run();
-        return new Answer(polished, Math.max(0, bound), false);
+        Layout polished = model.within(new LocalImprovement(
+                        model, new Surroundings(model), new Relays(model), SearchBreadth.WIDE, found.copy())
+                .run());
+        return new Answer(polished == null ? found : polished, Math.max(0, bound), false);
     }
 
     @Override

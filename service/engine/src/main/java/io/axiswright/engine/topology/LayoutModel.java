@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param trunk links from place to place
  * @param spur links from axes (rows) to places
  * @param separations which axes are to hang on gateways of their own
+ * @param gatewayLimit most gateways a layout may have, beside what places and trunks hold
  */
 record LayoutModel(
         List<Axis> axes,
@@ -26,7 +27,10 @@ record LayoutModel(
         LinkTable host,
         LinkTable trunk,
         LinkTable spur,
-        Separations separations) {
+        Separations separations,
+        int gatewayLimit) {
+
+    private static final int NO_LIMIT = Integer.MAX_VALUE;
 
     /** A problem without wishes as to which axes hang together. */
     LayoutModel(
@@ -40,6 +44,56 @@ record LayoutModel(
         this(axes, types, room, portRate, host, trunk, spur, Separations.none());
     }
 
+    /** A problem with as many gateways as places and trunks hold. */
+    LayoutModel(
+            List<Axis> axes,
+            List<Type> types,
+            int[] room,
+            long[] portRate,
+            LinkTable host,
+            LinkTable trunk,
+            LinkTable spur,
+            Separations separations) {
+        this(axes, types, room, portRate, host, trunk, spur, separations, NO_LIMIT);
+    }
+
+    /** The same problem with no more than so many gateways. */
+    LayoutModel withGateways(int most) {
+        return new LayoutModel(axes, types, room, portRate, host, trunk, spur, separations, most);
+    }
+
+    /** The same problem with gateways so dear that one pays only where it saves a spur from every port of another. */
+    LayoutModel withDearGateways() {
+        long dearest = 0;
+        for (int axis = 0; axis < axes.size(); axis++) {
+            for (int place = 0; place < places(); place++) {
+                dearest = spur.reaches(axis, place) ? Math.max(dearest, spur.cost()[axis][place]) : dearest;
+            }
+        }
+        long more = dearest * mostDrivePorts();
+        return new LayoutModel(
+                axes,
+                types.stream().map(type -> type.dearer(more)).toList(),
+                room,
+                portRate,
+                host,
+                trunk,
+                spur,
+                separations,
+                gatewayLimit);
+    }
+
+    /** Whether gateways are limited by more than places and trunks. */
+    boolean limitsGateways() {
+        return gatewayLimit < NO_LIMIT;
+    }
+
+    /** The layout, unless there is none or it has too many gateways. */
+    @Nullable
+    Layout within(@Nullable Layout layout) {
+        return layout == null || layout.nodes().size() > gatewayLimit ? null : layout;
+    }
+
     /** An axis: whether a gateway switches its brake, its stop zone's number (−1: none), its command rate. */
     record Axis(boolean brake, int zone, long rate) {}
 
@@ -49,6 +103,10 @@ record LayoutModel(
         /** A type that joins others by cables only. */
         Type(long price, int drivePorts, int chainDepth, int brakeOutputs, StopScope scope) {
             this(price, drivePorts, chainDepth, brakeOutputs, scope, 1);
+        }
+
+        Type dearer(long more) {
+            return new Type(price + more, drivePorts, chainDepth, brakeOutputs, scope, directRow);
         }
 
         Type withDrivePorts(int ports) {
@@ -132,9 +190,9 @@ record LayoutModel(
         return Arrays.stream(room).sum();
     }
 
-    /** Gateways there can be at most: what fits in the places, and what the trunks hold. */
+    /** Gateways there can be at most: what fits in the places, what the trunks hold, and what is allowed. */
     int mostGateways() {
-        return Math.min(totalRoom(), portRate.length * deepestChain());
+        return Math.min(gatewayLimit, Math.min(totalRoom(), portRate.length * deepestChain()));
     }
 
     /** Whether every type has a stop input, so that no gateway mixes stop zones. */

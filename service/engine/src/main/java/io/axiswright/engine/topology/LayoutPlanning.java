@@ -1,17 +1,17 @@
 package io.axiswright.engine.topology;
 
+import io.axiswright.engine.design.Network;
+import io.axiswright.engine.design.SecondMeasure;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.numeric.NativeSolver;
-import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.topology.LayoutSolver.Answer;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Plans the control network: which gateways stand where, which axis hangs on which, in which trunks on which host ports,
@@ -62,26 +62,20 @@ public final class LayoutPlanning {
      */
     public TopologyResult plan(TopologyRequest request) {
         RequestCheck.check(request);
-        var routes = new Routes(request);
-        var reader = new ModelReader(request, routes);
-        LayoutModel model = reader.read();
-        List<Finding> shortfalls = new ArrayList<>(Shortfalls.of(request, routes, model));
+        LayoutProblem problem = LayoutProblem.of(request);
+        LayoutModel model = problem.model();
+        List<Finding> shortfalls = new ArrayList<>(Shortfalls.of(request, problem.routes(), model));
         if (!shortfalls.isEmpty()) {
-            Clash clash = clash(request, routes, reader, model);
+            Clash clash = clash(problem);
             shortfalls.addAll(Relaxations.growth(clash.relaxations()));
             return nothing(request, shortfalls, clash);
         }
-        LayoutSolver solver = solver(request);
-        Layout start = KeptStart.of(request, model);
-        Answer answer = solver.solve(model, start);
+        Answer answer = solver(request).solve(model, KeptStart.of(request, model));
         if (answer.layout() == null) {
-            Clash clash = clash(request, routes, reader, model);
+            Clash clash = clash(problem);
             return nothing(request, findings(request, model, answer, clash), clash);
         }
-        Layout layout = start == null
-                ? IndexOrder.apply(model, answer.layout().inOrder(model))
-                : KeptOrder.apply(model, answer.layout(), start);
-        return result(request, routes, reader.money(), model, layout, answer.bound());
+        return result(problem, problem.inOrder(answer.layout()), answer.bound());
     }
 
     private LayoutSolver solver(TopologyRequest request) {
@@ -94,21 +88,29 @@ public final class LayoutPlanning {
         };
     }
 
+    /** A solver for one point of a trade-off curve, which may do a share of the exact work of a search for the layout. */
+    private LayoutSolver solver(TopologyRequest request, double share) {
+        double limit = request.effort() == LayoutEffort.PROVEN ? share * limit(request) : 0;
+        return limit == 0 ? quick : new BothSolvers(quick, exact.apply(limit));
+    }
+
     private double limit(TopologyRequest request) {
         Time stated = request.network().searchLimit();
         return stated == null ? searchLimit : stated.si();
     }
 
     /** Which limits clash, and what would help; the searches for it together do no more work than one for the layout. */
-    private Clash clash(TopologyRequest request, Routes routes, ModelReader reader, LayoutModel model) {
+    private Clash clash(LayoutProblem problem) {
+        TopologyRequest request = problem.request();
+        Routes routes = problem.routes();
         double work = request.effort() == LayoutEffort.PROVEN ? limit(request) : 0;
-        var limits = NamedLimits.of(request, routes, model);
-        var widened = new WidenedModel(request, routes, reader.money(), model, limits);
+        var limits = NamedLimits.of(request, routes, problem.model());
+        var widened = new WidenedModel(request, routes, problem.money(), problem.model(), limits);
         var check = new ExistenceCheck(request, routes, solver(request), new WorkBudget(work));
         var search = new ClashSearch(limits, widened, check);
         search.run();
         LayoutSolver planner = work == 0 ? quick : new BothSolvers(quick, exact.apply(work / PLANS_IN_A_SEARCH));
-        var relaxations = new Relaxations(request, routes, reader.money(), limits, widened, check, planner);
+        var relaxations = new Relaxations(request, routes, problem.money(), limits, widened, check, planner);
         return new Clash(
                 search.clash().stream()
                         .mapToObj(k -> limits.all().get(k).told())
@@ -144,54 +146,50 @@ public final class LayoutPlanning {
                 List.of(),
                 findings,
                 List.of(),
+                null,
                 clash);
     }
 
-    private TopologyResult result(
-            TopologyRequest request, Routes routes, MoneyScale scale, LayoutModel model, Layout layout, long bound) {
-        long units = Score.of(model, layout).cost();
-        List<PlacedGateway> gateways = GatewayList.of(request, routes, model, layout);
-        List<LayoutChange> changes = LayoutChanges.of(request, gateways);
-        Money cost = scale.money(Prices.of(request, gateways));
-        BigDecimal moving = request.movePrice().multiply(BigDecimal.valueOf(LayoutChanges.moves(changes)));
-        BigDecimal sharing = SharedGateways.price(request, gateways);
-        Money all = scale.money(cost.amount().add(moving).add(sharing));
-        boolean proven = bound >= units;
-        Money boundMoney = proven ? all : scale.money(bound);
-        Ratio gap = gap(all, boundMoney);
-        LayoutMethod method = LayoutMethod.SEARCH_LIMIT;
-        if (proven) {
-            method = LayoutMethod.PROVEN_OPTIMAL;
-        } else if (request.effort() == LayoutEffort.HEURISTIC || limit(request) == 0 || !NativeSolver.available()) {
-            method = LayoutMethod.HEURISTIC;
-        }
+    private TopologyResult result(LayoutProblem problem, Layout layout, long bound) {
+        TopologyRequest request = problem.request();
+        Network network = request.network();
+        Appraisal found = Appraisal.of(problem, layout, bound);
         return new TopologyResult(
-                gateways,
-                cost,
-                request.network().keep() == null ? null : scale.money(moving),
-                request.network().separationList().stream().allMatch(one -> one.price() == null)
-                        ? null
-                        : scale.money(sharing),
-                boundMoney,
-                gap,
-                method,
+                found.gateways(),
+                found.cost(),
+                network.keep() == null ? null : found.moving(),
+                network.separationList().stream().allMatch(one -> one.price() == null) ? null : found.sharing(),
+                found.bound(),
+                found.gap(),
+                method(request, found),
                 layout.trunks.stream()
                         .filter(trunk -> trunk.chain.isEmpty())
-                        .map(trunk ->
-                                request.network().host().ports().get(trunk.port).id())
+                        .map(trunk -> network.host().ports().get(trunk.port).id())
                         .toList(),
-                BindingLimits.of(request, model, layout),
-                changes,
-                Remarks.of(request, gateways),
-                LayoutDerivations.of(request, routes, layout, gateways, all, boundMoney, gap),
+                BindingLimits.of(request, problem.model(), layout),
+                found.changes(),
+                Remarks.of(request, found.gateways()),
+                LayoutDerivations.of(
+                        request, problem.routes(), layout, found.gateways(), found.all(), found.bound(), found.gap()),
+                tradeOff(problem, layout, bound),
                 null);
     }
 
-    private static Ratio gap(Money cost, Money bound) {
-        if (cost.amount().signum() == 0) {
-            return new Ratio(0);
+    private @Nullable TradeOff tradeOff(LayoutProblem problem, Layout layout, long bound) {
+        TopologyRequest request = problem.request();
+        SecondMeasure measure = request.network().tradeOff();
+        return measure == null
+                ? null
+                : new TradeOffSearch(problem, measure, share -> solver(request, share), found -> method(request, found))
+                        .from(layout, bound);
+    }
+
+    private LayoutMethod method(TopologyRequest request, Appraisal found) {
+        if (found.proven()) {
+            return LayoutMethod.PROVEN_OPTIMAL;
         }
-        BigDecimal saving = cost.amount().subtract(bound.amount()).max(BigDecimal.ZERO);
-        return new Ratio(saving.divide(cost.amount(), MathContext.DECIMAL64).doubleValue());
+        return request.effort() == LayoutEffort.HEURISTIC || limit(request) == 0 || !NativeSolver.available()
+                ? LayoutMethod.HEURISTIC
+                : LayoutMethod.SEARCH_LIMIT;
     }
 }

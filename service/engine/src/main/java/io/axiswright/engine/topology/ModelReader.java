@@ -25,32 +25,41 @@ final class ModelReader {
     private final MoneyScale money;
 
     ModelReader(TopologyRequest request, Routes routes) {
+        this(request, routes, scale(request));
+    }
+
+    /** A reader that counts money on the scale of another request. */
+    ModelReader(TopologyRequest request, Routes routes, MoneyScale money) {
         this.request = request;
         this.routes = routes;
+        this.money = money;
+    }
+
+    private static MoneyScale scale(TopologyRequest request) {
         int gateways = request.network().places().stream()
                 .mapToInt(place -> place.maxGateways())
                 .sum();
-        this.money = new MoneyScale(
+        return new MoneyScale(
                 request.currency(),
                 Stream.concat(
                         Stream.concat(request.gatewayTypes().stream(), request.cableAssemblies().stream())
                                 .map(MoneyScale::price),
-                        Stream.concat(Stream.of(request.movePrice()), separationPrices())),
-                2 * request.axes().size() + 2 * gateways + separated());
+                        Stream.concat(Stream.of(request.movePrice()), separationPrices(request))),
+                2 * request.axes().size() + 2 * gateways + separated(request));
     }
 
-    private Stream<BigDecimal> separationPrices() {
+    private static Stream<BigDecimal> separationPrices(TopologyRequest request) {
         return request.network().separationList().stream()
                 .flatMap(separation -> Stream.ofNullable(separation.price()))
                 .map(Money::amount);
     }
 
-    private int separated() {
-        return members().stream().mapToInt(List::size).sum();
+    private static int separated(TopologyRequest request) {
+        return members(request).stream().mapToInt(List::size).sum();
     }
 
     /** The axes of each separation; of reserved axes every port. */
-    private List<List<Integer>> members() {
+    private static List<List<Integer>> members(TopologyRequest request) {
         List<Separation> all = request.network().separationList();
         if (all.isEmpty()) {
             return List.of();
@@ -74,7 +83,7 @@ final class ModelReader {
                         ? Separations.NEVER
                         : money.units(separation.price().amount()))
                 .toArray();
-        return new Separations(prices, members(), request.axes().size());
+        return new Separations(prices, members(request), request.axes().size());
     }
 
     MoneyScale money() {

@@ -35,9 +35,13 @@ final class PlainSolver implements LayoutSolver {
         long pairs = (long) model.axes().size() * model.places();
         int starts = pairs > LARGE ? Math.min(STARTS_IF_LARGE, breadth.starts()) : breadth.starts();
         int rounds = rounds(pairs * model.types().size() * starts);
-        Layout kept = start == null ? null : search.from(start);
-        Layout best =
-                Score.better(model, kept, search.layout(new long[model.axes().size()], RESTARTS));
+        Layout kept = start == null ? null : model.within(search.from(start));
+        Layout best = Score.better(
+                model, kept, model.within(search.layout(new long[model.axes().size()], RESTARTS)));
+        if (best == null && model.limitsGateways()) {
+            best = model.within(new GreedySearch(model.withDearGateways(), surroundings, breadth)
+                    .layout(new long[model.axes().size()], RESTARTS));
+        }
         for (int k = 0; k < starts; k++) {
             long target =
                     best == null ? 2 * bound.value() + 1 : Score.of(model, best).cost();
@@ -45,7 +49,7 @@ final class PlainSolver implements LayoutSolver {
                 break;
             }
             bound.improve(target, rounds);
-            best = Score.better(model, best, search.layout(bound.prices(), best == null ? RESTARTS : 1));
+            best = Score.better(model, best, model.within(search.layout(bound.prices(), best == null ? RESTARTS : 1)));
         }
         // Without a layout the target was a guess, but the bound holds all the same.
         return new Answer(best, bound.value(), false);
@@ -53,8 +57,8 @@ final class PlainSolver implements LayoutSolver {
 
     @Override
     public Existence existence(LayoutModel model, WorkBudget budget) {
-        Layout found = new GreedySearch(model, new Surroundings(model), breadth)
-                .layout(new long[model.axes().size()], RESTARTS);
+        Layout found = model.within(new GreedySearch(model, new Surroundings(model), breadth)
+                .layout(new long[model.axes().size()], RESTARTS));
         return found == null ? Existence.OPEN : Existence.EXISTS;
     }
 

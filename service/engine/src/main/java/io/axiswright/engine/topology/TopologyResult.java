@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param changes what differs from the kept layout; empty without one
  * @param findings remarks
  * @param derivations how the numbers came about
+ * @param tradeOff what less of the second measure costs; absent where none is asked for or no layout exists
  * @param clash which limits leave no layout and what would let there be one; absent if there is a layout
  */
 public record TopologyResult(
@@ -42,6 +43,7 @@ public record TopologyResult(
         List<LayoutChange> changes,
         List<Finding> findings,
         List<Derivation> derivations,
+        @Nullable TradeOff tradeOff,
         @Nullable Clash clash) {
 
     /** Keeps the lists from being changed. */

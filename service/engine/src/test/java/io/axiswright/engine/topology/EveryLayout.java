@@ -28,17 +28,24 @@ final class EveryLayout {
     private final EveryWay ways;
     private final List<Site> sites = new ArrayList<>();
     private final List<List<NetworkAxis>> axesOn = new ArrayList<>();
+    private final int mostGateways;
     private double best = Double.POSITIVE_INFINITY;
     private double bestLength = Double.POSITIVE_INFINITY;
 
-    private EveryLayout(TopologyRequest request) {
+    private EveryLayout(TopologyRequest request, int mostGateways) {
         this.request = request;
+        this.mostGateways = mostGateways;
         this.ways = new EveryWay(request);
     }
 
     /** Least cost and, among layouts of that cost, least length of cable; infinite if there is none. */
     static double[] cheapest(TopologyRequest request) {
-        var every = new EveryLayout(request);
+        return cheapest(request, Integer.MAX_VALUE);
+    }
+
+    /** The same among layouts of no more than so many gateways. */
+    static double[] cheapest(TopologyRequest request, int mostGateways) {
+        var every = new EveryLayout(request, mostGateways);
         every.port(0, 0, 0);
         return new double[] {every.best, every.bestLength};
     }
@@ -57,7 +64,7 @@ final class EveryLayout {
                 .mapToInt(GatewayType::chainDepth)
                 .max()
                 .orElse(0);
-        if (depth == deepest || cost > best) {
+        if (depth == deepest || sites.size() == mostGateways || cost > best) {
             return;
         }
         for (int k = 0; k < request.network().places().size(); k++) {

@@ -16,6 +16,7 @@ import io.axiswright.engine.design.Position;
 import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.design.RouteMetric;
 import io.axiswright.engine.design.RouteRule;
+import io.axiswright.engine.design.SecondMeasure;
 import io.axiswright.engine.design.Separation;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Frequency;
@@ -53,6 +54,9 @@ final class TopologyRequests {
 
     @Nullable
     Integer sparePorts;
+
+    @Nullable
+    SecondMeasure tradeOff;
 
     @Nullable
     CableWays ways;
@@ -144,7 +148,8 @@ final class TopologyRequests {
                 searchLimit,
                 reserved.isEmpty() ? null : reserved,
                 separations.isEmpty() ? null : separations,
-                ways);
+                ways,
+                tradeOff);
         return new TopologyRequest(
                 network,
                 Stream.concat(axes.stream(), NetworkAxis.toCome(network).stream())
