@@ -1,17 +1,25 @@
 package io.axiswright.app.project;
 
-import io.axiswright.app.catalogues.Catalogues;
 import io.axiswright.app.openapi.Fails;
 import io.axiswright.app.problem.ProblemKind;
 import io.axiswright.app.sizing.SizingRequest;
 import io.axiswright.app.sizing.StudyRequests;
+import io.axiswright.app.web.Cursor;
+import io.axiswright.app.web.Limit;
+import io.axiswright.app.web.Links;
+import io.axiswright.app.web.Page;
 import io.axiswright.engine.catalogue.CatalogueSource;
-import io.axiswright.engine.comparison.Comparison;
-import io.axiswright.engine.comparison.ComparisonRequest;
+import io.axiswright.engine.comparison.ComparisonResult;
+import io.axiswright.engine.comparison.Consequence;
 import io.axiswright.engine.study.EngineVersion;
 import io.axiswright.engine.study.StudyRequest;
-import io.axiswright.engine.topology.SearchGate;
+import java.util.List;
 import java.util.UUID;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -23,29 +31,65 @@ import org.springframework.web.bind.annotation.RestController;
 @RestController
 class ComparisonController {
 
-    /** Enough for 60 changes; what is beyond it the answer names. */
-    private static final int STUDY_BUDGET = 120;
-
     private final RevisionReader reader;
-    private final Catalogues catalogues;
     private final StudyRequests requests;
-    private final Comparison comparison;
+    private final Comparisons comparisons;
 
-    ComparisonController(RevisionReader reader, Catalogues catalogues, StudyRequests requests, SearchGate gate) {
-        this.requests = requests;
-        this.comparison = new Comparison(gate);
+    ComparisonController(RevisionReader reader, StudyRequests requests, Comparisons comparisons) {
         this.reader = reader;
-        this.catalogues = catalogues;
+        this.requests = requests;
+        this.comparisons = comparisons;
     }
 
     @Fails(ProblemKind.INVALID_DESIGN)
     @GetMapping("/v1/projects/{id}/comparisons")
-    RevisionComparison compareRevisions(@PathVariable UUID id, @RequestParam int from, @RequestParam int to) {
+    ResponseEntity<RevisionComparison> compareRevisions(
+            @PathVariable UUID id,
+            @RequestParam int from,
+            @RequestParam int to,
+            @RequestParam(required = false) @Nullable Cursor cursor,
+            @RequestParam(required = false) @Nullable Limit limit) {
         StoredRevision first = reader.read(id, from);
         StoredRevision second = reader.read(id, to);
-        var request = new ComparisonRequest(request(first), request(second), STUDY_BUDGET);
-        boolean same = current(first) && current(second);
-        return new RevisionComparison(id, from, to, EngineVersion.CURRENT, same, comparison.compare(request));
+        ComparisonResult whole = comparisons.of(id, first, second);
+        List<String> drift = Stream.of(first, second)
+                .filter(revision -> !current(revision))
+                .map(revision -> Links.to("/v1/projects/{id}/revisions/{number}/drift", id, revision.number())
+                        .toString())
+                .distinct()
+                .toList();
+        int start = cursor == null
+                ? 0
+                : Math.clamp(cursor.number(), 0, whole.consequences().size());
+        if (limit == null) {
+            return ResponseEntity.ok(comparison(id, from, to, drift, from(whole, start), null));
+        }
+        Page<Consequence> page = Page.of(
+                IntStream.range(start, whole.consequences().size()).boxed().toList(),
+                limit,
+                place -> Cursor.at(place + 1),
+                place -> whole.consequences().get(place));
+        return ResponseEntity.ok()
+                .header(HttpHeaders.LINK, page.links())
+                .body(comparison(id, from, to, drift, with(whole, page.items()), page.next()));
+    }
+
+    private static RevisionComparison comparison(
+            UUID id, int from, int to, List<String> drift, ComparisonResult result, @Nullable String next) {
+        return new RevisionComparison(id, from, to, EngineVersion.CURRENT, drift.isEmpty(), drift, result, next);
+    }
+
+    private static ComparisonResult from(ComparisonResult whole, int start) {
+        return start == 0
+                ? whole
+                : with(
+                        whole,
+                        whole.consequences().subList(start, whole.consequences().size()));
+    }
+
+    private static ComparisonResult with(ComparisonResult whole, List<Consequence> consequences) {
+        return new ComparisonResult(
+                whole.renames(), whole.changes(), whole.counts(), consequences, whole.notExamined(), whole.studies());
     }
 
     /** Compares a revision with a design that is sent along; stores nothing. */
@@ -56,16 +100,7 @@ class ComparisonController {
         StudyRequest sent = requests.of(request);
         // how the catalogue came, and what is to be drawn, are no changes to the machine
         var second = new StudyRequest(sent.codeBasis(), sent.catalogue(), sent.design(), CatalogueSource.STORED);
-        var result = comparison.compare(new ComparisonRequest(request(first), second, STUDY_BUDGET));
-        return new ComparisonPreview(id, from, EngineVersion.CURRENT, current(first), result);
-    }
-
-    private StudyRequest request(StoredRevision revision) {
-        return new StudyRequest(
-                revision.codeBasis(),
-                catalogues.require(revision.catalogue(), "/catalogue"),
-                revision.design(),
-                CatalogueSource.STORED);
+        return new ComparisonPreview(id, from, EngineVersion.CURRENT, current(first), comparisons.with(first, second));
     }
 
     private static boolean current(StoredRevision revision) {
