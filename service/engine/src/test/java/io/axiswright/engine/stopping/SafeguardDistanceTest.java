@@ -55,7 +55,7 @@ class SafeguardDistanceTest {
     /**
      * Published: 290 ms + 30 ms, 14 mm: 640 mm by 2000 mm/s, therefore 512 mm by 1600 mm/s (worked example of the operating
      * instructions of a light curtain, edition 2012-06-12, p. 41). 15 ms + 150 ms, 14 mm: 330 mm
-     * (https://fsddsk.com/how-to-calculate-safety-light-curtain-minimum-distance-iso-13855). The others by hand: 30 mm give
+     * (a public page, how to calculate safety light curtain minimum distance ISO 13855). The others by hand: 30 mm give
      * C = 128 mm; 2000·0.2 + 128 = 528 is above 500, 1600·0.2 + 128 = 448 is not, so 500; 2000·0.02 = 40 is raised to 100.
      */
     @ParameterizedTest
