@@ -131,7 +131,7 @@ final class StopOnBus {
                 trace.burned(),
                 trace.peakRise(),
                 power.peak(),
-                new CaseOutcome.Worst(worst, bound, scene.proven()),
+                new CaseOutcome.Worst(worst, bound),
                 new Replay(power, start, chopper));
     }
 }
