@@ -87,7 +87,7 @@ final class StopOnBus {
 
             @Override
             public double bend(double from, double to) {
-                return scene.bend(from, to, 0);
+                return scene.bendOver(0, from, to);
             }
         };
     }

@@ -147,15 +147,30 @@ final class StopScene {
         return sum;
     }
 
+    /** The same while a constant power is taken away, W: nothing where the axes are sure never to return more than that. */
+    double bendOver(double drain, double from, double to) {
+        double highest = others.isEmpty() ? 0 : others.highest(from, to + duration());
+        for (int axis = 0; axis < stopping.size(); axis++) {
+            highest += highest(axis, from, to);
+        }
+        return highest <= drain ? 0 : bend(from, to, 0);
+    }
+
     /** No stop begun between two instants ever returns more power than this, W. */
     double powerBound(double from, double to) {
         double beside = (from + to) / 2;
         double sum = others.isEmpty() ? 0 : others.highest(from, to + duration());
         for (int axis = 0; axis < stopping.size(); axis++) {
-            sum += Math.max(peak(axis, from, beside), peak(axis, to, beside))
+            double between = Math.max(peak(axis, from, beside), peak(axis, to, beside))
                     + bend(axis, from, to).power();
+            sum += Math.min(between, highest(axis, from, to));
         }
         return sum;
+    }
+
+    private double highest(int axis, double from, double to) {
+        double standby = losses ? stopping.get(axis).unit().standbyLoss().si() : 0;
+        return Math.max(0, bend(axis, from, to).highest() - standby);
     }
 
     private PowerBend bend(int axis, double from, double to) {

@@ -15,7 +15,7 @@ record EvenStops(AxisLoad load, double inertia, double duration) implements Stop
 
     private static final Course NONE = new Course(List.of());
 
-    /** Speeds on both sides of a cut that differ by no more than this share are one. */
+    /** Speeds or positions on both sides of a cut that differ by no more than this share are one. */
     private static final double SAME = 1e-12;
 
     @Override
@@ -51,8 +51,15 @@ record EvenStops(AxisLoad load, double inertia, double duration) implements Stop
         double gap = before.speed().at(before.duration()) - after.speed().at(0);
         return direction(before) != direction(after)
                 || !before.effort().equals(after.effort())
-                || before.effort().uneven()
+                || !level(before.effort()) && moved(before, after)
                 || Math.abs(gap) > SAME * Math.max(before.fastest(), after.fastest());
+    }
+
+    /** Whether the load stands elsewhere, be it a turn farther. */
+    private static boolean moved(LoadPiece before, LoadPiece after) {
+        double end = before.position().at(before.duration());
+        double start = after.position().at(0);
+        return Math.abs(end - start) > SAME * Math.max(Math.abs(end), Math.abs(start));
     }
 
     private static double direction(LoadPiece piece) {

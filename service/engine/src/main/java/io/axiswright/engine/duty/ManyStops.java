@@ -18,6 +18,9 @@ record ManyStops(Drivetrain drivetrain, double inertia, double duration) {
 
     private static final int LEAST_PARTS = 16;
 
+    /** The shortest part worth looking at, as a share of the stop. */
+    private static final double SHORTEST = 1e-4;
+
     /** The motor in the stops begun within a half width of a time since the start of a piece, while such a share of them is over. */
     MotorRange over(StopStretch stretch, double time, double share, double halfTime, double halfShare) {
         Enclosure start = stretch.speed(time, halfTime);
@@ -46,26 +49,53 @@ record ManyStops(Drivetrain drivetrain, double inertia, double duration) {
         return new MotorRange(shaft.speed().times(turns), torque.plus(acceleration.times(inertia)));
     }
 
-    /**
-     * The bend of the power over the stops begun between two times since the start of a piece. A stop is cut into parts so that
-     * what changes abruptly, where a flow of power or a slider turns, counts only where in the stop that happens.
-     */
+    /** The power of the stops begun between two times since the start of a piece. */
     PowerBend bend(LoadPiece piece, double from, double to, double lossPerTorqueSquared) {
         StopStretch stretch = StopStretch.of(piece, from, to);
         if (stretch.direction() == 0) {
             return PowerBend.NONE;
         }
-        double half = (to - from) / 2;
-        int parts = (int) Math.clamp(Math.ceil(duration / (to - from)), LEAST_PARTS, MOST_PARTS);
-        double most = 0;
-        double sum = 0;
-        for (int k = 0; k < parts; k++) {
-            double bend = over(stretch, (from + to) / 2, (k + 0.5) / parts, half, 0.5 / parts)
-                    .power(lossPerTorqueSquared)
-                    .bendByX(half);
-            most = Math.max(most, bend);
-            sum += bend;
+        var parts = new Parts(stretch, (from + to) / 2, (to - from) / 2, lossPerTorqueSquared);
+        int count = (int) Math.clamp(Math.ceil(duration / (to - from)), LEAST_PARTS, MOST_PARTS);
+        for (int k = 0; k < count; k++) {
+            parts.add((k + 0.5) / count, 0.5 / count);
         }
-        return new PowerBend(most, sum * duration / parts);
+        return new PowerBend(parts.highest, parts.bend, parts.energy);
+    }
+
+    /**
+     * The parts that stops are cut into, so that what changes abruptly, where a flow of power, a slider or a table turns, counts
+     * only where in the stop that happens.
+     */
+    private final class Parts {
+
+        private final StopStretch stretch;
+        private final double time;
+        private final double half;
+        private final double lossPerTorqueSquared;
+        private double highest = Double.NEGATIVE_INFINITY;
+        private double bend;
+        private double energy;
+
+        private Parts(StopStretch stretch, double time, double half, double lossPerTorqueSquared) {
+            this.stretch = stretch;
+            this.time = time;
+            this.half = half;
+            this.lossPerTorqueSquared = lossPerTorqueSquared;
+        }
+
+        /** Where the power jumps, a part is halved until it is over about as soon as the jump has passed through all stops. */
+        private void add(double share, double halfShare) {
+            Enclosure taken = over(stretch, time, share, half, halfShare).power(lossPerTorqueSquared);
+            if (taken.jumpsByX() && halfShare > Math.max(SHORTEST, half / duration)) {
+                add(share - halfShare / 2, halfShare / 2);
+                add(share + halfShare / 2, halfShare / 2);
+                return;
+            }
+            double here = taken.bendByX(half);
+            highest = Math.max(highest, -taken.low());
+            bend = Math.max(bend, here);
+            energy += here * 2 * halfShare * duration;
+        }
     }
 }

@@ -22,7 +22,7 @@ public record StopRange(
         double torqueKink) {
 
     /**
-     * How much the returned power −(T·w + c·T²) bends.
+     * What the returned power −(T·w + c·T²) comes to.
      *
      * @param width from the first instant to the last, s
      * @param duration from the start of deceleration to rest, s
@@ -35,6 +35,6 @@ public record StopRange(
                 + 2 * lossPerTorqueSquared * (torqueRate * torqueRate + torque * torqueBend);
         double kink = torqueKink * (speed + 2 * lossPerTorqueSquared * torque);
         double power = width * (second * width / 8 + kink / 4);
-        return new PowerBend(power, duration * power);
+        return new PowerBend(torque * speed, power, duration * power);
     }
 }

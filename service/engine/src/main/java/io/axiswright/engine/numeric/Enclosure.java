@@ -164,6 +164,11 @@ public record Enclosure(double low, double high, Range byX, Range byY) {
         return bend < high - low ? bend : high - low;
     }
 
+    /** Whether it may jump along the first variable: nothing is known of its slopes. */
+    public boolean jumpsByX() {
+        return !(byX.high - byX.low < Double.POSITIVE_INFINITY);
+    }
+
     private Range values() {
         return new Range(low, high);
     }
