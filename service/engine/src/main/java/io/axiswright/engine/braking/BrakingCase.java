@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param worstInstant when in the common cycle the stop begins to decelerate; absent but for stops of axes whose cycles have a
  *     common period
  * @param provenVoltage no stop, whenever it begins, takes the bus higher than this; absent but for the stop from the instant
- *     from which the bus rises highest, and where a mechanism's torque depends on its position, which leaves only samples
+ *     from which the bus rises highest
  * @param course the case over time; only where the request asks for courses, absent for a bound and for a bus that changes its
  *     state too often to be drawn
  */

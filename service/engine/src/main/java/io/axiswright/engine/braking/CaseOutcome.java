@@ -48,9 +48,8 @@ record CaseOutcome(
      *
      * @param found the instant, and the bound of what was searched
      * @param bound no instant lets the energy of the bus rise above this, J; NaN if another criterion was searched
-     * @param proven whether the bound is certain, or judged by samples because a mechanism's torque depends on its position
      */
-    record Worst(WorstInstant found, double bound, boolean proven) {}
+    record Worst(WorstInstant found, double bound) {}
 
     /** The same outcome under another name. */
     CaseOutcome as(CaseKind otherKind, String otherZone) {

@@ -166,7 +166,7 @@ final class GroupAnswer {
                 new Power(unit == null || outcome.burned() == 0 ? 0 : peakPower(unit, outcome)),
                 unit == null ? null : new Temperature(request.ambient().si() + outcome.peakRise()),
                 worst == null ? null : new Time(worst.found().instant()),
-                worst == null || Double.isNaN(worst.bound()) || !worst.proven() ? null : voltage(worst.bound()),
+                worst == null || Double.isNaN(worst.bound()) ? null : voltage(worst.bound()),
                 course(outcome));
     }
 

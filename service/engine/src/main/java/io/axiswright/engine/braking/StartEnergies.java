@@ -66,7 +66,8 @@ final class StartEnergies {
         if (nodes.isEmpty()) {
             return least;
         }
-        BusNode node = before(beside);
+        // the instant beside it may lie beyond the next of the nodes
+        BusNode node = beside < instant ? before(Math.nextDown(instant)) : before(instant);
         double local = node.local() + (instant - node.instant());
         double energy = node.energyAt(local, decay);
         return Math.max(least, energy);

@@ -87,7 +87,7 @@ final class StopOnBus {
 
             @Override
             public double bend(double from, double to) {
-                return scene.bend(from, to, 0);
+                return scene.bendOver(0, from, to);
             }
         };
     }
@@ -131,7 +131,7 @@ final class StopOnBus {
                 trace.burned(),
                 trace.peakRise(),
                 power.peak(),
-                new CaseOutcome.Worst(worst, bound, scene.proven()),
+                new CaseOutcome.Worst(worst, bound),
                 new Replay(power, start, chopper));
     }
 }

@@ -2,8 +2,8 @@ package io.axiswright.engine.braking;
 
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.duty.Course;
+import io.axiswright.engine.duty.PowerBend;
 import io.axiswright.engine.duty.StopModel;
-import io.axiswright.engine.duty.StopRange;
 import io.axiswright.engine.numeric.WorstInstant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -54,7 +54,7 @@ final class StopScene {
     private final Map<Moment, BusPower> powers = new HashMap<>();
     private final Map<StopAt, PowerCourse> courses = new HashMap<>();
     private final Map<StopAt, Double> peaks = new HashMap<>();
-    private final Map<Span, StopRange> ranges = new HashMap<>();
+    private final Map<Span, PowerBend> bends = new HashMap<>();
 
     /**
      * A scene.
@@ -85,11 +85,6 @@ final class StopScene {
 
     List<Stopping> stopping() {
         return stopping;
-    }
-
-    /** Whether the bounds are certain for every axis. */
-    boolean proven() {
-        return stopping.stream().allMatch(one -> one.model().proven());
     }
 
     /** The longest deceleration, s: how long the bus is followed. */
@@ -147,9 +142,18 @@ final class StopScene {
     double bend(double from, double to, double decay) {
         double sum = others.isEmpty() ? 0 : others.bend(from, to, duration(), decay);
         for (int axis = 0; axis < stopping.size(); axis++) {
-            sum += stopping.get(axis).model().duration() * powerBend(axis, from, to);
+            sum += bend(axis, from, to).energy();
         }
         return sum;
+    }
+
+    /** The same while a constant power is taken away, W: nothing where the axes are sure never to return more than that. */
+    double bendOver(double drain, double from, double to) {
+        double highest = others.isEmpty() ? 0 : others.highest(from, to + duration());
+        for (int axis = 0; axis < stopping.size(); axis++) {
+            highest += highest(axis, from, to);
+        }
+        return highest <= drain ? 0 : bend(from, to, 0);
     }
 
     /** No stop begun between two instants ever returns more power than this, W. */
@@ -157,18 +161,24 @@ final class StopScene {
         double beside = (from + to) / 2;
         double sum = others.isEmpty() ? 0 : others.highest(from, to + duration());
         for (int axis = 0; axis < stopping.size(); axis++) {
-            sum += Math.max(peak(axis, from, beside), peak(axis, to, beside)) + powerBend(axis, from, to);
+            double between = Math.max(peak(axis, from, beside), peak(axis, to, beside))
+                    + bend(axis, from, to).power();
+            sum += Math.min(between, highest(axis, from, to));
         }
         return sum;
     }
 
-    private double powerBend(int axis, double from, double to) {
+    private double highest(int axis, double from, double to) {
+        double standby = losses ? stopping.get(axis).unit().standbyLoss().si() : 0;
+        return Math.max(0, bend(axis, from, to).highest() - standby);
+    }
+
+    private PowerBend bend(int axis, double from, double to) {
         Stopping one = stopping.get(axis);
-        StopRange range = ranges.computeIfAbsent(new Span(axis, from, to), span -> {
+        return bends.computeIfAbsent(new Span(axis, from, to), span -> {
             double beside = (from + to) / 2;
-            return one.model().range(one.phase(from, beside), one.phase(to, beside));
+            return one.model().bend(one.phase(from, beside), one.phase(to, beside), losses ? copper(one.unit()) : 0);
         });
-        return bend(range, to - from, losses ? copper(one.unit()) : 0);
     }
 
     private double peak(int axis, double instant, double beside) {
@@ -200,16 +210,6 @@ final class StopScene {
     private PowerCourse workedOut(Stopping one, double instant, double beside) {
         Course course = one.model().from(one.phase(instant, beside), one.phase(beside, beside));
         return losses ? PowerCourse.withLosses(course, one.unit()) : PowerCourse.withoutLosses(course);
-    }
-
-    /** Of the power −(T·w + c·T²) at any one time since the start of the stop, W. */
-    private static double bend(StopRange r, double width, double copper) {
-        double second = r.torqueBend() * r.speed()
-                + 2 * r.torqueRate() * r.speedRate()
-                + r.torque() * r.speedBend()
-                + 2 * copper * (r.torqueRate() * r.torqueRate() + r.torque() * r.torqueBend());
-        double kink = r.torqueKink() * (r.speed() + 2 * copper * r.torque());
-        return width * (second * width / 8 + kink / 4);
     }
 
     private static double copper(DriveUnit unit) {

@@ -113,7 +113,7 @@ record UnrelatedStop(
 
             @Override
             public double bend(double from, double to) {
-                return scene.bend(from, to, 0);
+                return scene.bendOver(drain, from, to);
             }
         };
         return WorstInstant.of(objective, scene.cuts(), StopLoad.tolerance(bus), MOST_INSTANTS)

@@ -21,8 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param period how long the cycle lasts, s
  * @param netTravel how far the load is from its start when the cycle ends, m or rad
  * @param travelled the sum of all distances, m or rad
- * @param holdingTorque largest torque a brake on the motor shaft may have to hold, N·m
- * @param reflectedInertia largest inertia of load, mechanism and gear at the motor shaft, kg·m²
+ * @param reach how far it comes under each of its efforts
  * @param gravity whether gravity drives it
  */
 record AxisLoad(
@@ -31,8 +30,7 @@ record AxisLoad(
         double period,
         double netTravel,
         double travelled,
-        double holdingTorque,
-        double reflectedInertia,
+        Reach reach,
         boolean gravity) {
 
     static AxisLoad of(Axis axis) {
@@ -46,8 +44,7 @@ record AxisLoad(
         double start = 0;
         double position = drivetrain.mechanics().start();
         double travelled = 0;
-        double holding = 0;
-        double inertia = 0;
+        List<Reach.Way> ways = new ArrayList<>();
         boolean gravity = false;
         for (Segment segment : axis.cycle().segments()) {
             LoadEffort effort = drivetrain
@@ -62,7 +59,7 @@ record AxisLoad(
             double highest = position;
             for (Motion.Stretch stretch : motion.stretches()) {
                 Polynomial way = way(axis, drivetrain, segment, stretch, position);
-                pieces.addAll(pieces(drivetrain, effort, segment, stretch, start, way, held));
+                pieces.addAll(pieces(drivetrain, effort, change, segment, stretch, start, way, held));
                 double next = way.at(stretch.length());
                 travelled += Math.abs(next - position);
                 position = next;
@@ -73,8 +70,7 @@ record AxisLoad(
                 position = from + motion.travel(); // the sum of the stretches without their rounding
             }
             start += motion.duration();
-            holding = Math.max(holding, effort.largestHolding(lowest, highest));
-            inertia = Math.max(inertia, effort.largestInertia(lowest, highest));
+            ways.add(new Reach.Way(effort, lowest, highest));
             gravity |= effort.falls();
         }
         return new AxisLoad(
@@ -83,9 +79,18 @@ record AxisLoad(
                 start,
                 position - drivetrain.mechanics().start(),
                 travelled,
-                drivetrain.holdingTorque(holding),
-                drivetrain.reflectedInertia(inertia),
+                new Reach(ways),
                 gravity);
+    }
+
+    /** The largest torque a brake on the motor shaft may have to hold, N·m. */
+    double holdingTorque() {
+        return drivetrain.holdingTorque(reach.holding());
+    }
+
+    /** The largest inertia of load, mechanism and gear at the motor shaft, kg·m². */
+    double reflectedInertia() {
+        return drivetrain.reflectedInertia(reach.inertia());
     }
 
     /** The largest torque the load asks for at the mechanism's shaft, moving or held, before any loss, N·m. */
@@ -119,6 +124,7 @@ record AxisLoad(
     private static List<LoadPiece> pieces(
             Drivetrain drivetrain,
             LoadEffort effort,
+            CycleChange change,
             Segment segment,
             Motion.Stretch stretch,
             double segmentStart,
@@ -130,9 +136,11 @@ record AxisLoad(
             var stated = new StatedTorque(drivetrain, effort, start, stretch, stretch.effort());
             return atMotor(segment) ? stated.atMotor(way) : stated.atLoad(from);
         }
-        return stretch.direction() == 0
-                ? List.of(drivetrain.resting(effort, start, stretch.length(), from, held))
-                : drivetrain.moving(effort, start, new LoadMotion(way, stretch.length(), stretch.direction()));
+        if (stretch.direction() == 0) {
+            return List.of(drivetrain.resting(effort, start, stretch.length(), from, held));
+        }
+        var moving = new LoadMotion(way, stretch.length(), stretch.direction());
+        return drivetrain.passing(effort, start, change.shafts().apply(effort, moving), stretch.direction());
     }
 
     /** Position of the load over the time since a stretch began; at rest it stays whatever the rounding of its speed. */

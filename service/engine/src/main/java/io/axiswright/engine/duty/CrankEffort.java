@@ -31,8 +31,9 @@ record CrankEffort(
     public List<ShaftPiece> moving(LoadMotion motion) {
         LoadMotion first = Turns.first(motion);
         return Instants.ofShaft(first, coulomb > 0 ? deadCentres(first) : List.of(), _ -> (angle, w, a) -> {
-            double way = way(angle);
-            double inertial = mass * (way * a + bend(angle) * w * w);
+            Slide slide = slide(angle);
+            double way = slide.way();
+            double inertial = mass * (way * a + slide.bend() * w * w);
             double resisting = gravity + process + viscous * way * w;
             return way * (inertial + resisting) + Math.abs(way) * coulomb * first.direction();
         });
@@ -93,8 +94,9 @@ record CrankEffort(
     double sliderForce(CrankState state, double time) {
         double angle = state.angle().at(time);
         double w = state.speed().at(time);
-        double way = way(angle);
-        double inertial = mass * (way * state.acceleration().at(time) + bend(angle) * w * w);
+        Slide slide = slide(angle);
+        double way = slide.way();
+        double inertial = mass * (way * state.acceleration().at(time) + slide.bend() * w * w);
         double rubbing = coulomb * state.direction() * Math.signum(way(state.middle()));
         return inertial + gravity + process + viscous * way * w + rubbing;
     }
@@ -114,14 +116,18 @@ record CrankEffort(
         return radius * s + off * radius * Math.cos(angle) / root(off);
     }
 
-    /** d²x/dangle². */
-    private double bend(double angle) {
+    /** How the slider goes at an angle: dx/dangle and d²x/dangle², m. */
+    private record Slide(double way, double bend) {}
+
+    private Slide slide(double angle) {
         double s = Math.sin(angle);
         double c = Math.cos(angle);
         double off = radius * s - offset;
         double root = root(off);
         double share = off * c / root;
-        return radius * (c + (radius * c * c - off * s) / root + radius * share * share / root);
+        return new Slide(
+                radius * s + off * radius * c / root,
+                radius * (c + (radius * c * c - off * s) / root + radius * share * share / root));
     }
 
     private double root(double off) {

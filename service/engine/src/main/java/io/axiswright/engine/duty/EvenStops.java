@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Even decelerations to rest within a time, under the load of the segment they interrupt. Where the load's torque does not
- * depend on its position, what the stops differ by is bounded with certainty; else it is judged by three of them.
+ * Even decelerations to rest within a time, under the load of the segment they interrupt. What they
+ * differ by is bounded with certainty: in closed form where the load's torque does not depend on its position, else by ranges.
  *
  * @param load the axis
  * @param inertia inertia of the motor and what turns with it, kg·m²
@@ -15,7 +15,7 @@ record EvenStops(AxisLoad load, double inertia, double duration) implements Stop
 
     private static final Course NONE = new Course(List.of());
 
-    /** Speeds on both sides of a cut that differ by no more than this share are one. */
+    /** Speeds or positions on both sides of a cut that differ by no more than this share are one. */
     private static final double SAME = 1e-12;
 
     @Override
@@ -51,8 +51,15 @@ record EvenStops(AxisLoad load, double inertia, double duration) implements Stop
         double gap = before.speed().at(before.duration()) - after.speed().at(0);
         return direction(before) != direction(after)
                 || !before.effort().equals(after.effort())
-                || before.effort().uneven()
+                || !level(before.effort()) && moved(before, after)
                 || Math.abs(gap) > SAME * Math.max(before.fastest(), after.fastest());
+    }
+
+    /** Whether the load stands elsewhere, be it a turn farther. */
+    private static boolean moved(LoadPiece before, LoadPiece after) {
+        double end = before.position().at(before.duration());
+        double start = after.position().at(0);
+        return Math.abs(end - start) > SAME * Math.max(Math.abs(end), Math.abs(start));
     }
 
     private static double direction(LoadPiece piece) {
@@ -64,21 +71,33 @@ record EvenStops(AxisLoad load, double inertia, double duration) implements Stop
         return new EvenStops(load, inertia, time);
     }
 
-    @Override
-    public boolean proven() {
-        return load.pieces().stream().allMatch(piece -> piece.effort() instanceof EvenEffort even && even.rise() == 0);
+    /** Whether the torque of every load is the same wherever it stands. */
+    boolean level() {
+        return load.pieces().stream().allMatch(piece -> level(piece.effort()));
+    }
+
+    private static boolean level(LoadEffort effort) {
+        return effort instanceof EvenEffort even && even.rise() == 0;
     }
 
     @Override
-    public StopRange range(double from, double to) {
+    public PowerBend bend(double from, double to, double lossPerTorqueSquared) {
         LoadPiece piece = pieceAt((from + to) / 2);
+        double a = from - piece.start();
+        double b = to - piece.start();
         return switch (piece.effort()) {
             case EvenEffort even
-            when even.rise() == 0 ->
+            when level(even) ->
                 new EvenStopRange(load.drivetrain(), even, inertia, duration)
-                        .of(piece, from - piece.start(), to - piece.start());
-            default -> SampledStopRange.of(this, piece, from, to);
+                        .of(piece, a, b)
+                        .bend(to - from, duration, lossPerTorqueSquared);
+            default -> many().bend(piece, a, b, lossPerTorqueSquared);
         };
+    }
+
+    /** The same stops by ranges of them. */
+    ManyStops many() {
+        return new ManyStops(load.drivetrain(), inertia, duration);
     }
 
     private LoadPiece pieceAt(double instant) {

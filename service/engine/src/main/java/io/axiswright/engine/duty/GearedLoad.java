@@ -32,12 +32,13 @@ record GearedLoad(
     static List<GearedLoad> all(Axis axis, DutyRequest request) {
         StopZone zone = stopping(axis, request.stopZones());
         List<GearUnit> gears = gears(axis, request.gearUnits());
-        GearOutput output = gears.isEmpty() ? GearOutput.NONE : GearOutput.of(axis, zone, CycleChange.NONE);
+        CycleChange asked = CycleChange.NONE.remembering();
+        GearOutput output = gears.isEmpty() ? GearOutput.NONE : GearOutput.of(axis, zone, asked);
         List<GearedLoad> all = new ArrayList<>();
         if (axis.drive().gearUnit() == null) {
-            all.add(of(axis, null, zone, GearOutput.NONE, CycleChange.NONE));
+            all.add(of(axis, null, zone, GearOutput.NONE, asked));
         }
-        gears.forEach(gear -> all.add(of(axis, gear, zone, output, CycleChange.NONE)));
+        gears.forEach(gear -> all.add(of(axis, gear, zone, output, asked)));
         return all;
     }
 
@@ -58,8 +59,9 @@ record GearedLoad(
 
     /** The same axis with the same gear unit, the cycle run otherwise than stated. */
     GearedLoad changed(Axis axis, CycleChange change) {
-        GearOutput other = gear == null ? GearOutput.NONE : GearOutput.of(axis, zone, change);
-        return of(axis, gear, zone, other, change);
+        CycleChange same = change.remembering();
+        GearOutput other = gear == null ? GearOutput.NONE : GearOutput.of(axis, zone, same);
+        return of(axis, gear, zone, other, same);
     }
 
     /** The axis with its gear unit among its gears. */

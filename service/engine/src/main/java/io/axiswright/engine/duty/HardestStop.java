@@ -35,7 +35,7 @@ record HardestStop(double size, double instant, Course course) {
             return NONE;
         }
         EvenStops stops = new EvenStops(load, inertia, zone.decelerationTime().si());
-        return stops.proven() ? ofExtremes(load, peakSpeed, inertia, zone, measure) : searched(stops, measure);
+        return stops.level() ? ofExtremes(load, peakSpeed, inertia, zone, measure) : searched(stops, measure);
     }
 
     private static HardestStop ofExtremes(

@@ -32,15 +32,17 @@ record HoldingEdge(
      *
      * @param state the first limit broken at a number, or the one used most
      * @param harder numbers from the asked one on
+     * @param alike which of the harder ones is so near to the asked one that, if both hold, all between do
      * @param easier numbers from the asked one on the other way
      */
-    static HoldingEdge of(DoubleFunction<Worst> state, double[] harder, double[] easier) {
+    static HoldingEdge of(DoubleFunction<Worst> state, double[] harder, int alike, double[] easier) {
         Worst asked = state.apply(harder[0]);
-        return asked.broken() ? easing(state, easier, asked) : hardening(state, harder);
+        return asked.broken() ? easing(state, easier, asked) : hardening(state, harder, alike);
     }
 
-    private static HoldingEdge hardening(DoubleFunction<Worst> state, double[] harder) {
-        for (int k = 1; k < harder.length; k++) {
+    private static HoldingEdge hardening(DoubleFunction<Worst> state, double[] harder, int alike) {
+        int held = alike > 0 && !state.apply(harder[alike]).broken() ? alike : 0;
+        for (int k = held + 1; k < harder.length; k++) {
             Worst worst = state.apply(harder[k]);
             if (worst.broken()) {
                 return between(state, harder[k - 1], harder[k], worst);

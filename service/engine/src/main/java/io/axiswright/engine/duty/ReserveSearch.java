@@ -38,6 +38,9 @@ final class ReserveSearch {
 
     private static final double PAYLOAD_STEP = 1.25;
 
+    /** Payloads that add less than this share to what moves are alike. */
+    private static final double ALIKE = 0.01;
+
     /** The way back from a payload that is too large to none has this many steps. */
     private static final int LESS_STEPS = 64;
 
@@ -76,6 +79,7 @@ final class ReserveSearch {
         HoldingEdge edge = HoldingEdge.of(
                 factor -> worst(segment -> slowed(segment, factor, standstills), CycleChange::stated),
                 steps(1 / TIME_STEP),
+                0,
                 steps(TIME_STEP));
         if (edge.limit() == null) {
             return TimeReserve.without(edge.verdict());
@@ -96,13 +100,37 @@ final class ReserveSearch {
             return PayloadReserve.without(ReserveVerdict.NOT_APPLICABLE);
         }
         double most = segments().stream().mapToDouble(CycleChange::stated).max().orElse(0);
+        double[] more = more();
         HoldingEdge edge = HoldingEdge.of(
-                added -> worst(this::motion, segment -> laden(segment, added, most > 0)), more(), less(most));
+                added -> worst(this::motion, segment -> laden(segment, added, most > 0)),
+                more,
+                alike(more, most > 0),
+                less(most));
         if (edge.limit() == null) {
             return PayloadReserve.without(edge.verdict());
         }
         return new PayloadReserve(
                 edge.verdict(), payload(edge.at()), payload(Math.max(0, most + edge.at())), edge.limit());
+    }
+
+    /**
+     * Which of the payloads is the last that adds less than a hundredth to what moves. Torque goes with the payload along a
+     * straight line at every instant, so what is highest is so at an end of that little way.
+     */
+    private int alike(double[] more, boolean onlyLoaded) {
+        double moved = inertia(0, onlyLoaded);
+        double perPayload = inertia(1, onlyLoaded) - moved;
+        int last = 0;
+        while (last + 1 < more.length && more[last + 1] * perPayload < ALIKE * moved) {
+            last++;
+        }
+        return perPayload > 0 ? last : 0;
+    }
+
+    /** The largest inertia of the load with an added payload. */
+    private double inertia(double added, boolean onlyLoaded) {
+        var change = new CycleChange(this::motion, segment -> laden(segment, added, onlyLoaded));
+        return AxisLoad.of(axis, change).reach().inertia();
     }
 
     private HoldingEdge.Worst worst(Function<Segment, Motion> moved, ToDoubleFunction<Segment> carried) {

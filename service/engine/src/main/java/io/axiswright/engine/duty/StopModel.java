@@ -2,7 +2,7 @@ package io.axiswright.engine.duty;
 
 /**
  * The controlled stops of one axis, begun at any instant of its cycle. Between two neighbouring {@link #cuts()} the stop
- * changes smoothly with the instant, and {@link #range} says how fast at most; so a search over the instants can prove that
+ * changes smoothly with the instant, and {@link #bend} says how much at most; so a search over the instants can prove that
  * it missed none.
  */
 public interface StopModel {
@@ -26,13 +26,12 @@ public interface StopModel {
         return cuts();
     }
 
-    /** How much the stops begun from one instant to another differ; both within one stretch between two cuts. */
-    StopRange range(double from, double to);
-
-    /** Whether {@link #range} is certain; where it is only judged by samples, so is what a search concludes from it. */
-    default boolean proven() {
-        return true;
-    }
+    /**
+     * How much the stops begun from one instant to another differ; both within one stretch between two cuts.
+     *
+     * @param lossPerTorqueSquared loss in the motor for each square of torque, W/(N·m)²
+     */
+    PowerBend bend(double from, double to, double lossPerTorqueSquared);
 
     /** The same axis stopped within another time, s. */
     StopModel within(double time);

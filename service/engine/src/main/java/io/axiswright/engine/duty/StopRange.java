@@ -19,4 +19,22 @@ public record StopRange(
         double torque,
         double torqueRate,
         double torqueBend,
-        double torqueKink) {}
+        double torqueKink) {
+
+    /**
+     * What the returned power −(T·w + c·T²) comes to.
+     *
+     * @param width from the first instant to the last, s
+     * @param duration from the start of deceleration to rest, s
+     * @param lossPerTorqueSquared c, W/(N·m)²
+     */
+    public PowerBend bend(double width, double duration, double lossPerTorqueSquared) {
+        double second = torqueBend * speed
+                + 2 * torqueRate * speedRate
+                + torque * speedBend
+                + 2 * lossPerTorqueSquared * (torqueRate * torqueRate + torque * torqueBend);
+        double kink = torqueKink * (speed + 2 * lossPerTorqueSquared * torque);
+        double power = width * (second * width / 8 + kink / 4);
+        return new PowerBend(torque * speed, power, duration * power);
+    }
+}

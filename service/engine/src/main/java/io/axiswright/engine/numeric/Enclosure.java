@@ -154,6 +154,21 @@ public record Enclosure(double low, double high, Range byX, Range byY) {
         return bound < high ? bound : high;
     }
 
+    /**
+     * How far at most, on any line along the first variable across a rectangle of that half width, the quantity leaves the
+     * straight line between its values at both ends: a function whose slopes lie between m and M does so by no more than a
+     * quarter of (M − m) times the width, corners or none, and none by more than all its values differ by.
+     */
+    public double bendByX(double halfX) {
+        double bend = (byX.high - byX.low) * halfX / 2;
+        return bend < high - low ? bend : high - low;
+    }
+
+    /** Whether it may jump along the first variable: nothing is known of its slopes. */
+    public boolean jumpsByX() {
+        return !(byX.high - byX.low < Double.POSITIVE_INFINITY);
+    }
+
     private Range values() {
         return new Range(low, high);
     }

@@ -4,6 +4,7 @@ import io.axiswright.engine.quantity.NotFinite;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * Smooth functions as polynomials, piece by piece, so that whatever is exact for polynomials serves for every smooth course.
@@ -23,6 +24,11 @@ public final class PolynomialPieces {
 
     /** Points between the interpolation points at which the error is judged. */
     private static final int PROBES = 2 * DEGREE + 3;
+
+    /** The Chebyshev points of a piece as shares of its length. */
+    private static final double[] PLACES = IntStream.rangeClosed(0, DEGREE)
+            .mapToDouble(k -> (1 - Math.cos(Math.PI * k / DEGREE)) / 2)
+            .toArray();
 
     private PolynomialPieces() {}
 
@@ -86,22 +92,24 @@ public final class PolynomialPieces {
 
     /** Newton's divided differences at the Chebyshev points of the piece, both ends among them, so that pieces meet. */
     private static Polynomial interpolated(DoubleUnaryOperator function, double from, double length) {
-        double[] x = new double[DEGREE + 1];
         double[] difference = new double[DEGREE + 1];
         for (int k = 0; k <= DEGREE; k++) {
-            x[k] = (1 - Math.cos(Math.PI * k / DEGREE)) / 2;
-            difference[k] = function.applyAsDouble(from + x[k] * length);
+            difference[k] = function.applyAsDouble(from + PLACES[k] * length);
         }
         for (int order = 1; order <= DEGREE; order++) {
             for (int k = DEGREE; k >= order; k--) {
-                difference[k] = (difference[k] - difference[k - 1]) / (x[k] - x[k - order]);
+                difference[k] = (difference[k] - difference[k - 1]) / (PLACES[k] - PLACES[k - order]);
             }
         }
-        Polynomial sum = Polynomial.of(difference[DEGREE]);
+        double[] sum = new double[DEGREE + 1];
+        sum[0] = difference[DEGREE];
         for (int k = DEGREE - 1; k >= 0; k--) {
-            sum = sum.times(Polynomial.of(-x[k], 1)).plus(difference[k]);
+            for (int power = DEGREE - k; power > 0; power--) {
+                sum[power] = sum[power - 1] - PLACES[k] * sum[power];
+            }
+            sum[0] = difference[k] - PLACES[k] * sum[0];
         }
-        return sum.stretched(length);
+        return Polynomial.of(sum).stretched(length);
     }
 
     private static double error(DoubleUnaryOperator function, Polynomial fit, double from, double length) {

@@ -9,6 +9,7 @@ import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.design.SupplySystem;
 import io.axiswright.engine.duty.Course;
+import io.axiswright.engine.duty.PowerBend;
 import io.axiswright.engine.duty.StopModel;
 import io.axiswright.engine.duty.StopRange;
 import io.axiswright.engine.numeric.Polynomial;
@@ -178,7 +179,7 @@ final class BrakingFixtures {
         }
 
         @Override
-        public StopRange range(double from, double to) {
+        public PowerBend bend(double from, double to, double lossPerTorqueSquared) {
             Course.Piece piece = at((from + to) / 2);
             double a = from - piece.start();
             double b = to - piece.start();
@@ -186,7 +187,8 @@ final class BrakingFixtures {
             double rate = piece.speed().derivative().largestMagnitude(a, b);
             double bend = piece.speed().derivative().derivative().largestMagnitude(a, b);
             double k = inertia / duration;
-            return new StopRange(speed, rate, bend, k * speed, k * rate, k * bend, 0);
+            return new StopRange(speed, rate, bend, k * speed, k * rate, k * bend, 0)
+                    .bend(to - from, duration, lossPerTorqueSquared);
         }
 
         @Override

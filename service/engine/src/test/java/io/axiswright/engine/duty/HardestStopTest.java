@@ -35,7 +35,7 @@ class HardestStopTest {
             EvenStops stops = stops(axis);
             AxisLoad load = stops.load();
             double peakSpeed = LoadSums.of(load.pieces(), load.period()).peakSpeed();
-            if (stops.proven() || peakSpeed == 0) {
+            if (stops.level() || peakSpeed == 0) {
                 continue;
             }
             for (StopMeasure measure : List.of(StopMeasure.TORQUE, new StopMeasure(curve(peakSpeed)))) {

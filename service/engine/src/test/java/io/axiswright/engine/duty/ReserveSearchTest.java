@@ -109,6 +109,18 @@ class ReserveSearchTest {
         assertThat(reserve.verdict()).isEqualTo(ReserveVerdict.BOUND);
     }
 
+    /** T = J·4·angle/t² = 16·J: the unit's three times its torque is what a two-hundredth more than the stated inertia takes. */
+    @Test
+    void aPayloadThatHardlyAddsIsFoundToo() {
+        double added = 0.01 / 200;
+        DriveUnit unit = unit(16 * (0.01 + ROTOR + added) / 3, 4000);
+        PayloadReserve reserve = reserves(
+                        spinning(0.01, Fixtures.turn(1, 0.5, new Triangular()), Fixtures.dwell(10)), unit)
+                .payload();
+        assertThat(Objects.requireNonNull(reserve.added()).si()).isCloseTo(added, within(1e-6 * 0.01));
+        assertThat(reserve.limit()).isEqualTo(DutyLimit.INTERMITTENT);
+    }
+
     /** The same triangle: t = sqrt(4·J/T) = 82.5 ms of the stated 0.5 s, with 10 s of rest each. */
     @Test
     void reservesAreDerived() {
