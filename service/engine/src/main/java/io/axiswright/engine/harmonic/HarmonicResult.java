@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param voltageLimit highest voltage distortion
  * @param groups the rectifiers
  * @param lines distortion by line; empty without any rectifier, and where the input of some drive unit is not known
+ * @param equipment the machine as equipment on a public low-voltage network; absent where that is not asked for or not judged
  * @param findings remarks
  * @param derivations how the numbers came about
  */
@@ -28,5 +29,6 @@ public record HarmonicResult(
         double voltageLimit,
         List<RectifierGroup> groups,
         List<LineDistortion> lines,
+        @Nullable EquipmentEmission equipment,
         List<Finding> findings,
         List<Derivation> derivations) {}

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** Works out the harmonic currents of uncontrolled rectifiers and holds them against the limits of IEEE 519. */
+/** Works out the harmonic currents of uncontrolled rectifiers and holds them against limits. */
 public final class HarmonicStudy {
 
     static final String CLAUSE = "circuit of ideal diodes, reactances and capacitor, solved exactly; no resistance";
@@ -61,6 +61,8 @@ public final class HarmonicStudy {
                 .mapToObj(line -> network.distortion(line, currents, demand, limits))
                 .toList();
         findings.addAll(new DistortionFindings(limits, POINTER).of(lines));
+        EquipmentEmission equipment =
+                new EquipmentStudy(request, currents, network.shortCircuitCurrent(), findings).study();
         double others = request.others().stream().mapToDouble(Current::si).max().orElse(0);
         if (others > 0) {
             findings.add(FindingCode.HARMONIC_OTHERS_AS_SINES.at(
@@ -74,6 +76,7 @@ public final class HarmonicStudy {
                 VoltageDistortionLimits.total().value().si(),
                 List.copyOf(groups),
                 lines,
+                equipment,
                 List.copyOf(findings),
                 List.of(derivation(network, demand, ratio)));
     }
@@ -99,6 +102,7 @@ public final class HarmonicStudy {
                 VoltageDistortionLimits.total().value().si(),
                 List.of(),
                 List.of(),
+                null,
                 List.copyOf(findings),
                 List.of());
     }

@@ -52,7 +52,7 @@ class HarmonicStudyTest {
                                 0.1,
                                 new Frequency(50),
                                 new Current(fault)),
-                        new CommonCoupling(null, demand == null ? null : new Current(demand)),
+                        new CommonCoupling(null, demand == null ? null : new Current(demand), null),
                         LINES,
                         List.of(rectifiers),
                         List.of(),

@@ -22,7 +22,7 @@ class HarmonicPartsTest {
                 .system(new StudyRequest(
                         CodeBasis.IEC_60204_1,
                         catalogue,
-                        Copies.with(TestCell.design(3), "commonCoupling", new CommonCoupling(null, null))));
+                        Copies.with(TestCell.design(3), "commonCoupling", new CommonCoupling(null, null, null))));
     }
 
     @Test
