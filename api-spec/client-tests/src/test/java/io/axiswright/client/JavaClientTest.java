@@ -70,7 +70,7 @@ class JavaClientTest extends ClientTest {
         revisions.addRevision(project, second, null, added.getEtag(), null);
 
         var comparison = new ComparisonsApi(client())
-                .compareRevisions(project, 1, 2, null)
+                .compareRevisions(project, 1, 2, null, null, null)
                 .getComparison();
 
         // the three members that differ between the two requests
