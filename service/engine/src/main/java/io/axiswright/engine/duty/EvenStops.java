@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Even decelerations to rest within a time, under the load of the segment they interrupt. What they
- * differ by is bounded with certainty: in closed form where the load's torque does not depend on its position, else by ranges.
+ * Even decelerations to rest within a time, under the load of the segment they interrupt. What they differ by is bounded with
+ * certainty: in closed form where the load's torque does not depend on its position, else by ranges.
  *
  * @param load the axis
  * @param inertia inertia of the motor and what turns with it, kg·m²

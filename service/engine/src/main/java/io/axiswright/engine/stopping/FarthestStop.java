@@ -36,8 +36,7 @@ record FarthestStop(double instant, double angle, double bound) {
         @Override
         public double value(double instant, double beside) {
             SpeedCourse.Stretch stretch = course.at(beside);
-            double stop = stopping.path(stretch.piece(), stretch.speed(instant));
-            return reaction == 0 ? stop : stop + course.runOn(reaction, instant);
+            return course.runOn(reaction, instant) + stopping.path(stretch.piece(), stretch.speed(instant));
         }
 
         @Override
@@ -45,12 +44,15 @@ record FarthestStop(double instant, double angle, double bound) {
             SpeedCourse.Stretch stretch = course.at((from + to) / 2);
             double one = stretch.speed(from);
             double other = stretch.speed(to);
-            double stop = stopping.bound(stretch.piece(), Math.min(one, other), Math.max(one, other));
-            return reaction == 0 ? stop : stop + runOn(from, to, Math.abs(one), Math.abs(other));
+            return runOn(from, to, Math.abs(one), Math.abs(other))
+                    + stopping.bound(stretch.piece(), Math.min(one, other), Math.max(one, other));
         }
 
         /** What is run on before any instant between two, by the speeds there, at the most. */
         private double runOn(double from, double to, double one, double other) {
+            if (reaction == 0) {
+                return 0;
+            }
             double before = (from + to) / 2 - reaction;
             double earlierFrom = course.speed(from - reaction, before);
             double earlierTo = course.speed(to - reaction, before);

@@ -108,7 +108,7 @@ final class SpeedCourse {
 
     /** Angle run, there and back, in a time up to an instant, rad. */
     double runOn(double time, double instant) {
-        return way(instant) - way(instant - time);
+        return time == 0 ? 0 : way(instant) - way(instant - time);
     }
 
     private double way(double instant) {

@@ -30,9 +30,10 @@ record LayoutModel(
         Separations separations,
         int gatewayLimit) {
 
-    private static final int NO_LIMIT = Integer.MAX_VALUE;
+    /** As many gateways as places and trunks hold. */
+    static final int NO_LIMIT = Integer.MAX_VALUE;
 
-    /** A problem without wishes as to which axes hang together. */
+    /** A problem without wishes as to which axes hang together and how many gateways there are. */
     LayoutModel(
             List<Axis> axes,
             List<Type> types,
@@ -41,20 +42,7 @@ record LayoutModel(
             LinkTable host,
             LinkTable trunk,
             LinkTable spur) {
-        this(axes, types, room, portRate, host, trunk, spur, Separations.none());
-    }
-
-    /** A problem with as many gateways as places and trunks hold. */
-    LayoutModel(
-            List<Axis> axes,
-            List<Type> types,
-            int[] room,
-            long[] portRate,
-            LinkTable host,
-            LinkTable trunk,
-            LinkTable spur,
-            Separations separations) {
-        this(axes, types, room, portRate, host, trunk, spur, separations, NO_LIMIT);
+        this(axes, types, room, portRate, host, trunk, spur, Separations.none(), NO_LIMIT);
     }
 
     /** The same problem with no more than so many gateways. */

@@ -23,7 +23,7 @@ public final class LayoutPlanning {
     private static final double SEARCH_LIMIT = 2;
 
     /** Planning a relaxation does this share of the work of a search. */
-    private static final int PLANS_IN_A_SEARCH = 8;
+    private static final double PLANNING = 1.0 / 8;
 
     private final LayoutSolver quick = new PlainSolver(SearchBreadth.NARROW);
     private final LayoutSolver wide = new PlainSolver(SearchBreadth.WIDE);
@@ -88,7 +88,7 @@ public final class LayoutPlanning {
         };
     }
 
-    /** A solver for one point of a trade-off curve, which may do a share of the exact work of a search for the layout. */
+    /** A solver that may do a share of the exact work of a search for the layout. */
     private LayoutSolver solver(TopologyRequest request, double share) {
         double limit = request.effort() == LayoutEffort.PROVEN ? share * limit(request) : 0;
         return limit == 0 ? quick : new BothSolvers(quick, exact.apply(limit));
@@ -109,7 +109,7 @@ public final class LayoutPlanning {
         var check = new ExistenceCheck(request, routes, solver(request), new WorkBudget(work));
         var search = new ClashSearch(limits, widened, check);
         search.run();
-        LayoutSolver planner = work == 0 ? quick : new BothSolvers(quick, exact.apply(work / PLANS_IN_A_SEARCH));
+        LayoutSolver planner = solver(request, PLANNING);
         var relaxations = new Relaxations(request, routes, problem.money(), limits, widened, check, planner);
         return new Clash(
                 search.clash().stream()

@@ -114,7 +114,8 @@ final class ModelReader {
                 table(1, places, from -> place -> routes.linkCable(-1, place)),
                 table(places, places, from -> place -> routes.linkCable(from, place)),
                 withMoves(table(axes, places, axis -> place -> routes.spurCable(axis, place))),
-                separations());
+                separations(),
+                LayoutModel.NO_LIMIT);
     }
 
     /** To hang an axis in another place than before costs the price of a move, besides the cable. */

@@ -1,5 +1,6 @@
 package io.axiswright.engine.topology;
 
+import io.axiswright.engine.design.KeptGateway;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Length;
 import java.util.List;
@@ -47,5 +48,15 @@ public record PlacedGateway(
     /** The ports kept for axes to come, be they absent or none. */
     public List<ReservedPorts> reservedList() {
         return reserved == null ? List.of() : reserved;
+    }
+
+    /** The form in which a design keeps it; axes to come are left out. */
+    KeptGateway kept() {
+        return new KeptGateway(
+                gatewayType,
+                place,
+                hostPort,
+                depth,
+                spurs.stream().map(SpurLink::axis).toList());
     }
 }

@@ -2,7 +2,6 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
-import io.axiswright.engine.design.KeptGateway;
 import io.axiswright.engine.design.SecondMeasure;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.topology.LayoutSolver.Answer;
@@ -102,7 +101,7 @@ final class TradeOffSearch {
                 appraisal.bound(),
                 appraisal.gap(),
                 method.apply(appraisal),
-                inShort(appraisal.gateways()));
+                appraisal.gateways().stream().map(PlacedGateway::kept).toList());
         while (!found.isEmpty() && found.getLast().units() >= units) {
             found.removeLast();
         }
@@ -155,16 +154,5 @@ final class TradeOffSearch {
                 .mapToDouble(Length::si)
                 .max()
                 .orElse(0));
-    }
-
-    private static List<KeptGateway> inShort(List<PlacedGateway> gateways) {
-        return gateways.stream()
-                .map(gateway -> new KeptGateway(
-                        gateway.gatewayType(),
-                        gateway.place(),
-                        gateway.hostPort(),
-                        gateway.depth(),
-                        gateway.spurs().stream().map(SpurLink::axis).toList()))
-                .toList();
     }
 }

@@ -133,7 +133,8 @@ final class WidenedModel {
                     host(),
                     table(LimitKind.TRUNK_LENGTH, model.trunk(), routes.trunkCables, routes::link),
                     spurs(),
-                    model.separations().among(axes.size()).allowing(group -> by(LimitKind.SEPARATION, group) > 0));
+                    model.separations().among(axes.size()).allowing(group -> by(LimitKind.SEPARATION, group) > 0),
+                    model.gatewayLimit());
         }
 
         private List<LayoutModel.Axis> axes() {

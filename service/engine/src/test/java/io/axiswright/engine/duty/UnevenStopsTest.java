@@ -225,7 +225,9 @@ class UnevenStopsTest {
         for (Course.Piece piece : load.course(1e-4).pieces()) {
             double direction = Math.signum(piece.speed().at(piece.duration() / 2));
             Polynomial driving = piece.torque().times(direction);
-            peak = Math.max(peak, Extreme.ofValue(driving, 0, piece.duration()).value());
+            for (double t : driving.extremalPoints(0, piece.duration())) {
+                peak = Math.max(peak, driving.at(t));
+            }
         }
         return peak;
     }

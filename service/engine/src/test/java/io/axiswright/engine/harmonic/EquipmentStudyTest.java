@@ -5,13 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.catalogue.RectifierInput;
 import io.axiswright.engine.design.CommonCoupling;
-import io.axiswright.engine.design.Mains;
-import io.axiswright.engine.design.SupplySystem;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Capacitance;
 import io.axiswright.engine.quantity.Current;
-import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.EquipmentCurrentLimits;
@@ -29,13 +26,7 @@ class EquipmentStudyTest {
         List<String> lines = List.of("L1", "L2", "L3");
         return new HarmonicStudy()
                 .study(new HarmonicRequest(
-                        new Mains(
-                                SupplySystem.THREE_PHASE_FOUR_WIRE,
-                                new Voltage(400),
-                                0.1,
-                                0.1,
-                                new Frequency(50),
-                                new Current(fault)),
+                        HarmonicStudyTest.mains(fault),
                         new CommonCoupling(null, null, asked),
                         lines,
                         List.of(new Rectifier(

@@ -42,16 +42,16 @@ class HarmonicStudyTest {
                 new Power(power));
     }
 
+    /** Three-phase mains of 400 V with a neutral and a fault current in A. */
+    static Mains mains(double fault) {
+        return new Mains(
+                SupplySystem.THREE_PHASE_FOUR_WIRE, new Voltage(400), 0.1, 0.1, new Frequency(50), new Current(fault));
+    }
+
     private static HarmonicResult study(double fault, @Nullable Double demand, double others, Rectifier... rectifiers) {
         return new HarmonicStudy()
                 .study(new HarmonicRequest(
-                        new Mains(
-                                SupplySystem.THREE_PHASE_FOUR_WIRE,
-                                new Voltage(400),
-                                0.1,
-                                0.1,
-                                new Frequency(50),
-                                new Current(fault)),
+                        mains(fault),
                         new CommonCoupling(null, demand == null ? null : new Current(demand), null),
                         LINES,
                         List.of(rectifiers),

@@ -26,15 +26,7 @@ class KeptLayoutTest {
 
     private static KeptLayout kept(List<PlacedGateway> gateways, double movePrice) {
         return new KeptLayout(
-                gateways.stream()
-                        .map(gateway -> new KeptGateway(
-                                gateway.gatewayType(),
-                                gateway.place(),
-                                gateway.hostPort(),
-                                gateway.depth(),
-                                gateway.spurs().stream().map(SpurLink::axis).toList()))
-                        .toList(),
-                new Money(BigDecimal.valueOf(movePrice), "EUR"));
+                gateways.stream().map(PlacedGateway::kept).toList(), new Money(BigDecimal.valueOf(movePrice), "EUR"));
     }
 
     private static void move(TopologyRequests machine, int axis, double metres) {
