@@ -94,17 +94,13 @@ final class BestUnit {
 
     private static LimitUse ofGear(DutyLimit limit, GearedLoad way, double use) {
         GearUnit gear = Objects.requireNonNull(way.gear());
+        GearOutput output = Objects.requireNonNull(way.output());
         return switch (limit) {
             case GEAR_SPEED -> of(limit, new AngularSpeed(way.sums().peakSpeed()), gear.highestInputSpeed(), use);
-            case GEAR_NOMINAL -> of(limit, new Torque(way.output().rms()), gear.nominalTorque(), use);
+            case GEAR_NOMINAL -> of(limit, new Torque(output.rms()), gear.nominalTorque(), use);
             case GEAR_STOP ->
-                new LimitUse(
-                        limit,
-                        new Torque(way.output().stop()),
-                        gear.stopTorque(),
-                        use,
-                        new Time(way.output().stopInstant()));
-            default -> of(limit, new Torque(way.output().peak()), gear.peakTorque(), use);
+                new LimitUse(limit, new Torque(output.stop()), gear.stopTorque(), use, new Time(output.stopInstant()));
+            default -> of(limit, new Torque(output.peak()), gear.peakTorque(), use);
         };
     }
 

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param load what the axis asks at the motor shaft
  * @param sums its integrals
  * @param samples a few instants of it
- * @param output what the output shaft of the gear unit bears; nothing without one
+ * @param output what the output shaft of the gear unit bears; absent without one
  */
 record GearedLoad(
         @Nullable GearUnit gear,
@@ -26,17 +26,17 @@ record GearedLoad(
         AxisLoad load,
         LoadSums sums,
         Samples samples,
-        GearOutput output) {
+        @Nullable GearOutput output) {
 
     /** With the gear unit it names; else without any, then with each that may be chosen, in their order. */
     static List<GearedLoad> all(Axis axis, DutyRequest request) {
         StopZone zone = stopping(axis, request.stopZones());
         List<GearUnit> gears = gears(axis, request.gearUnits());
         CycleChange asked = CycleChange.NONE.remembering();
-        GearOutput output = gears.isEmpty() ? GearOutput.NONE : GearOutput.of(axis, zone, asked);
+        @Nullable GearOutput output = gears.isEmpty() ? null : GearOutput.of(axis, zone, asked);
         List<GearedLoad> all = new ArrayList<>();
         if (axis.drive().gearUnit() == null) {
-            all.add(of(axis, null, zone, GearOutput.NONE, asked));
+            all.add(of(axis, null, zone, null, asked));
         }
         gears.forEach(gear -> all.add(of(axis, gear, zone, output, asked)));
         return all;
@@ -60,7 +60,7 @@ record GearedLoad(
     /** The same axis with the same gear unit, the cycle run otherwise than stated. */
     GearedLoad changed(Axis axis, CycleChange change) {
         CycleChange same = change.remembering();
-        GearOutput other = gear == null ? GearOutput.NONE : GearOutput.of(axis, zone, same);
+        @Nullable GearOutput other = gear == null ? null : GearOutput.of(axis, zone, same);
         return of(axis, gear, zone, other, same);
     }
 
@@ -74,7 +74,11 @@ record GearedLoad(
     }
 
     private static GearedLoad of(
-            Axis axis, @Nullable GearUnit gear, @Nullable StopZone zone, GearOutput output, CycleChange change) {
+            Axis axis,
+            @Nullable GearUnit gear,
+            @Nullable StopZone zone,
+            @Nullable GearOutput output,
+            CycleChange change) {
         AxisLoad load = AxisLoad.of(geared(axis, gear), change);
         return new GearedLoad(
                 gear, zone, load, LoadSums.of(load.pieces(), load.period()), Samples.of(load.pieces()), output);
@@ -87,7 +91,7 @@ record GearedLoad(
 
     /** How much of a limit of the gear unit is used; 0 without one. */
     double use(DutyLimit limit) {
-        if (gear == null) {
+        if (gear == null || output == null) {
             return 0;
         }
         return switch (limit) {
@@ -99,5 +103,12 @@ record GearedLoad(
             case GEAR_STOP -> DutyLimit.use(output.stop(), gear.stopTorque().si());
             default -> 0;
         };
+    }
+
+    /** Whether a controlled stop breaks the limit of the gear unit; the hardest one need not be found for that. */
+    boolean breaksInStop() {
+        return gear != null
+                && output != null
+                && output.stopExceeds(gear.stopTorque().si() * (1 + DutyLimit.ROUNDING));
     }
 }

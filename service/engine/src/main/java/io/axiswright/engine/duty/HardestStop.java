@@ -38,6 +38,18 @@ record HardestStop(double size, double instant, Course course) {
         return stops.level() ? ofExtremes(load, peakSpeed, inertia, zone, measure) : searched(stops, measure);
     }
 
+    /**
+     * Whether the highest torque of all stops is greater than one, N·m, where bounds tell so without finding it; null if they do
+     * not, or if finding it is as cheap.
+     */
+    static @Nullable Boolean exceeds(AxisLoad load, double inertia, @Nullable StopZone zone, double torque) {
+        if (zone == null || zone.category() == StopCategory.CATEGORY_0) {
+            return null;
+        }
+        EvenStops stops = new EvenStops(load, inertia, zone.decelerationTime().si());
+        return stops.level() ? null : StopSearch.of(stops, StopMeasure.TORQUE).exceeds(torque);
+    }
+
     private static HardestStop ofExtremes(
             AxisLoad load, double peakSpeed, double inertia, StopZone zone, StopMeasure measure) {
         HardestStop hardest = NONE;

@@ -1,5 +1,6 @@
 package io.axiswright.engine.duty;
 
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -19,54 +20,47 @@ record HoldingEdge(
     /** Enough to halve any bracket down to neighbouring numbers. */
     private static final int MOST_HALVINGS = 200;
 
-    /** The first limit a state breaks, or the one it uses most if it breaks none. */
-    record Worst(DutyLimit limit, double use) {
-
-        boolean broken() {
-            return DutyLimit.broken(use);
-        }
-    }
-
     /**
      * Searches from the first number of a way of harder states, or, if the first does not hold, along a way of easier ones.
      *
-     * @param state the first limit broken at a number, or the one used most
+     * @param state the first limit broken at a number
      * @param harder numbers from the asked one on
      * @param alike which of the harder ones is so near to the asked one that, if both hold, all between do
      * @param easier numbers from the asked one on the other way
      */
-    static HoldingEdge of(DoubleFunction<Worst> state, double[] harder, int alike, double[] easier) {
-        Worst asked = state.apply(harder[0]);
-        return asked.broken() ? easing(state, easier, asked) : hardening(state, harder, alike);
+    static HoldingEdge of(DoubleFunction<Optional<DutyLimit>> state, double[] harder, int alike, double[] easier) {
+        Optional<DutyLimit> asked = state.apply(harder[0]);
+        return asked.map(broken -> easing(state, easier, broken)).orElseGet(() -> hardening(state, harder, alike));
     }
 
-    private static HoldingEdge hardening(DoubleFunction<Worst> state, double[] harder, int alike) {
-        int held = alike > 0 && !state.apply(harder[alike]).broken() ? alike : 0;
+    private static HoldingEdge hardening(DoubleFunction<Optional<DutyLimit>> state, double[] harder, int alike) {
+        int held = alike > 0 && state.apply(harder[alike]).isEmpty() ? alike : 0;
         for (int k = held + 1; k < harder.length; k++) {
-            Worst worst = state.apply(harder[k]);
-            if (worst.broken()) {
-                return between(state, harder[k - 1], harder[k], worst);
+            Optional<DutyLimit> broken = state.apply(harder[k]);
+            if (broken.isPresent()) {
+                return between(state, harder[k - 1], harder[k], broken.get());
             }
         }
         return new HoldingEdge(ReserveVerdict.UNBOUND, Double.NaN, null);
     }
 
-    private static HoldingEdge easing(DoubleFunction<Worst> state, double[] easier, Worst asked) {
-        Worst broken = asked;
+    private static HoldingEdge easing(DoubleFunction<Optional<DutyLimit>> state, double[] easier, DutyLimit asked) {
+        DutyLimit beyond = asked;
         for (int k = 1; k < easier.length; k++) {
-            Worst worst = state.apply(easier[k]);
-            if (!worst.broken()) {
-                return between(state, easier[k], easier[k - 1], broken);
+            Optional<DutyLimit> broken = state.apply(easier[k]);
+            if (broken.isEmpty()) {
+                return between(state, easier[k], easier[k - 1], beyond);
             }
-            broken = worst;
+            beyond = broken.get();
         }
         return new HoldingEdge(ReserveVerdict.NEVER_HOLDS, Double.NaN, null);
     }
 
-    private static HoldingEdge between(DoubleFunction<Worst> state, double holds, double breaks, Worst beyond) {
+    private static HoldingEdge between(
+            DoubleFunction<Optional<DutyLimit>> state, double holds, double breaks, DutyLimit beyond) {
         double good = holds;
         double bad = breaks;
-        Worst worst = beyond;
+        DutyLimit limit = beyond;
         for (int k = 0; k < MOST_HALVINGS; k++) {
             double middle = (good + bad) / 2;
             if (Math.abs(bad - good) <= CLOSE * Math.max(Math.abs(good), Math.abs(bad))
@@ -74,14 +68,14 @@ record HoldingEdge(
                     || middle == bad) {
                 break;
             }
-            Worst there = state.apply(middle);
-            if (there.broken()) {
+            Optional<DutyLimit> broken = state.apply(middle);
+            if (broken.isPresent()) {
                 bad = middle;
-                worst = there;
+                limit = broken.get();
             } else {
                 good = middle;
             }
         }
-        return new HoldingEdge(ReserveVerdict.BOUND, good, worst.limit());
+        return new HoldingEdge(ReserveVerdict.BOUND, good, limit);
     }
 }

@@ -13,9 +13,11 @@ import io.axiswright.engine.quantity.Time;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Searches for the most an axis can do; every state it looks at is judged by the very limits that choose a drive unit. */
 final class ReserveSearch {
@@ -77,7 +79,7 @@ final class ReserveSearch {
             return TimeReserve.without(ReserveVerdict.NOT_APPLICABLE);
         }
         HoldingEdge edge = HoldingEdge.of(
-                factor -> worst(segment -> slowed(segment, factor, standstills), CycleChange::stated),
+                factor -> broken(segment -> slowed(segment, factor, standstills), CycleChange::stated),
                 steps(1 / TIME_STEP),
                 0,
                 steps(TIME_STEP));
@@ -102,7 +104,7 @@ final class ReserveSearch {
         double most = segments().stream().mapToDouble(CycleChange::stated).max().orElse(0);
         double[] more = more();
         HoldingEdge edge = HoldingEdge.of(
-                added -> worst(this::motion, segment -> laden(segment, added, most > 0)),
+                added -> broken(this::motion, segment -> laden(segment, added, most > 0)),
                 more,
                 alike(more, most > 0),
                 less(most));
@@ -133,20 +135,13 @@ final class ReserveSearch {
         return AxisLoad.of(axis, change).reach().inertia();
     }
 
-    private HoldingEdge.Worst worst(Function<Segment, Motion> moved, ToDoubleFunction<Segment> carried) {
+    /** The first limit a state breaks. */
+    private Optional<DutyLimit> broken(Function<Segment, Motion> moved, ToDoubleFunction<Segment> carried) {
         GearedLoad load = best.trial().way().changed(axis, new CycleChange(moved, carried));
         Trial trial = new Trial(load, best.trial().offer(), axis.drive(), brakes);
-        HoldingEdge.Worst worst = new HoldingEdge.Worst(DutyLimit.FEED, 0);
-        for (DutyLimit limit : DutyLimit.values()) {
-            double use = trial.use(limit, best.kit());
-            if (DutyLimit.broken(use)) {
-                return new HoldingEdge.Worst(limit, use);
-            }
-            if (use > worst.use()) {
-                worst = new HoldingEdge.Worst(limit, use);
-            }
-        }
-        return worst;
+        return Stream.of(DutyLimit.values())
+                .filter(limit -> trial.breaks(limit, best.kit()))
+                .findFirst();
     }
 
     private List<Segment> segments() {

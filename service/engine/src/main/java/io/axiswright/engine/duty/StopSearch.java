@@ -3,6 +3,7 @@ package io.axiswright.engine.duty;
 import io.axiswright.engine.numeric.Enclosure;
 import io.axiswright.engine.numeric.WorstPlace;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Looks for the hardest instant of all stops of a cycle at once: one variable is when in the cycle a stop begins, the other how
@@ -37,6 +38,15 @@ record StopSearch(List<StopStretch> stretches, ManyStops stops, StopMeasure meas
     double beside(WorstPlace place) {
         LoadPiece piece = stretches.get(place.part()).piece();
         return piece.start() + piece.duration() / 2;
+    }
+
+    /** Whether the measure is greater than a value in some stop; null if that is not told before the search ends. */
+    @Nullable
+    Boolean exceeds(double value) {
+        double[] from = new double[stretches.size()];
+        double[] to =
+                stretches.stream().mapToDouble(one -> one.piece().duration()).toArray();
+        return WorstPlace.exceeds(this, from, to, value, TOLERANCE, MOST_PLACES);
     }
 
     /** The hardest place; its first variable is when the stop begins, since the start of the piece. */

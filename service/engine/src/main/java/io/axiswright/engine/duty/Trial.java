@@ -100,6 +100,11 @@ final class Trial {
         };
     }
 
+    /** Whether a limit is broken; what is dear to find is found only if need be. */
+    boolean breaks(DutyLimit limit, @Nullable VentilationKit kit) {
+        return limit == DutyLimit.GEAR_STOP ? way.breaksInStop() : DutyLimit.broken(use(limit, kit));
+    }
+
     /** An upper bound of the use of the winding, at no cost. */
     double windingBound(@Nullable VentilationKit kit) {
         double mean = risePerTorqueSquared(kit) * rmsTorque * rmsTorque;

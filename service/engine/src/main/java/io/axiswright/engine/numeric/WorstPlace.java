@@ -2,6 +2,7 @@ package io.axiswright.engine.numeric;
 
 import java.util.Comparator;
 import java.util.PriorityQueue;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The highest value of a function of two variables over many rectangles, found with certainty by branch and bound: rectangles
@@ -44,13 +45,37 @@ public record WorstPlace(int part, double x, double y, double value, double boun
         return search.run(most);
     }
 
+    /**
+     * Whether the function is somewhere greater than a limit, which is told as soon as a value or all bounds tell; null if the
+     * limit lies between the highest value and its bound when the search ends.
+     */
+    public static @Nullable Boolean exceeds(
+            Objective objective, double[] from, double[] to, double limit, double tolerance, int most) {
+        Search search = new Search(objective, tolerance);
+        search.limit = limit;
+        for (int part = 0; part < from.length && !search.surpassed(); part++) {
+            search.look(part, (from[part] + to[part]) / 2, 0.5, (to[part] - from[part]) / 2, 0.5);
+        }
+        WorstPlace found = search.run(most);
+        if (search.surpassed()) {
+            return true;
+        }
+        return found.bound() <= limit ? false : null;
+    }
+
     private static final class Search {
+
+        /** A value above a limit by no more than this share may be so by rounding. */
+        private static final double ROUNDING = 1e-9;
 
         private final Objective objective;
         private final double tolerance;
         private final PriorityQueue<Rectangle> open = new PriorityQueue<>(
                 Comparator.comparingDouble(Rectangle::bound).reversed().thenComparingInt(Rectangle::part));
         private WorstPlace best = new WorstPlace(0, 0, 0, 0, 0, 0);
+        /** What the highest value is held against; infinite if it is to be found itself. */
+        private double limit = Double.POSITIVE_INFINITY;
+
         private double closed;
         private int evaluations;
 
@@ -61,7 +86,7 @@ public record WorstPlace(int part, double x, double y, double value, double boun
 
         private WorstPlace run(int most) {
             Rectangle highest = open.poll();
-            while (highest != null && highest.bound() > enough() && evaluations < most) {
+            while (highest != null && highest.bound() > enough() && evaluations < most && !surpassed()) {
                 double halfX = highest.halfX() / 2;
                 double halfY = highest.halfY() / 2;
                 for (int quarter = 0; quarter < 4; quarter++) {
@@ -91,7 +116,12 @@ public record WorstPlace(int part, double x, double y, double value, double boun
         }
 
         private double enough() {
-            return best.value() * (1 + tolerance);
+            double near = best.value() * (1 + tolerance);
+            return limit < Double.POSITIVE_INFINITY ? Math.max(near, limit) : near;
+        }
+
+        private boolean surpassed() {
+            return best.value() > limit * (1 + ROUNDING);
         }
     }
 }

@@ -73,6 +73,32 @@ class HardestStopTest {
         return highest;
     }
 
+    /** What is told of a limit before the hardest stop is found is what that one tells; near it nothing is told. */
+    @Test
+    void aLimitIsHeldAgainstWhatTheHardestStopTells() {
+        RandomAxes random = new RandomAxes(102);
+        int told = 0;
+        for (int n = 0; n < 40; n++) {
+            Axis axis = random.nextUneven("seed 102 axis " + n);
+            EvenStops stops = stops(axis);
+            double hardest = HardestStop.of(stops.load(), 0, INERTIA, Fixtures.ZONE, StopMeasure.TORQUE)
+                    .size();
+            if (stops.level() || hardest == 0) {
+                continue;
+            }
+            for (double share : new double[] {0.3, 0.9, 0.999, 1 - 1e-6, 1 + 1e-6, 1.001, 1.1, 3}) {
+                Boolean exceeds = HardestStop.exceeds(stops.load(), INERTIA, Fixtures.ZONE, share * hardest);
+                if (Math.abs(share - 1) > StopSearch.TOLERANCE) {
+                    assertThat(exceeds).as("%s at %s", axis.id(), share).isEqualTo(share < 1);
+                    told++;
+                } else if (exceeds != null) {
+                    assertThat(exceeds).as("%s at %s", axis.id(), share).isEqualTo(share < 1);
+                }
+            }
+        }
+        assertThat(told).isGreaterThan(100);
+    }
+
     /** The search ends by proof, not by patience, and its formulas are those of the courses. */
     @Test
     void theSearchClosesItsGap() {
