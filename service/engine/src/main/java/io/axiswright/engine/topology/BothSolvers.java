@@ -9,10 +9,8 @@ record BothSolvers(LayoutSolver quick, LayoutSolver exact) implements LayoutSolv
     public Answer solve(LayoutModel model, @Nullable Layout start) {
         Answer first = quick.solve(model, start);
         Answer second = exact.solve(model, first.layout());
-        return new Answer(
-                Score.better(model, first.layout(), second.layout()),
-                Math.max(first.bound(), second.bound()),
-                second.impossible());
+        return new Answer(Score.better(model, first.layout(), second.layout()), second.bound(), second.impossible())
+                .bounded(first.bound());
     }
 
     @Override

@@ -21,7 +21,7 @@ import java.util.function.Function;
  */
 final class ExactChains {
 
-    private final ExactModel exact;
+    final ExactModel exact;
     private final LayoutModel model;
     private final int count;
     private final int deepest;
@@ -279,8 +279,21 @@ final class ExactChains {
         return java.util.Objects.requireNonNull(onClass.get(new Cell(slot, k)));
     }
 
-    /** Adds what the chosen links cost or how long they are. */
-    void addLinks(LinearExprBuilder sum, Function<LinkTable, long[][]> measure) {
+    /** Cost of the layout in the model's money unit. */
+    LinearExpr cost() {
+        LinearExprBuilder cost = exact.cost();
+        addLinks(cost, LinkTable::cost);
+        return cost.build();
+    }
+
+    /** Total length of cable in mm. */
+    LinearExpr length() {
+        LinearExprBuilder length = exact.length();
+        addLinks(length, LinkTable::length);
+        return length.build();
+    }
+
+    private void addLinks(LinearExprBuilder sum, Function<LinkTable, long[][]> measure) {
         long[] host = measure.apply(model.host())[0];
         for (int slot = 0; slot < count; slot++) {
             int place = exact.place(slot);

@@ -5,9 +5,9 @@ import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.topology.ExactModel.Cell;
 import io.axiswright.engine.topology.Layout.Node;
 import io.axiswright.engine.topology.Layout.Trunk;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,22 +16,26 @@ import java.util.Set;
 final class ExactHint {
 
     private final ExactModel exact;
+    private final ExactChains chains;
     private final LayoutModel model;
     private final Map<Node, Integer> slotOf;
 
-    private ExactHint(ExactModel exact, Map<Node, Integer> slotOf) {
-        this.exact = exact;
+    private ExactHint(ExactChains chains, Map<Node, Integer> slotOf) {
+        this.exact = chains.exact;
+        this.chains = chains;
         this.model = exact.model;
         this.slotOf = slotOf;
     }
 
-    static void give(ExactModel exact, Layout start) {
-        exact.slots.of(start).ifPresent(slotOf -> new ExactHint(exact, slotOf).give(start));
+    static void give(ExactChains chains, Layout start) {
+        chains.exact.slots.of(start).ifPresent(slotOf -> new ExactHint(chains, slotOf).give(start));
     }
 
     private void give(Layout start) {
-        Set<Cell> typed = new HashSet<>();
-        Set<Cell> hung = new HashSet<>();
+        Map<Node, Set<Integer>> zones = new IdentityHashMap<>();
+        start.trunks.forEach(trunk ->
+                trunk.chain.forEach(node -> zones.put(node, exact.zones(whole(trunk) ? trunk.chain : List.of(node)))));
+        exact.hint(slotOf, node -> zones.getOrDefault(node, Set.of()));
         Set<Cell> next = new HashSet<>();
         Set<Integer> first = new HashSet<>();
         Set<Integer> last = new HashSet<>();
@@ -47,8 +51,6 @@ final class ExactHint {
                 if (before != null && row > 1) {
                     direct.add(new Cell(slot(before), slot));
                 }
-                typed.add(new Cell(slot, node.type));
-                node.axes.forEach(axis -> hung.add(new Cell(axis, slot)));
                 if (before == null) {
                     first.add(slot);
                 } else {
@@ -61,21 +63,14 @@ final class ExactHint {
             }
         }
         for (int slot = 0; slot < exact.slots.count(); slot++) {
-            exact.cp.addHint(exact.used.get(slot), slotOf.containsValue(slot));
-            exact.cp.addHint(exact.chains.first.get(slot), first.contains(slot));
-            exact.cp.addHint(exact.chains.last.get(slot), last.contains(slot));
+            exact.cp.addHint(chains.first.get(slot), first.contains(slot));
+            exact.cp.addHint(chains.last.get(slot), last.contains(slot));
         }
-        exact.typed.forEach((cell, chosen) -> exact.cp.addHint(chosen, typed.contains(cell)));
-        exact.hung.forEach((cell, here) -> exact.cp.addHint(here, hung.contains(cell)));
-        exact.chains.next.forEach((cell, link) -> exact.cp.addHint(link, next.contains(cell)));
-        exact.chains.direct.forEach((cell, coupled) -> exact.cp.addHint(coupled, direct.contains(cell)));
-        for (int slot = 0; slot < exact.chains.row.size(); slot++) {
-            exact.cp.addHint(exact.chains.row.get(slot), rows.getOrDefault(slot, 1));
+        chains.next.forEach((cell, link) -> exact.cp.addHint(link, next.contains(cell)));
+        chains.direct.forEach((cell, coupled) -> exact.cp.addHint(coupled, direct.contains(cell)));
+        for (int slot = 0; slot < chains.row.size(); slot++) {
+            exact.cp.addHint(chains.row.get(slot), rows.getOrDefault(slot, 1));
         }
-        exact.met.forEach((cell, some) -> exact.cp.addHint(
-                some,
-                Arrays.stream(model.separations().members(cell.row()))
-                        .anyMatch(axis -> hung.contains(new Cell(axis, cell.column())))));
         start.trunks.forEach(this::alongTrunk);
         Set<Integer> unused = new HashSet<>();
         for (int slot = 0; slot < exact.slots.count(); slot++) {
@@ -83,47 +78,32 @@ final class ExactHint {
                 unused.add(slot);
             }
         }
-        unused.stream().sorted().forEach(slot -> hint(slot, 1, model.deepestChain(), 0, 0, false, false, Set.of()));
+        unused.stream().sorted().forEach(slot -> hint(slot, 1, model.deepestChain(), 0, 0, false, false));
     }
 
     private void alongTrunk(Trunk trunk) {
-        boolean whole = trunk.chain.stream()
-                .anyMatch(node -> model.types().get(node.type).scope() == StopScope.TRUNK);
+        boolean whole = whole(trunk);
         int limit = trunk.chain.stream()
                 .mapToInt(node -> model.types().get(node.type).chainDepth())
                 .min()
                 .orElse(0);
-        Set<Integer> trunkZones = zones(trunk.chain);
         int depth = 0;
         long load = 0;
         for (Node node : trunk.chain) {
             load += node.axes.stream()
                     .mapToLong(axis -> model.axes().get(axis).rate())
                     .sum();
-            Set<Integer> zones = whole ? trunkZones : zones(List.of(node));
-            hint(slot(node), ++depth, limit, load, model.portRate()[trunk.port], depth == 1, whole, zones);
+            hint(slot(node), ++depth, limit, load, model.portRate()[trunk.port], depth == 1, whole);
         }
     }
 
-    private Set<Integer> zones(List<Node> nodes) {
-        var zones = new HashSet<Integer>();
-        for (Node node : nodes) {
-            node.axes.forEach(axis -> zones.add(model.axes().get(axis).zone()));
-        }
-        zones.remove(-1);
-        return zones;
+    /** Whether a stop of one gateway stops the whole trunk. */
+    private boolean whole(Trunk trunk) {
+        return trunk.chain.stream()
+                .anyMatch(node -> model.types().get(node.type).scope() == StopScope.TRUNK);
     }
 
-    private void hint(
-            int slot,
-            int depth,
-            int limit,
-            long load,
-            long portRate,
-            boolean first,
-            boolean whole,
-            Set<Integer> zones) {
-        ExactChains chains = exact.chains;
+    private void hint(int slot, int depth, int limit, long load, long portRate, boolean first, boolean whole) {
         if (!chains.depth.isEmpty()) {
             exact.cp.addHint(chains.depth.get(slot), depth);
         }
@@ -143,9 +123,6 @@ final class ExactHint {
         }
         if (!chains.scoped.isEmpty()) {
             exact.cp.addHint(chains.scoped.get(slot), whole);
-        }
-        for (int zone = 0; zone < model.zones() && model.zonesMatter(); zone++) {
-            exact.cp.addHint(exact.zoned(slot, zone), zones.contains(zone));
         }
     }
 

@@ -2,18 +2,26 @@ package io.axiswright.engine.topology;
 
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import io.axiswright.engine.catalogue.StopScope;
+import io.axiswright.engine.topology.Layout.Node;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The layout as a constraint model: which type stands in which slot and which axis hangs on it. Chains are in
- * {@link ExactChains}. The implication "axis on slot, so slot used" is what makes the linear relaxation tight.
+ * The layout as a constraint model: which type stands in which slot and which axis hangs on it. How the gateways are joined is told
+ * by {@link ExactChains} or {@link TrunkModel}. The implication "axis on slot, so slot used" is what makes the linear relaxation tight.
  */
 final class ExactModel {
 
@@ -34,8 +42,6 @@ final class ExactModel {
     /** Group of axes with a price on hanging together × slot: some axis of it hangs there. */
     final Map<Cell, BoolVar> met = new LinkedHashMap<>();
 
-    final ExactChains chains;
-
     ExactModel(LayoutModel model, Slots slots) {
         this.model = model;
         this.slots = slots;
@@ -47,7 +53,6 @@ final class ExactModel {
             addZones();
         }
         addSeparations();
-        this.chains = new ExactChains(this);
     }
 
     int place(int slot) {
@@ -222,13 +227,12 @@ final class ExactModel {
         return count.build();
     }
 
-    /** Cost of the layout in the model's money unit. */
-    LinearExpr cost() {
+    /** Cost of gateways, spurs and separations in the model's money unit. */
+    LinearExprBuilder cost() {
         LinearExprBuilder cost = LinearExpr.newBuilder();
         typed.forEach((cell, chosen) ->
                 cost.addTerm(chosen, model.types().get(cell.column()).price()));
         hung.forEach((cell, here) -> cost.addTerm(here, model.spur().cost()[cell.row()][place(cell.column())]));
-        chains.addLinks(cost, LinkTable::cost);
         // of the axes of a group all but one on each gateway it meets count
         Separations separations = model.separations();
         for (int group = 0; group < separations.count(); group++) {
@@ -237,14 +241,67 @@ final class ExactModel {
             }
         }
         met.forEach((cell, some) -> cost.addTerm(some, -separations.price(cell.row())));
-        return cost.build();
+        return cost;
     }
 
-    /** Total length of cable in mm. */
-    LinearExpr length() {
+    /** Length of all spurs in mm. */
+    LinearExprBuilder length() {
         LinearExprBuilder length = LinearExpr.newBuilder();
         hung.forEach((cell, here) -> length.addTerm(here, model.spur().length()[cell.row()][place(cell.column())]));
-        chains.addLinks(length, LinkTable::length);
-        return length.build();
+        return length;
+    }
+
+    /** The stop zones of the axes on gateways. */
+    Set<Integer> zones(List<Node> nodes) {
+        Set<Integer> zones = new TreeSet<>();
+        for (Node node : nodes) {
+            node.axes.forEach(axis -> zones.add(model.axes().get(axis).zone()));
+        }
+        zones.remove(-1);
+        return zones;
+    }
+
+    /** The gateway a solver put in a slot; null if none. */
+    @Nullable
+    Node gateway(int slot, CpSolver solver) {
+        for (int type = 0; type < model.types().size(); type++) {
+            if (solver.booleanValue(typed(slot, type))) {
+                var node = new Node(place(slot), type);
+                for (int axis = 0; axis < model.axes().size(); axis++) {
+                    BoolVar here = hung.get(new Cell(axis, slot));
+                    if (here != null && solver.booleanValue(here)) {
+                        node.axes.add(axis);
+                    }
+                }
+                return node;
+            }
+        }
+        return null;
+    }
+
+    /**
+     * Hints that these gateways stand in these slots, in no others any, with the axes they carry.
+     *
+     * @param zones the stop zones each is said to have
+     */
+    void hint(Map<Node, Integer> slotOf, Function<Node, Set<Integer>> zones) {
+        Set<Cell> stand = new HashSet<>();
+        Set<Cell> hang = new HashSet<>();
+        Set<Cell> stop = new HashSet<>();
+        slotOf.forEach((node, slot) -> {
+            stand.add(new Cell(slot, node.type));
+            zones.apply(node).forEach(zone -> stop.add(new Cell(slot, zone)));
+            node.axes.forEach(axis -> hang.add(new Cell(axis, slot)));
+        });
+        for (int slot = 0; slot < slots.count(); slot++) {
+            cp.addHint(used.get(slot), slotOf.containsValue(slot));
+        }
+        typed.forEach((cell, chosen) -> cp.addHint(chosen, stand.contains(cell)));
+        hung.forEach((cell, here) -> cp.addHint(here, hang.contains(cell)));
+        zoned.forEach((cell, in) -> cp.addHint(in, stop.contains(cell)));
+        met.forEach((cell, some) -> cp.addHint(
+                some,
+                Arrays.stream(model.separations().members(cell.row()))
+                        .anyMatch(axis -> hang.contains(new Cell(axis, cell.column())))));
     }
 }

@@ -1,8 +1,10 @@
 package io.axiswright.engine.topology;
 
+import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import io.axiswright.engine.numeric.NativeSolver;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,13 +44,30 @@ final class ExactSolver implements LayoutSolver {
         if (outOfReach(model, slots)) {
             return new Answer(start, 0, false);
         }
-        var exact = new ExactModel(model, slots);
-        exact.cp.minimize(exact.cost());
-        if (start != null) {
-            ExactHint.give(exact, start);
+        var budget = new WorkBudget(searchLimit);
+        Optional<Answer> byRoutes = start == null || !slots.complete()
+                ? Optional.empty()
+                : new TrunkSearch(model, slots, start, budget, limit -> solver(limit, stop)).run();
+        if (byRoutes.isPresent() && (TrunkModel.tellsAll(model) || proven(model, byRoutes.get()))) {
+            return byRoutes.get();
         }
-        var solver = solver(searchLimit, stop);
-        CpSolverStatus status = solver.solve(exact.cp);
+        Answer byLinks = byLinks(model, slots, byRoutes.map(Answer::layout).orElse(start), budget, stop);
+        return byRoutes.map(bounded -> byLinks.bounded(bounded.bound())).orElse(byLinks);
+    }
+
+    private static boolean proven(LayoutModel model, Answer answer) {
+        return answer.layout() != null && Score.of(model, answer.layout()).cost() <= answer.bound();
+    }
+
+    private Answer byLinks(LayoutModel model, Slots slots, @Nullable Layout start, WorkBudget budget, SearchStop stop) {
+        var chains = new ExactChains(new ExactModel(model, slots));
+        CpModel cp = chains.exact.cp;
+        cp.minimize(chains.cost());
+        if (start != null) {
+            ExactHint.give(chains, start);
+        }
+        var solver = solver(budget.share(searchLimit), stop);
+        CpSolverStatus status = solver.solve(cp);
         if (status == CpSolverStatus.INFEASIBLE) {
             return new Answer(start, 0, start == null && slots.complete());
         }
@@ -57,14 +76,11 @@ final class ExactSolver implements LayoutSolver {
         if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
             return new Answer(start, Math.max(0, bound), false);
         }
-        Layout found = ExactReading.of(exact, solver);
+        Layout found = ExactReading.of(chains, solver);
         if (status == CpSolverStatus.OPTIMAL) {
             found = shortest(model, slots, found, stop);
         }
-        Layout polished = model.within(new LocalImprovement(
-                        model, new Surroundings(model), new Relays(model), SearchBreadth.WIDE, found.copy())
-                .run());
-        return new Answer(polished == null ? found : polished, Math.max(0, bound), false);
+        return new Answer(LocalImprovement.polished(model, found), Math.max(0, bound), false);
     }
 
     @Override
@@ -79,7 +95,7 @@ final class ExactSolver implements LayoutSolver {
             return Existence.OPEN;
         }
         var solver = solver(limit, stop);
-        CpSolverStatus status = solver.solve(new ExactModel(model, slots).cp);
+        CpSolverStatus status = solver.solve(new ExactChains(new ExactModel(model, slots)).exact.cp);
         budget.spend(solver.response().getDeterministicTime());
         if (status == CpSolverStatus.INFEASIBLE && slots.complete()) {
             return Existence.NONE;
@@ -96,14 +112,15 @@ final class ExactSolver implements LayoutSolver {
 
     /** Of the layouts of that cost the one with the least cable, as far as a share of the search limit allows. */
     private Layout shortest(LayoutModel model, Slots slots, Layout cheapest, SearchStop stop) {
-        var exact = new ExactModel(model, slots);
-        exact.cp.addLessOrEqual(exact.cost(), Score.of(model, cheapest).cost());
-        exact.cp.minimize(exact.length());
-        ExactHint.give(exact, cheapest);
+        var chains = new ExactChains(new ExactModel(model, slots));
+        CpModel cp = chains.exact.cp;
+        cp.addLessOrEqual(chains.cost(), Score.of(model, cheapest).cost());
+        cp.minimize(chains.length());
+        ExactHint.give(chains, cheapest);
         var solver = solver(searchLimit / 2, stop);
-        CpSolverStatus status = solver.solve(exact.cp);
+        CpSolverStatus status = solver.solve(cp);
         return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE
-                ? ExactReading.of(exact, solver)
+                ? ExactReading.of(chains, solver)
                 : cheapest;
     }
 

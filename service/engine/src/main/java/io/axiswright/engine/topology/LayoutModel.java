@@ -30,6 +30,9 @@ record LayoutModel(
         Separations separations,
         int gatewayLimit) {
 
+    /** The host, where a link comes from a place or from there. */
+    static final int HOST = -1;
+
     /** As many gateways as places and trunks hold. */
     static final int NO_LIMIT = Integer.MAX_VALUE;
 
@@ -168,6 +171,16 @@ record LayoutModel(
             return 1;
         }
         return rowBefore < types.get(node.type).directRow() ? rowBefore + 1 : 1;
+    }
+
+    /** The least a link to a place costs and measures: nothing within a place where gateways can be coupled directly. */
+    Score link(int from, int to) {
+        if (from == to && couples()) {
+            return Score.ZERO;
+        }
+        LinkTable table = from == HOST ? host : trunk;
+        int row = from == HOST ? 0 : from;
+        return new Score(table.cost()[row][to], table.length()[row][to]);
     }
 
     long fastestPort() {

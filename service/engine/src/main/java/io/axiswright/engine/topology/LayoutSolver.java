@@ -22,5 +22,11 @@ interface LayoutSolver {
      * @param bound proven lower bound of the cost of every layout
      * @param impossible whether it is proven that there is no layout
      */
-    record Answer(@Nullable Layout layout, long bound, boolean impossible) {}
+    record Answer(@Nullable Layout layout, long bound, boolean impossible) {
+
+        /** The same with the better of two bounds. */
+        Answer bounded(long other) {
+            return new Answer(layout, Math.max(bound, other), impossible);
+        }
+    }
 }

@@ -39,6 +39,14 @@ final class LocalImprovement {
         this.editor = new LayoutEditor(model, surroundings, breadth, this.layout);
     }
 
+    /** The layout improved over a wide neighbourhood; as it was where that would take more gateways than allowed. */
+    static Layout polished(LayoutModel model, Layout layout) {
+        Layout better = model.within(
+                new LocalImprovement(model, new Surroundings(model), new Relays(model), SearchBreadth.WIDE, layout)
+                        .run());
+        return better == null ? layout : better;
+    }
+
     /** The improved layout; the one given stays as it was. */
     Layout run() {
         for (int round = 0; round < MOST_ROUNDS; round++) {

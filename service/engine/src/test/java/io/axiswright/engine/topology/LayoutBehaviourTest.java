@@ -77,13 +77,23 @@ class LayoutBehaviourTest {
         }
     }
 
+    /** Half a per cent is what a design of that size is to be planned within. */
+    @Test
+    void aLargeMachineIsPlannedWithinHalfAPerCent() {
+        TopologyRequest request = TopologyRequests.machine(128, 32, 6, 8).build();
+        TopologyResult result = planning.plan(request);
+
+        assertThat(requireNonNull(result.gap()).value()).isLessThanOrEqualTo(0.005);
+        LayoutChecker.check(request, result);
+    }
+
     @Test
     void aSearchLimitIsHonoured() {
         TopologyRequests machine = TopologyRequests.machine(48, 16, 4, 1);
         TopologyResult proven = planning.plan(machine.build());
         machine.searchLimit = new Time(0);
         TopologyResult quick = planning.plan(machine.build());
-        machine.searchLimit = new Time(0.01);
+        machine.searchLimit = new Time(1e-4);
         TopologyResult brief = planning.plan(machine.build());
 
         assertThat(proven.method()).isEqualTo(LayoutMethod.PROVEN_OPTIMAL);
