@@ -12,7 +12,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Spring-applied brake that holds a load at rest, built onto a drive unit.
+ * Spring-applied brake that holds a load at rest, built onto a drive unit. Of those that hold a load the cheapest is chosen that also
+ * stops it when power is lost, from the highest speed and without counting on friction, as far as it states what it takes; if there is
+ * none, the cheapest that holds it.
  *
  * @param id unique in the catalogue
  * @param description what it is

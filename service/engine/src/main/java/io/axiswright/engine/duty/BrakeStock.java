@@ -36,15 +36,19 @@ final class BrakeStock {
                 : "margin stated with the axis (drive.brakeMargin)";
     }
 
-    /** The cheapest brake of a frame size with at least that torque, N·m. */
+    /** The cheapest brake of a frame size that holds the load and surely stops it; the cheapest that holds it if none surely does. */
     @Nullable
-    HoldingBrake cheapest(String frameSize, double torque) {
+    HoldingBrake cheapest(String frameSize, BrakeNeed need) {
+        HoldingBrake holding = null;
         for (HoldingBrake brake : of(frameSize)) {
-            if (brake.torque().si() >= torque) {
-                return brake;
+            if (need.heldBy(brake)) {
+                if (need.stoppedBy(brake)) {
+                    return brake;
+                }
+                holding = holding == null ? brake : holding;
             }
         }
-        return null;
+        return holding;
     }
 
     /** The torque of the strongest brake of a frame size, N·m; 0 if there is none. */

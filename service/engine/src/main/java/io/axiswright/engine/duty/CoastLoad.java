@@ -21,7 +21,8 @@ public record CoastLoad(
      *
      * @param ratio turns of its input per turn of its output
      * @param driving efficiency where the motor drives the load
-     * @param backDriving efficiency where the load drives the motor; 0 if it locks itself
+     * @param backDriving efficiency where the load drives the motor; 0 or below if it locks itself: below, its own friction still
+     *     resists the motion with that share of what the load pulls with
      * @param inertia inertia on its input shaft, kg·m²; 0 at the motor
      * @param drag friction torque of its input shaft, always against the motion, N·m
      */

@@ -144,7 +144,7 @@ public record Coasting(boolean rotary, double travel, boolean gravity, boolean e
                 .map(stage -> new CoastLoad.Link(
                         stage.ratio(),
                         stage.efficiency().driving(),
-                        Math.max(0, stage.efficiency().backDriving()),
+                        stage.efficiency().backDriving(),
                         stage.inertia(),
                         stage.drag()))
                 .toList();

@@ -33,11 +33,15 @@ final class Trial {
         this.selection = selection;
         DriveUnit unit = offer.unit();
         brakeTorque = selection.holdingBrake() ? selection.holdingMargin() * load.holdingTorque() : 0;
-        brake = selection.holdingBrake() ? brakes.cheapest(unit.frameSize(), brakeTorque) : null;
+        double alone = load.addedInertia() + unit.rotorInertia().si();
+        brake = selection.holdingBrake()
+                ? brakes.cheapest(
+                        unit.frameSize(),
+                        new BrakeNeed(
+                                brakeTorque, load.holdingTorque(), load.reflectedInertia() + alone, sums.peakSpeed()))
+                : null;
         strongestBrake = brake != null ? brake.torque().si() : brakes.strongest(unit.frameSize());
-        inertia = load.addedInertia()
-                + unit.rotorInertia().si()
-                + (brake == null ? 0 : brake.inertia().si());
+        inertia = alone + (brake == null ? 0 : brake.inertia().si());
         rmsTorque = sums.rmsTorque(inertia);
     }
 

@@ -3,6 +3,7 @@ package io.axiswright.engine.stopping;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
+import io.axiswright.engine.duty.LimitUse;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Displacement;
@@ -10,6 +11,7 @@ import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Torque;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** What must be said about an axis left without torque. */
 final class AxisFindings {
@@ -31,13 +33,20 @@ final class AxisFindings {
                 .anyMatch(zone -> zone.id().equals(axis.stopZone()) && zone.category() == StopCategory.CATEGORY_0);
     }
 
+    /** Of an axis whose drive unit has less torque than a controlled stop takes. */
+    static Finding tooHard(StoppingAxis axis) {
+        LimitUse stop = Objects.requireNonNull(axis.hardestStop());
+        return FindingCode.STUDY_STOP_TOO_HARD.at(
+                axis.id(), axis.pointer(), "derived: intermittent curve at low line", stop.value(), stop.allowed());
+    }
+
     List<Finding> all() {
         if (loss.rests()) {
             resting();
         } else {
             restless();
         }
-        if (!axis.coasting().even()) {
+        if (loss.rests() && !axis.coasting().even()) {
             findings.add(FindingCode.STOPPING_LOAD_UNEVEN.at(
                     axis.id(),
                     axis.pointer() + "/mechanism",
@@ -67,6 +76,14 @@ final class AxisFindings {
         if (geared != null && bearable != null && geared.si() > bearable.si()) {
             findings.add(FindingCode.STOPPING_GEAR_TORQUE_HIGH.at(
                     axis.id(), axis.pointer() + "/drive", GEARED, geared, bearable));
+        }
+        if (brake != null && energy != null && (brake.stopEnergy() == null || brake.stopTorqueShare() == null)) {
+            findings.add(FindingCode.STOPPING_BRAKE_UNCHECKED.at(
+                    axis.id(),
+                    axis.pointer() + "/drive",
+                    DERIVED,
+                    energy,
+                    new Torque(BrakeAction.of(brake).torque())));
         }
         if (uncontrolled) {
             FindingCode code = brake == null ? FindingCode.STOPPING_BY_FRICTION : FindingCode.STOPPING_WITHOUT_TORQUE;

@@ -11,8 +11,9 @@ import org.jspecify.annotations.Nullable;
  * load, there and back: metres of linear axes, angles of rotary ones.
  *
  * @param axis its id
- * @param stoppingTime from the demand, or the loss of power, to rest; absent if it never rests
- * @param distance the longest way found from then to rest; absent if it never rests
+ * @param stoppingTime from the demand, or the loss of power, to rest; absent if it never rests, and if its drive unit cannot stop it in
+ *     the time of its stop zone
+ * @param distance the longest way found from then to rest; absent likewise
  * @param provenDistance no stop from any instant is longer; absent likewise
  * @param worstInstant when in the axis's cycle the longest way begins, its reaction time over; absent likewise
  * @param fall the longest way in the direction in which gravity drives it; absent if gravity does not, for controlled stops, and
@@ -30,4 +31,10 @@ public record AxisStopping(
         @Nullable Time worstInstant,
         @Nullable Displacement fall,
         @Nullable Energy brakeEnergy,
-        @Nullable Torque gearTorque) {}
+        @Nullable Torque gearTorque) {
+
+    /** Of an axis that never rests, or whose drive unit cannot make the stop asked of it. */
+    static AxisStopping unknown(String axis) {
+        return new AxisStopping(axis, null, null, null, null, null, null, null);
+    }
+}

@@ -21,8 +21,11 @@ record ControlledStop(StoppingAxis axis, double duration) implements Stopping {
         return Math.max(Math.abs(low), Math.abs(high)) * duration / 2;
     }
 
-    /** The worst stop, the axis running on for a reaction time in s first. */
+    /** The worst stop, the axis running on for a reaction time in s first; nothing is known of one its drive unit cannot make. */
     AxisStopping worst(double reaction) {
+        if (axis.stopTooHard()) {
+            return AxisStopping.unknown(axis.id());
+        }
         FarthestStop farthest = FarthestStop.of(SpeedCourse.of(axis.coasting()), reaction, this);
         var load = new LoadSide(axis.coasting());
         return new AxisStopping(

@@ -29,8 +29,17 @@ record Freewheel(CoastLoad load, double direction, double brake) {
         return load.links().size();
     }
 
-    /** Torques wanted of each link in a mode, and last the balance at the motor, which is to be 0. */
+    /**
+     * Torques wanted of each link in a mode, and last the balance at the motor, which is to be 0. A self-locking link resists with more
+     * than the load pulls with, and were the load so heavy that no acceleration could balance that, the motion would jam: then no
+     * more is counted on than that it lets nothing through.
+     */
     private Linear[] torques(int mode) {
+        Linear[] torques = torques(mode, Double.NEGATIVE_INFINITY);
+        return torques[links()].acceleration() > 0 ? torques : torques(mode, 0);
+    }
+
+    private Linear[] torques(int mode, double leastBackDriving) {
         Linear[] torques = new Linear[links() + 1];
         double turns = 1 / load.ratio();
         Linear torque =
@@ -40,7 +49,8 @@ record Freewheel(CoastLoad load, double direction, double brake) {
             CoastLoad.Link link = load.links().get(k);
             turns *= link.ratio();
             boolean driving = (mode >> k & 1) == 1;
-            double factor = (driving ? 1 / link.driving() : Math.max(0, link.backDriving())) / link.ratio();
+            double factor =
+                    (driving ? 1 / link.driving() : Math.max(leastBackDriving, link.backDriving())) / link.ratio();
             torque = torque.passed(factor, link.inertia() * turns, direction * link.drag());
         }
         torques[links()] = torque.passed(1, load.motorInertia(), direction * brake);

@@ -2,6 +2,7 @@ package io.axiswright.engine.stopping;
 
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.duty.Coasting;
+import io.axiswright.engine.duty.LimitUse;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Torque;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param coasting its cycle and the load it would coast under
  * @param brake its holding brake; none if absent
  * @param gearStopTorque highest torque the output of its gear unit bears in a stop on demand; absent without gear unit
+ * @param hardestStop the controlled stop of its zone that uses most of its drive unit; absent if it makes none
  */
 public record StoppingAxis(
         @Bounds(min = 0) int index,
@@ -22,7 +24,13 @@ public record StoppingAxis(
         @Nullable String stopZone,
         Coasting coasting,
         @Nullable HoldingBrake brake,
-        @Nullable Torque gearStopTorque) {
+        @Nullable Torque gearStopTorque,
+        @Nullable LimitUse hardestStop) {
+
+    /** Whether its drive unit cannot stop it in the time of its zone. */
+    boolean stopTooHard() {
+        return hardestStop != null && hardestStop.broken();
+    }
 
     /** JSON Pointer to the axis in the design. */
     String pointer() {

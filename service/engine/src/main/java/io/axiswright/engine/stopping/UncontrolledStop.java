@@ -61,7 +61,7 @@ final class UncontrolledStop implements Stopping {
             worst.note(stretch, stretch.to());
         }
         if (!worst.rests) {
-            return new AxisStopping(axis.id(), null, null, null, null, null, null, null);
+            return AxisStopping.unknown(axis.id());
         }
         FarthestStop farthest = FarthestStop.of(course, reaction, this);
         var load = new LoadSide(axis.coasting());

@@ -47,12 +47,12 @@ record ZoneStudy(
     }
 
     private static @Nullable Time slowest(StopZone zone, List<AxisStopping> stops) {
+        if (stops.stream().anyMatch(stop -> stop.stoppingTime() == null)) {
+            return null;
+        }
         Time planned = zone.plannedStop();
         if (planned != null) {
             return planned;
-        }
-        if (stops.stream().anyMatch(stop -> stop.stoppingTime() == null)) {
-            return null;
         }
         double slowest = stops.stream()
                 .map(AxisStopping::stoppingTime)
@@ -61,6 +61,13 @@ record ZoneStudy(
                 .max()
                 .orElse(zone.reactionTime().si());
         return new Time(slowest);
+    }
+
+    /** The axes whose drive units cannot stop them in the time of the zone. */
+    List<StoppingAxis> tooHard() {
+        return zone.category() == StopCategory.CATEGORY_0
+                ? List.of()
+                : axes.stream().filter(StoppingAxis::stopTooHard).toList();
     }
 
     /** JSON Pointer to one of its safeguards. */

@@ -29,7 +29,8 @@ final class StoppingParts {
                         axis.stopZone(),
                         axisDuty.coasting(),
                         stock.find(HoldingBrake.class, axisDuty.holdingBrake()),
-                        gear == null ? null : gear.stopTorque()));
+                        gear == null ? null : gear.stopTorque(),
+                        axisDuty.hardestStop()));
             }
         }
         return new StoppingRequest(axes, design.stopZones());

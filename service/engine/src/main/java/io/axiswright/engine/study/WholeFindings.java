@@ -2,7 +2,6 @@ package io.axiswright.engine.study;
 
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
-import io.axiswright.engine.duty.LimitUse;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Ratio;
@@ -32,7 +31,6 @@ final class WholeFindings {
         var whole = new WholeFindings(run);
         whole.unfedBuses();
         whole.busesAcrossLines();
-        whole.stopsTooHard();
         return whole.findings;
     }
 
@@ -75,21 +73,6 @@ final class WholeFindings {
         return transformer == null
                 ? circuit.lines()
                 : circuit.lines().stream().map(line -> transformer + " " + line).toList();
-    }
-
-    /** The deceleration a stop zone asks for must be within the torque the drive unit has at every speed on the way. */
-    private void stopsTooHard() {
-        for (int k = 0; k < axes.size(); k++) {
-            LimitUse stop = run.duty().axes().get(k).hardestStop();
-            if (stop != null && stop.broken()) {
-                findings.add(FindingCode.STUDY_STOP_TOO_HARD.at(
-                        axes.get(k).id(),
-                        "/design/axes/" + k,
-                        "derived: intermittent curve at low line",
-                        stop.value(),
-                        stop.allowed()));
-            }
-        }
     }
 
     private @Nullable DriveUnit unit(int axis) {

@@ -40,8 +40,9 @@ class BrakeOnGearTest {
                 "z",
                 "zone",
                 shuttle(load, speed, 0.2, 0.6, 1, load.weight() != 0),
-                brake(6, 0.05, share, null),
-                new Torque(bearable));
+                brake(6, 0.05, share, 1e6),
+                new Torque(bearable),
+                null);
         return study(zone(StopCategory.CATEGORY_1, 0.03, 0.4), axis);
     }
 
@@ -75,11 +76,11 @@ class BrakeOnGearTest {
 
     @Test
     void aGearUnitThatBearsLessIsSaid() {
-        StoppingResult weak = stop(geared(0.9, 0, 0, 0, 1), 100, 53, null);
+        StoppingResult weak = stop(geared(0.9, 0, 0, 0, 1), 100, 53, 1.0);
         assertThat(weak.findings().getFirst().code()).isEqualTo(FindingCode.STOPPING_GEAR_TORQUE_HIGH);
         assertThat(weak.findings().getFirst().text()).contains("54 N.m", "53 N.m");
         assertThat(weak.findings().getFirst().pointer()).isEqualTo("/design/axes/0/drive");
-        assertThat(stop(geared(0.9, 0, 0, 0, 1), 100, 55, null).findings()).isEmpty();
+        assertThat(stop(geared(0.9, 0, 0, 0, 1), 100, 55, 1.0).findings()).isEmpty();
     }
 
     /** Stops from very many speeds, followed in small steps: none exceeds the torque told, and some comes close. */

@@ -60,7 +60,7 @@ final class StoppingFixtures {
     }
 
     static StoppingAxis axis(Coasting coasting, @Nullable HoldingBrake brake) {
-        return new StoppingAxis(0, "z", "zone", coasting, brake, null);
+        return new StoppingAxis(0, "z", "zone", coasting, brake, null, null);
     }
 
     static StopZone zone(StopCategory category, double reaction, double deceleration, Safeguard... safeguards) {

@@ -4,20 +4,28 @@ import static io.axiswright.engine.stopping.StoppingFixtures.axis;
 import static io.axiswright.engine.stopping.StoppingFixtures.brake;
 import static io.axiswright.engine.stopping.StoppingFixtures.load;
 import static io.axiswright.engine.stopping.StoppingFixtures.piece;
+import static io.axiswright.engine.stopping.StoppingFixtures.safeguard;
 import static io.axiswright.engine.stopping.StoppingFixtures.shuttle;
 import static io.axiswright.engine.stopping.StoppingFixtures.study;
 import static io.axiswright.engine.stopping.StoppingFixtures.zone;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.design.LightCurtain;
+import io.axiswright.engine.design.SafeguardStandard;
 import io.axiswright.engine.design.StopCategory;
+import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.duty.CoastLoad;
 import io.axiswright.engine.duty.Coasting;
+import io.axiswright.engine.duty.DutyLimit;
+import io.axiswright.engine.duty.LimitUse;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.numeric.Polynomial;
 import io.axiswright.engine.quantity.Angle;
+import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Torque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -56,7 +64,8 @@ class StoppingStudyTest {
         AxisStopping stop = result.zones().getFirst().axes().getFirst();
         assertThat(si(stop.stoppingTime())).isCloseTo(0.43, within(1e-12));
         assertThat(si(stop.distance())).isCloseTo(0.23, within(1e-9));
-        assertThat(codes(result)).containsExactly(FindingCode.STOPPING_LOAD_FALLS);
+        assertThat(codes(result))
+                .containsExactly(FindingCode.STOPPING_LOAD_FALLS, FindingCode.STOPPING_BRAKE_UNCHECKED);
         assertThat(result.findings().getFirst().text()).contains("0.1344 m", "0.175 s");
     }
 
@@ -70,7 +79,11 @@ class StoppingStudyTest {
         // from standstill: 25 rad/s after 50 ms, 0.625 rad, then 1000 rad/s²: 25 ms and 0.3125 rad
         assertThat(si(loss.fall())).isCloseTo(0.9375 * 0.01, within(1e-12));
         assertThat(si(loss.stoppingTime())).isCloseTo(0.05 + 75.0 / 2000, within(1e-12));
-        assertThat(codes(result)).containsExactly(FindingCode.STOPPING_LOAD_FALLS, FindingCode.STOPPING_WITHOUT_TORQUE);
+        assertThat(codes(result))
+                .containsExactly(
+                        FindingCode.STOPPING_LOAD_FALLS,
+                        FindingCode.STOPPING_BRAKE_UNCHECKED,
+                        FindingCode.STOPPING_WITHOUT_TORQUE);
     }
 
     /** A brake that has worn to 2/3 of its torque, and cannot take the energy: 4 N·m leave 500 rad/s², 15.625 rad. */
@@ -204,8 +217,8 @@ class StoppingStudyTest {
         StoppingResult result = study(
                 zone(StopCategory.CATEGORY_0, 0.1, 0.4),
                 axis(level, null),
-                new StoppingAxis(1, "y", "zone", heavy, null, null),
-                new StoppingAxis(2, "x", null, heavy, null, null));
+                new StoppingAxis(1, "y", "zone", heavy, null, null, null),
+                new StoppingAxis(2, "x", null, heavy, null, null, null));
         assertThat(result.zones().getFirst().axes()).hasSize(2);
         assertThat(result.powerLosses()).hasSize(3);
         assertThat(si(result.zones().getFirst().stoppingTime())).isCloseTo(0.9, within(1e-12));
@@ -221,6 +234,85 @@ class StoppingStudyTest {
                 study(zone(StopCategory.CATEGORY_1, 0, 0.4), axis(coasting, brake(6, 0.05, null, null)));
         // the same as the vertical axis by hand, whichever way the load pulls
         assertThat(si(result.powerLosses().getFirst().fall())).isCloseTo(13.4375, within(1e-9));
-        assertThat(codes(result)).containsExactly(FindingCode.STOPPING_LOAD_FALLS, FindingCode.STOPPING_LOAD_UNEVEN);
+        assertThat(codes(result))
+                .containsExactly(
+                        FindingCode.STOPPING_LOAD_FALLS,
+                        FindingCode.STOPPING_BRAKE_UNCHECKED,
+                        FindingCode.STOPPING_LOAD_UNEVEN);
+    }
+
+    /**
+     * A self-locking thread by hand: 0.004 kg·m² at the motor, a weight of 2 N·m behind a link of back-driving efficiency −0.5 on the
+     * same shaft. Going down the thread's friction leaves 0.5·2 = 1 N·m against the motion: from 100 rad/s a = 250 rad/s², 0.4 s and
+     * 20 rad, and there it stays.
+     */
+    @Test
+    void aSelfLockingThreadStopsByItself() {
+        var load = new CoastLoad(0, 2, 0, 0, List.of(new CoastLoad.Link(1, 0.4, -0.5, 0, 0)), 0.004);
+        StoppingResult result =
+                study(zone(StopCategory.CATEGORY_0, 0, 0.4), axis(shuttle(load, -100, 0.2, 0.6, 1, true), null));
+        AxisStopping loss = result.powerLosses().getFirst();
+        assertThat(si(loss.stoppingTime())).isCloseTo(0.4, within(1e-12));
+        assertThat(si(loss.fall())).isCloseTo(0.2, within(1e-9));
+        assertThat(codes(result)).containsExactly(FindingCode.STOPPING_LOAD_FALLS, FindingCode.STOPPING_BY_FRICTION);
+    }
+
+    /**
+     * With 1 kg·m² behind that thread its friction would have to hold back 0.5·1 kg·m² with the 0.004 of the motor: a jam, which is not
+     * counted on. Lossless backwards nothing comes through, and without friction of its own the motor turns on for ever.
+     */
+    @Test
+    void aJamIsNotCountedOn() {
+        var load = new CoastLoad(1, 2, 0, 0, List.of(new CoastLoad.Link(1, 0.4, -0.5, 0, 0)), 0.004);
+        StoppingResult result =
+                study(zone(StopCategory.CATEGORY_0, 0, 0.4), axis(shuttle(load, -100, 0.2, 0.6, 1, true), null));
+        assertThat(result.powerLosses().getFirst().stoppingTime()).isNull();
+    }
+
+    /** 250 N·m where the drive unit has 30: nobody knows when it rests, so neither time nor distance is stated. */
+    @Test
+    void aStopTheDriveUnitCannotMakeHasNoTime() {
+        var hardest = new LimitUse(DutyLimit.INTERMITTENT, new Torque(250), new Torque(30), 250.0 / 30, new Time(0.2));
+        Coasting coasting = shuttle(load(0.004, 0, 0, 0), 100, 0.2, 0.6, 1, false);
+        var weak = new StoppingAxis(3, "x", "zone", coasting, null, null, hardest);
+        var strong = new StoppingAxis(4, "y", "zone", coasting, null, null, null);
+        StoppingResult result = study(
+                zone(
+                        StopCategory.CATEGORY_1,
+                        0.03,
+                        0.02,
+                        safeguard(SafeguardStandard.ISO_13855_2010, new LightCurtain(new Length(0.014)), 0.03, 5.0)),
+                weak,
+                strong);
+        ZoneStopping zone = result.zones().getFirst();
+        assertThat(zone.stoppingTime()).isNull();
+        assertThat(zone.axes().getFirst().distance()).isNull();
+        assertThat(si(zone.axes().getLast().stoppingTime())).isCloseTo(0.05, within(1e-12));
+        assertThat(zone.safeguards().getFirst().leastDistance()).isNull();
+        assertThat(codes(result)).containsExactly(FindingCode.STUDY_STOP_TOO_HARD, FindingCode.STOPPING_SAFEGUARD_VAIN);
+        assertThat(result.findings().getFirst().pointer()).isEqualTo("/design/axes/3");
+    }
+
+    /** A category 0 stop asks nothing of the drive unit. */
+    @Test
+    void aStopWithoutTorqueIsNeverTooHard() {
+        var hardest = new LimitUse(DutyLimit.INTERMITTENT, new Torque(250), new Torque(30), 250.0 / 30, new Time(0.2));
+        var axis = new StoppingAxis(
+                0, "x", "zone", shuttle(load(0.004, 0, 1, 0), 100, 0.2, 0.6, 1, false), null, null, hardest);
+        assertThat(codes(study(zone(StopCategory.CATEGORY_0, 0, 0.02), axis)))
+                .containsExactly(FindingCode.STOPPING_BY_FRICTION);
+    }
+
+    /** What a brake does not state is not checked, and that is said. */
+    @Test
+    void aBrakeThatStatesNothingIsSaidToBeUnchecked() {
+        Coasting down = shuttle(load(0.004, 2, 0, 0), -100, 0.2, 0.6, 1, true);
+        StopZone zone = zone(StopCategory.CATEGORY_1, 0.03, 0.4);
+        assertThat(codes(study(zone, axis(down, brake(6, 0.05, 0.9, 100.0)))))
+                .doesNotContain(FindingCode.STOPPING_BRAKE_UNCHECKED);
+        assertThat(codes(study(zone, axis(down, brake(6, 0.05, 0.9, null)))))
+                .contains(FindingCode.STOPPING_BRAKE_UNCHECKED);
+        assertThat(codes(study(zone, axis(down, brake(6, 0.05, null, 100.0)))))
+                .contains(FindingCode.STOPPING_BRAKE_UNCHECKED);
     }
 }
