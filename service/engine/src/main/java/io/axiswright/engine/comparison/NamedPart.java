@@ -13,7 +13,7 @@ public enum NamedPart {
     /** A stop zone. */
     STOP_ZONE(StopZone.class, Set.of("stopZone")),
     /** A place for gateways or the control supply. */
-    PLACE(Place.class, Set.of("place")),
+    PLACE(Place.class, Set.of("place", "furtherPlaces", "openPlaces", "stopPlace")),
     /** A port of the host. */
     HOST_PORT(HostPort.class, Set.of("hostPort"));
 
