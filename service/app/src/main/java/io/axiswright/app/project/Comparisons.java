@@ -20,7 +20,7 @@ import org.springframework.stereotype.Component;
 @Component
 class Comparisons {
 
-    /** Enough for 60 changes; what is beyond it the answer names. */
+    /** Enough for 50 changes one by one and 20 trials of several; what is beyond it the answer names. */
     private static final int STUDY_BUDGET = 120;
 
     private static final int KEPT = 16;

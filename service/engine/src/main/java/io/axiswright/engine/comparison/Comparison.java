@@ -39,12 +39,24 @@ public final class Comparison {
         List<Difference> changes = Differences.between(request.before(), request.after(), Set.of());
         List<Difference> consequences = consequences(before, after);
         var trials = new Trials(request, study, before, after, consequences.isEmpty() ? List.of() : changes);
-        var joint = new JointTrials(request.before(), changes, trials);
-        List<Consequence> explained = consequences.stream()
-                .map(difference -> explain(difference, changes, trials, joint))
-                .toList();
+        var joint = new JointTrials(changes.size(), trials.single(), trials::together);
+        List<String> notExamined = trials.notExamined();
+        boolean all = notExamined.isEmpty();
+        List<Consequence> explained = new ArrayList<>();
+        for (Difference difference : consequences) {
+            Explanation explanation = explain(difference, trials, joint);
+            explained.add(told(difference, explanation, changes, all));
+            if (!explanation.joint().examined()) {
+                notExamined.add(difference.place());
+            }
+        }
         return new ComparisonResult(
-                renames, named(changes), counts(explained), explained, trials.notExamined(), trials.studies());
+                renames,
+                named(changes),
+                counts(explained),
+                List.copyOf(explained),
+                List.copyOf(notExamined),
+                trials.studies());
     }
 
     private static List<Difference> consequences(StudyResult before, StudyResult after) {
@@ -53,24 +65,27 @@ public final class Comparison {
         return all;
     }
 
-    private static Consequence explain(
-            Difference difference, List<Difference> changes, Trials trials, JointTrials joint) {
+    private static Explanation explain(Difference difference, Trials trials, JointTrials joint) {
         String place = difference.place();
         List<Part> parts = trials.parts(place);
-        boolean alone =
-                parts.stream().anyMatch(p -> p.role() == Role.SUFFICIENT || p.role() == Role.NECESSARY_AND_SUFFICIENT);
-        List<Integer> together = alone ? List.of() : joint.together(place, parts);
+        boolean alone = parts.stream().anyMatch(Part::brings);
+        return new Explanation(parts, alone, alone ? Joint.NONE : joint.together(place, parts));
+    }
+
+    private static Consequence told(
+            Difference difference, Explanation explanation, List<Difference> changes, boolean allExamined) {
         return new Consequence(
                 difference.path().getFirst().text(),
-                place,
+                difference.place(),
                 difference.kind(),
                 difference.before(),
                 difference.after(),
                 delta(difference.before(), difference.after()),
-                parts.stream().map(Part::named).toList(),
-                !alone && changes.size() > 1,
-                together.stream().map(Trials::id).toList(),
-                Telling.of(difference, parts, together, changes));
+                explanation.parts().stream().map(Part::named).toList(),
+                allExamined && !explanation.alone() && changes.size() > 1,
+                explanation.joint().changes().stream().map(Trials::id).toList(),
+                explanation.joint().minimal(),
+                Telling.of(difference, explanation, changes, allExamined));
     }
 
     private static @Nullable Quantity delta(@Nullable Object before, @Nullable Object after) {

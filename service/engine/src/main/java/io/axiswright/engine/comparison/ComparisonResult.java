@@ -11,8 +11,9 @@ import java.util.SequencedMap;
  * @param changes what the caller changed
  * @param counts how many consequences each discipline has
  * @param consequences what followed, by discipline
- * @param notExamined ids of changes whose part could not be told by themselves, because the design without or with only
- *     them has no meaning, or because the budget of studies was used up
+ * @param notExamined what could not be told. Ids of changes: the design without or with only them has no meaning, or the
+ *     budget of studies was used up. Paths of consequences, which begin with a slash: the budget was used up before it was
+ *     known which changes bring them together, or whether all of those are needed
  * @param studies how many studies were made to find the causes
  */
 public record ComparisonResult(

@@ -8,6 +8,11 @@ package io.axiswright.engine.comparison;
  */
 record Part(int change, Role role) {
 
+    /** Whether the change brings the consequence alone. */
+    boolean brings() {
+        return role == Role.SUFFICIENT || role == Role.NECESSARY_AND_SUFFICIENT;
+    }
+
     /** The same as callers are told it. */
     Cause named() {
         return new Cause(Trials.id(change), role);

@@ -2,6 +2,8 @@ package io.axiswright.engine.comparison;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.engine.catalogue.BrakingUnit;
+import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.finding.Finding;
@@ -324,5 +326,66 @@ class ComparisonTest {
         ComparisonResult result = COMPARISON.compare(new ComparisonRequest(BASE, after, 3));
         assertThat(result.notExamined()).containsExactly("change-2");
         assertThat(result.studies()).isEqualTo(2);
+    }
+
+    /** Three loads of four changes: the three sets of two of them are to be studied, and two studies are left. */
+    @Test
+    void aBudgetUsedUpByJointCausesIsSaid() {
+        StudyRequest after = heavier(heavier(heavier(BASE, "axis-1", 170), "axis-2", 170), "axis-3", 170);
+        after = change(after, "renamed machine", "design", "name");
+        String total = "/billOfMaterials/required/total";
+        Consequence enough = at(total, COMPARISON.compare(new ComparisonRequest(BASE, after, 100)));
+        assertThat(enough.together()).hasSize(3);
+        assertThat(enough.minimal()).isTrue();
+        assertThat(enough.text()).endsWith(" (only together).");
+
+        ComparisonResult tight = COMPARISON.compare(new ComparisonRequest(BASE, after, 10));
+        assertThat(tight.studies()).isEqualTo(10);
+        assertThat(tight.notExamined()).contains(total).allMatch(path -> path.startsWith("/"));
+        assertThat(at(total, tight).minimal()).isFalse();
+        assertThat(at(total, tight).together()).isEqualTo(enough.together());
+        assertThat(at(total, tight).text()).endsWith(" (together; whether all of it is needed was not examined).");
+    }
+
+    private static Money euro(int amount) {
+        return new Money(new BigDecimal(amount), "EUR");
+    }
+
+    private static Consequence at(String path, ComparisonResult result) {
+        return result.consequences().stream()
+                .filter(c -> c.path().equals(path))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Nothing is said of what no change does alone while there are changes nobody has looked at. */
+    @Test
+    void whatWasNotExaminedIsNotClaimed() {
+        StudyRequest after = heavier(heavier(BASE, "axis-1", 170), "axis-2", 170);
+        ComparisonResult result = COMPARISON.compare(new ComparisonRequest(BASE, after, 2));
+        assertThat(result.notExamined()).containsExactly("change-2");
+        assertThat(result.consequences()).noneMatch(Consequence::onlyTogether);
+        assertThat(at("/duty/axes/axis-2/driveUnit", result).text())
+                .endsWith(", which none of the changes that were examined brings or undoes by itself.");
+    }
+
+    /** Every price of the catalogue moves, and the budget is for three changes: one of each part of the request. */
+    @Test
+    void manyChangesOfTheCatalogueLeaveStudiesForTheDesign() {
+        StudyRequest after = change(heavier(BASE, "axis-1", 170), CodeBasis.NFPA_79, "codeBasis");
+        for (DriveUnit unit : BASE.catalogue().driveUnits()) {
+            after = change(after, euro(1000), "catalogue", "driveUnits", "#" + unit.id(), "price");
+        }
+        for (BrakingUnit unit : BASE.catalogue().brakingUnits()) {
+            after = change(after, euro(1000), "catalogue", "brakingUnits", "#" + unit.id(), "price");
+        }
+        ComparisonResult result = COMPARISON.compare(new ComparisonRequest(BASE, after, 7));
+        List<InputChange> examined = result.changes().stream()
+                .filter(c -> !result.notExamined().contains(c.id()))
+                .toList();
+        assertThat(examined)
+                .extracting(InputChange::path)
+                .containsExactly(
+                        "/codeBasis", "/catalogue/driveUnits/unit-small/price", "/design/axes/axis-1/mechanism/load");
     }
 }
