@@ -71,7 +71,7 @@ class ComparisonController {
                 place -> whole.consequences().get(place));
         return ResponseEntity.ok()
                 .header(HttpHeaders.LINK, page.links())
-                .body(comparison(id, from, to, drift, with(whole, page.items()), page.next()));
+                .body(comparison(id, from, to, drift, whole.with(page.items()), page.next()));
     }
 
     private static RevisionComparison comparison(
@@ -82,14 +82,8 @@ class ComparisonController {
     private static ComparisonResult from(ComparisonResult whole, int start) {
         return start == 0
                 ? whole
-                : with(
-                        whole,
+                : whole.with(
                         whole.consequences().subList(start, whole.consequences().size()));
-    }
-
-    private static ComparisonResult with(ComparisonResult whole, List<Consequence> consequences) {
-        return new ComparisonResult(
-                whole.renames(), whole.changes(), whole.counts(), consequences, whole.notExamined(), whole.studies());
     }
 
     /** Compares a revision with a design that is sent along; stores nothing. */

@@ -29,9 +29,9 @@ public final class Comparison {
 
     /** Makes the comparison; the same two requests always give the same answer. */
     public ComparisonResult compare(ComparisonRequest asked) {
-        List<Rename> renames =
-                Renames.between(asked.before().design(), asked.after().design());
-        ComparisonRequest request = asked.renamed(renames);
+        Recognition recognition =
+                Recognition.between(asked.before().design(), asked.after().design());
+        ComparisonRequest request = asked.renamed(recognition.renames());
         // trials share what their change does not touch, above all the layout
         SystemStudy study = SystemStudy.remembering(gate);
         StudyResult before = study.system(request.before());
@@ -51,7 +51,9 @@ public final class Comparison {
             }
         }
         return new ComparisonResult(
-                renames,
+                recognition.renames(),
+                recognition.splits(),
+                recognition.merges(),
                 named(changes),
                 counts(explained),
                 List.copyOf(explained),

@@ -3,6 +3,8 @@ package io.axiswright.engine.comparison;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,28 +43,40 @@ final class Members {
         }
     }
 
-    /**
-     * Of the members that either part has, the share that is not the same in both: 0 of parts that are equal, 1 of parts that have
-     * nothing in common, be it because they state nothing. It is the same from either side.
-     */
-    double unlike(Members other) {
-        int same = 0;
-        for (var entry : values.entrySet()) {
-            if (Differences.same(entry.getValue(), other.values.get(entry.getKey()))) {
-                same++;
-            }
-        }
-        int all = values.size() + other.values.size() - common(other);
-        return all == 0 ? 1 : (double) (all - same) / all;
+    /** The value under a way; null if there is none. */
+    @Nullable
+    Object get(String way) {
+        return values.get(way);
     }
 
-    private int common(Members other) {
-        int common = 0;
-        for (String way : values.keySet()) {
-            if (other.values.containsKey(way)) {
-                common++;
+    /** All ways. */
+    Set<String> ways() {
+        return values.keySet();
+    }
+
+    /** The share of all members that is not the same in both parts. */
+    double unlike(Members other) {
+        return unlike(other, _ -> true);
+    }
+
+    /**
+     * Of the members that either part has and that count, the share that is not the same in both: 0 of parts that are equal, 1 of
+     * parts that have nothing in common, be it because they state nothing. It is the same from either side.
+     */
+    double unlike(Members other, Predicate<String> counts) {
+        int all = 0;
+        int same = 0;
+        for (var entry : values.entrySet()) {
+            if (counts.test(entry.getKey())) {
+                all++;
+                same += Differences.same(entry.getValue(), other.get(entry.getKey())) ? 1 : 0;
             }
         }
-        return common;
+        for (String way : other.values.keySet()) {
+            if (!values.containsKey(way) && counts.test(way)) {
+                all++;
+            }
+        }
+        return all == 0 ? 1 : (double) (all - same) / all;
     }
 }

@@ -4,6 +4,7 @@ import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.HostPort;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.StopZone;
+import java.util.Locale;
 import java.util.Set;
 
 /** The parts of a design that others refer to by an id. */
@@ -23,6 +24,11 @@ public enum NamedPart {
     NamedPart(Class<? extends Record> type, Set<String> references) {
         this.type = type;
         this.references = references;
+    }
+
+    /** One of them in words. */
+    String called(String id) {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ') + " " + id;
     }
 
     /** The records that are such parts. */

@@ -21,27 +21,17 @@ import org.jspecify.annotations.Nullable;
 final class Renames {
 
     /** Our choice: what differs in more is another part. */
-    private static final double MOST_UNLIKE = 0.1;
+    static final double MOST_UNLIKE = 0.1;
 
     private static final String ID = "id";
 
     private Renames() {}
 
-    /** Parts of the first design that stand in the second under another id; each of both at most once, kind by kind. */
-    static List<Rename> between(Design before, Design after) {
-        Map<NamedPart, List<Rename>> renames = new EnumMap<>(NamedPart.class);
-        Design renamed = before;
-        // what others refer to comes first, so that a new name of it is no difference of theirs
-        for (NamedPart what : List.of(NamedPart.values()).reversed()) {
-            Unmatched unmatched = Unmatched.of(what, renamed, after);
-            List<Rename> found =
-                    MutualBest.of(unmatched.gone(), unmatched.come(), Members::unlike, MOST_UNLIKE).entrySet().stream()
-                            .map(pair -> new Rename(what, pair.getKey(), pair.getValue()))
-                            .toList();
-            renames.put(what, found);
-            renamed = applied(found, renamed);
-        }
-        return renames.values().stream().flatMap(List::stream).toList();
+    /** Parts of one kind that stand under another id in the second design; each at most once, in the order of the first. */
+    static List<Rename> among(NamedPart what, Unmatched unmatched) {
+        return MutualBest.of(unmatched.gone(), unmatched.come(), Members::unlike, MOST_UNLIKE).entrySet().stream()
+                .map(pair -> new Rename(what, pair.getKey(), pair.getValue()))
+                .toList();
     }
 
     /** The design with the ids of the second one. */

@@ -23,6 +23,15 @@ record Unmatched(Map<String, Members> gone, Map<String, Members> come) {
         return new Unmatched(only(first, second.keySet(), after), only(second, first.keySet(), before));
     }
 
+    /** The others, without those of the given ids. */
+    Unmatched without(Set<String> ids) {
+        Map<String, Members> restGone = new LinkedHashMap<>(gone);
+        Map<String, Members> restCome = new LinkedHashMap<>(come);
+        restGone.keySet().removeAll(ids);
+        restCome.keySet().removeAll(ids);
+        return new Unmatched(restGone, restCome);
+    }
+
     /** An id that an axis to come has in the other design is taken there. */
     private static Map<String, Members> only(Map<String, Object> parts, Set<String> others, Design other) {
         Set<String> reserved = byId(ReservedAxis.class, other).keySet();

@@ -2,10 +2,13 @@ package io.axiswright.engine.comparison;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.BrakingUnit;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Belt;
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.Mechanism;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
@@ -290,6 +293,32 @@ class ComparisonTest {
                         new Rename(NamedPart.STOP_ZONE, "zone", "cell"));
         assertThat(result.changes()).isEmpty();
         assertThat(result.consequences()).isEmpty();
+    }
+
+    /** The axes of the zone are named in the study too, so this runs through all of it. */
+    @Test
+    void aSplitIsListedAndBackwardsAMerge() {
+        List<Axis> axes = new ArrayList<>(BASE.design().axes());
+        Axis one = axes.removeLast();
+        axes.add(half(one, "left", 25));
+        axes.add(half(one, "right", 15));
+        StudyRequest after = change(BASE, List.copyOf(axes), "design", "axes");
+        ComparisonResult forth = compare(BASE, after);
+        assertThat(forth.renames()).isEmpty();
+        assertThat(forth.splits())
+                .extracting(Division::text)
+                .containsExactly("Axis axis-3 was split into axis left and axis right: load 40 kg = 25 kg + 15 kg.");
+        assertThat(forth.changes())
+                .extracting(InputChange::path)
+                .containsExactly("/design/axes/axis-3", "/design/axes/left", "/design/axes/right");
+        ComparisonResult back = compare(after, BASE);
+        assertThat(back.splits()).isEmpty();
+        assertThat(back.merges()).extracting(Division::whole).containsExactly("axis-3");
+    }
+
+    private static Axis half(Axis axis, String id, double kilograms) {
+        Mechanism lighter = Copies.with((Belt) axis.mechanism(), "load", new Mass(kilograms));
+        return Copies.with(Copies.with(axis, "id", id), "mechanism", lighter);
     }
 
     @Test

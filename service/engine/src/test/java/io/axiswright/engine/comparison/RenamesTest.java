@@ -53,6 +53,10 @@ class RenamesTest {
         return Copies.with(Copies.with(axis, "mechanism", lighter), "commandRate", new Frequency(commands));
     }
 
+    private static List<Rename> renames(Design before, Design after) {
+        return Recognition.between(before, after).renames();
+    }
+
     private static Map<String, String> axes(List<Rename> renames) {
         Map<String, String> names = new HashMap<>();
         renames.stream()
@@ -68,8 +72,8 @@ class RenamesTest {
         Axis exactly = axis("exactly", 40, 250);
         Axis same = axis("same", 40, 250);
         for (List<Axis> order : List.of(List.of(nearly, exactly), List.of(exactly, nearly))) {
-            assertThat(axes(Renames.between(with(order), with(List.of(same))))).isEqualTo(Map.of("exactly", "same"));
-            assertThat(axes(Renames.between(with(List.of(same)), with(order)))).isEqualTo(Map.of("same", "exactly"));
+            assertThat(axes(renames(with(order), with(List.of(same))))).isEqualTo(Map.of("exactly", "same"));
+            assertThat(axes(renames(with(List.of(same)), with(order)))).isEqualTo(Map.of("same", "exactly"));
         }
     }
 
@@ -77,8 +81,8 @@ class RenamesTest {
     void ofTwinsNoneIsClaimed() {
         List<Axis> twins = List.of(axis("left", 40, 250), axis("right", 40, 250));
         List<Axis> one = List.of(axis("middle", 40, 250));
-        assertThat(Renames.between(with(twins), with(one))).isEmpty();
-        assertThat(Renames.between(with(one), with(twins))).isEmpty();
+        assertThat(renames(with(twins), with(one))).isEmpty();
+        assertThat(renames(with(one), with(twins))).isEmpty();
     }
 
     /** The pair that is certain leaves one for the other. */
@@ -87,8 +91,8 @@ class RenamesTest {
         List<Axis> before = List.of(axis("a", 40, 250), axis("b", 41, 250));
         List<Axis> after = List.of(axis("c", 40, 250), axis("d", 40, 300));
         // c is equal to a; d differs from a in one thing, from b in two; b differs from c in one thing
-        assertThat(axes(Renames.between(with(before), with(after)))).isEqualTo(Map.of("a", "c", "b", "d"));
-        assertThat(axes(Renames.between(with(after), with(before)))).isEqualTo(Map.of("c", "a", "d", "b"));
+        assertThat(axes(renames(with(before), with(after)))).isEqualTo(Map.of("a", "c", "b", "d"));
+        assertThat(axes(renames(with(after), with(before)))).isEqualTo(Map.of("c", "a", "d", "b"));
     }
 
     @Test
@@ -97,17 +101,17 @@ class RenamesTest {
         Network network = network(design);
         Host host = network.host();
         Host ported = Copies.with(host, "ports", List.of(new HostPort("other", new Frequency(7))));
-        assertThat(Renames.between(design, with(design, Copies.with(network, "host", ported))))
+        assertThat(renames(design, with(design, Copies.with(network, "host", ported))))
                 .isEmpty();
 
         Place panel = network.places().getFirst();
         Place moved = new Place("other", TestCell.axis(9).position(), panel.maxGateways() + 1);
-        assertThat(Renames.between(design, with(design, Copies.with(network, "places", List.of(moved)))))
+        assertThat(renames(design, with(design, Copies.with(network, "places", List.of(moved)))))
                 .isEmpty();
 
         StopZone zone = design.stopZones().getFirst();
         StopZone slower = Copies.with(Copies.with(zone, "id", "other"), "decelerationTime", new Time(9));
-        assertThat(Renames.between(design, Copies.with(design, "stopZones", List.of(slower))))
+        assertThat(renames(design, Copies.with(design, "stopZones", List.of(slower))))
                 .isEmpty();
     }
 
@@ -120,7 +124,7 @@ class RenamesTest {
                 host,
                 "ports",
                 List.of(new HostPort("renamed", host.ports().getFirst().commandRate())));
-        assertThat(Renames.between(design, with(design, Copies.with(network, "host", named))))
+        assertThat(renames(design, with(design, Copies.with(network, "host", named))))
                 .containsExactly(new Rename(NamedPart.HOST_PORT, "port-0", "renamed"));
     }
 
@@ -129,7 +133,7 @@ class RenamesTest {
     void whateverRefersToAPlaceFollowsIt() {
         Design before = placed("panel-0");
         Design after = placed("cabinet");
-        List<Rename> renames = Renames.between(before, after);
+        List<Rename> renames = renames(before, after);
         assertThat(renames).containsExactly(new Rename(NamedPart.PLACE, "panel-0", "cabinet"));
         assertThat(Renames.applied(renames, before)).isEqualTo(after);
     }
@@ -151,9 +155,9 @@ class RenamesTest {
                 "second", null, TestCell.axis(3).position(), null, null, null, null, null, new Frequency(250), null);
         Design waiting = with(before, Copies.with(network(before), "reserved", List.of(reserved)));
         Design after = with(List.of(axis("second", 40, 250)));
-        assertThat(Renames.between(waiting, after)).isEmpty();
-        assertThat(Renames.between(after, waiting)).isEmpty();
-        assertThat(axes(Renames.between(before, after))).isEqualTo(Map.of("first", "second"));
+        assertThat(renames(waiting, after)).isEmpty();
+        assertThat(renames(after, waiting)).isEmpty();
+        assertThat(axes(renames(before, after))).isEqualTo(Map.of("first", "second"));
     }
 
     /** Machines of few values, so that twins, ties and near misses abound. */
@@ -165,8 +169,8 @@ class RenamesTest {
         for (int round = 0; round < 300; round++) {
             Design before = machine("old", random);
             Design after = machine("new", random);
-            List<Rename> forth = Renames.between(before, after);
-            List<Rename> back = Renames.between(after, before);
+            List<Rename> forth = renames(before, after);
+            List<Rename> back = renames(after, before);
             assertThat(back.stream()
                             .map(rename -> new Rename(rename.what(), rename.after(), rename.before()))
                             .toList())
@@ -205,8 +209,8 @@ class RenamesTest {
             Design after = machine("new", random);
             List<Axis> shuffled = new ArrayList<>(after.axes());
             Collections.shuffle(shuffled, random);
-            assertThat(Renames.between(before, Copies.with(after, "axes", shuffled)))
-                    .containsExactlyInAnyOrderElementsOf(Renames.between(before, after));
+            assertThat(renames(before, Copies.with(after, "axes", shuffled)))
+                    .containsExactlyInAnyOrderElementsOf(renames(before, after));
         }
     }
 
