@@ -5,6 +5,7 @@ import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.topology.SearchGate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
@@ -41,7 +42,7 @@ public final class Comparison {
         var trials = new Trials(request, study, before, after, consequences.isEmpty() ? List.of() : changes);
         var joint = new JointTrials(changes.size(), trials.single(), trials::together);
         List<String> notExamined = trials.notExamined();
-        boolean all = notExamined.isEmpty();
+        boolean all = trials.allTried();
         List<Consequence> explained = new ArrayList<>();
         for (Difference difference : consequences) {
             Explanation explanation = explain(difference, trials, joint);
@@ -71,7 +72,12 @@ public final class Comparison {
         String place = difference.place();
         List<Part> parts = trials.parts(place);
         boolean alone = parts.stream().anyMatch(Part::brings);
-        return new Explanation(parts, alone, alone ? Joint.NONE : joint.together(place, parts));
+        if (alone) {
+            return new Explanation(parts, true, Joint.NONE);
+        }
+        Set<Integer> candidates = new HashSet<>(trials.bound());
+        parts.forEach(part -> candidates.add(part.change()));
+        return new Explanation(parts, false, joint.together(place, candidates));
     }
 
     private static Consequence told(

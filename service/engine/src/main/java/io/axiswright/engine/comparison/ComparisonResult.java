@@ -14,8 +14,8 @@ import java.util.SequencedMap;
  * @param changes what the caller changed
  * @param counts how many consequences each discipline has
  * @param consequences what followed, by discipline
- * @param notExamined what could not be told. Ids of changes: the design without or with only them has no meaning, or the
- *     budget of studies was used up. Paths of consequences, which begin with a slash: the budget was used up before it was
+ * @param notExamined what could not be told. Ids of changes: the design without or with only them has no meaning, so that only the
+ *     other of the two and trials of several changes tell of them, or the budget of studies was used up. Paths of consequences, which begin with a slash: the budget was used up before it was
  *     known which changes bring them together, or whether all of those are needed
  * @param studies how many studies were made to find the causes
  */

@@ -1,5 +1,6 @@
 package io.axiswright.engine.comparison;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,9 +9,10 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Which changes bring a consequence together where none does alone: those that have a part in it are put in at once, then one
+ * Which changes bring a consequence together where none does alone: those that may have a part in it are put in at once, then one
  * after the other is left out, for good if the rest still brings it, until none can be left out any more.
  *
  * <p>A smaller set may bring what a larger one does not, so a set is minimal in the sense that no single one of it can be left
@@ -43,15 +45,22 @@ final class JointTrials {
         SortedSet<Integer> all =
                 new TreeSet<>(IntStream.range(0, changes).boxed().toList());
         for (Trial trial : single) {
-            known.put(without(all, trial.change()), trial.takenBackToAfter());
-            known.put(new TreeSet<>(List.of(trial.change())), trial.putInToAfter());
+            know(without(all, trial.change()), trial.takenBackToAfter());
+            know(new TreeSet<>(List.of(trial.change())), trial.putInToAfter());
         }
     }
 
-    /** The changes that bring what stands at a place of the second result, where none of them does alone. */
-    Joint together(String place, List<Part> parts) {
-        SortedSet<Integer> set = new TreeSet<>();
-        parts.forEach(part -> set.add(part.change()));
+    private void know(SortedSet<Integer> set, @Nullable Unlike unlike) {
+        known.put(set, unlike == null ? Unlike.EVERYWHERE : unlike);
+    }
+
+    /**
+     * The changes that bring what stands at a place of the second result, where none of them does alone.
+     *
+     * @param candidates places of those that may have a part in it
+     */
+    Joint together(String place, Collection<Integer> candidates) {
+        SortedSet<Integer> set = new TreeSet<>(candidates);
         if (set.size() < 2) {
             return Joint.NONE;
         }

@@ -5,8 +5,9 @@ package io.axiswright.engine.comparison;
  *
  * @param change place of the change among the changes
  * @param role what it does
+ * @param canBeTakenBack whether the second design has a meaning without it
  */
-record Part(int change, Role role) {
+record Part(int change, Role role, boolean canBeTakenBack) {
 
     /** Whether the change brings the consequence alone. */
     boolean brings() {

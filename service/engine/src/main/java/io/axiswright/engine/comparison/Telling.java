@@ -49,7 +49,7 @@ final class Telling {
                         .map(entry -> entry.getValue().stream()
                                         .map(part -> what(changes.get(part.change())))
                                         .collect(Collectors.joining(" and "))
-                                + role(entry.getKey(), entry.getValue().size() > 1))
+                                + role(entry.getKey(), entry.getValue()))
                         .collect(Collectors.joining(", and "));
     }
 
@@ -62,11 +62,16 @@ final class Telling {
                 : ", which none of the changes that were examined brings or undoes by itself";
     }
 
-    private static String role(Role role, boolean several) {
+    private static String role(Role role, List<Part> parts) {
+        boolean several = parts.size() > 1;
+        boolean othersToo = parts.stream().allMatch(Part::canBeTakenBack);
         return switch (role) {
             case NECESSARY_AND_SUFFICIENT -> " (this alone does it)";
             case NECESSARY -> several ? " (each needed, none enough by itself)" : " (needed, but not enough by itself)";
-            case SUFFICIENT -> several ? " (each enough by itself)" : " (enough by itself, but not the only reason)";
+            case SUFFICIENT ->
+                several
+                        ? " (each enough by itself)"
+                        : othersToo ? " (enough by itself, but not the only reason)" : " (enough by itself)";
             case CONTRIBUTING -> several ? " (each has a part in it)" : " (it has a part in it)";
         };
     }

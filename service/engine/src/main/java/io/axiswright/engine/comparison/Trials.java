@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The counterfactual studies of a comparison: for each input change, the second design without it and the first with it. Code
@@ -79,14 +80,16 @@ final class Trials {
     }
 
     private void examine(int place, Difference change, boolean single) {
-        try {
-            // the only change taken back is the first design, put in it is the second: nothing to study
-            StudyResult without = single ? before : study(Patch.takeBack(request.after(), change));
-            StudyResult only = single ? after : study(Patch.putIn(request.before(), change));
-            trials.put(place, new Trial(place, unlike(before, without), unlike(after, without), unlike(after, only)));
-        } catch (InvalidDesign meaningless) {
-            // nothing can be told of it by itself
-        }
+        // the only change taken back is the first design, put in it is the second: nothing to study
+        StudyResult without = single ? before : studied(Patch.takeBack(request.after(), change));
+        StudyResult only = single ? after : studied(Patch.putIn(request.before(), change));
+        trials.put(
+                place,
+                new Trial(
+                        place,
+                        without == null ? null : unlike(before, without),
+                        without == null ? null : unlike(after, without),
+                        only == null ? null : unlike(after, only)));
     }
 
     /** Where the first design with some of the changes is unlike the second result; empty if no study is left to tell it. */
@@ -98,16 +101,18 @@ final class Trials {
         for (int change : changes) {
             patched = Patch.putIn(patched, differences.get(change));
         }
-        try {
-            return Optional.of(unlike(after, study(patched)));
-        } catch (InvalidDesign meaningless) {
-            return Optional.of(Unlike.EVERYWHERE);
-        }
+        StudyResult result = studied(patched);
+        return Optional.of(result == null ? Unlike.EVERYWHERE : unlike(after, result));
     }
 
-    private StudyResult study(StudyRequest request) {
+    /** The result of a design; null if it has no meaning. */
+    private @Nullable StudyResult studied(StudyRequest request) {
         studies++;
-        return study.system(request);
+        try {
+            return study.system(request);
+        } catch (InvalidDesign meaningless) {
+            return null;
+        }
     }
 
     private static Unlike unlike(StudyResult one, StudyResult other) {
@@ -127,17 +132,31 @@ final class Trials {
         for (Trial trial : trials.values()) {
             Role role = trial.role(place);
             if (role != null) {
-                parts.add(new Part(trial.change(), role));
+                parts.add(new Part(trial.change(), role, trial.canBeTakenBack()));
             }
         }
         return List.copyOf(parts);
     }
 
-    /** Ids of the changes of which there is no trial. */
+    /** Places of the changes without which the second design has no meaning, so that taking them back tells nothing. */
+    List<Integer> bound() {
+        return trials.values().stream()
+                .filter(trial -> !trial.canBeTakenBack())
+                .map(Trial::change)
+                .toList();
+    }
+
+    /** Whether the budget was enough for every single change. */
+    boolean allTried() {
+        return trials.size() == differences.size();
+    }
+
+    /** Ids of the changes that could not be both taken back and put in. */
     List<String> notExamined() {
         List<String> ids = new ArrayList<>();
         for (int k = 0; k < differences.size(); k++) {
-            if (!trials.containsKey(k)) {
+            Trial trial = trials.get(k);
+            if (trial == null || !trial.isWhole()) {
                 ids.add(id(k));
             }
         }

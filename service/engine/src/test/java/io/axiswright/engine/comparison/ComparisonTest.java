@@ -1,5 +1,6 @@
 package io.axiswright.engine.comparison;
 
+import static java.util.stream.Collectors.toMap;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.Copies;
@@ -8,7 +9,9 @@ import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Belt;
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.FixedPlace;
 import io.axiswright.engine.design.Mechanism;
+import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
@@ -23,6 +26,7 @@ import io.axiswright.engine.topology.SearchGate;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -385,6 +389,42 @@ class ComparisonTest {
                 .filter(c -> c.path().equals(path))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** An axis in a zone that is new as well: neither the design with the axis alone has a meaning nor that without the zone. */
+    @Test
+    void changesThatNeedEachOtherToHaveAMeaningAreTriedTogether() {
+        StopZone zone = Copies.with(BASE.design().stopZones().getFirst(), "id", "annex");
+        Axis axis = Copies.with(Copies.with(TestCell.axis(4), "id", "feeder"), "stopZone", "annex");
+        StudyRequest after = change(BASE, zone, "design", "stopZones", "#annex");
+        after = change(change(after, axis, "design", "axes", "#feeder"), "renamed machine", "design", "name");
+        ComparisonResult result = compare(BASE, after);
+        Map<String, String> ids = result.changes().stream().collect(toMap(InputChange::path, InputChange::id));
+        String name = ids.get("/design/name");
+        String feeder = ids.get("/design/axes/feeder");
+        String annex = ids.get("/design/stopZones/annex");
+        assertThat(result.notExamined()).containsExactlyInAnyOrder(feeder, annex);
+        Consequence came = at("/duty/axes/feeder", result);
+        assertThat(came.causes()).containsExactly(new Cause(feeder, Role.NECESSARY));
+        assertThat(came.onlyTogether()).isTrue();
+        assertThat(came.together()).containsExactlyInAnyOrder(feeder, annex).doesNotContain(name);
+        assertThat(came.minimal()).isTrue();
+        assertThat(came.text()).contains("axis feeder was added", "stop zone annex was added", "(only together)");
+    }
+
+    /** The axis may come alone; what ties it to a place may not, nor may the axis go while that stays. */
+    @Test
+    void whatBringsAConsequenceAloneButCannotBeTakenBackAloneIsSaidToBringIt() {
+        Axis axis = Copies.with(TestCell.axis(4), "id", "feeder");
+        StudyRequest after = change(BASE, axis, "design", "axes", "#feeder");
+        FixedPlace fixed = new FixedPlace("feeder", "panel-0");
+        after = change(after, List.of(fixed), "design", "network", "fixed");
+        ComparisonResult result = compare(BASE, after);
+        Map<String, String> ids = result.changes().stream().collect(toMap(InputChange::path, InputChange::id));
+        String feeder = ids.get("/design/axes/feeder");
+        Consequence came = at("/duty/axes/feeder", result);
+        assertThat(came.causes()).contains(new Cause(feeder, Role.SUFFICIENT));
+        assertThat(came.text()).contains("axis feeder was added (enough by itself)");
     }
 
     /** Nothing is said of what no change does alone while there are changes nobody has looked at. */

@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -62,14 +63,12 @@ class JointTrialsTest {
         }
 
         /** Two at least, as those are of which something joint can be asked. */
-        List<Part> someParts(Random random) {
+        Set<Integer> some(Random random) {
             var places = new TreeSet<Integer>();
             while (places.size() < 2 || random.nextBoolean() && places.size() < changes) {
                 places.add(random.nextInt(changes));
             }
-            return places.stream()
-                    .map(k -> new Part(k, random.nextBoolean() ? Role.NECESSARY : Role.CONTRIBUTING))
-                    .toList();
+            return places;
         }
     }
 
@@ -86,7 +85,7 @@ class JointTrialsTest {
         int unfinished = 0;
         for (int round = 0; round < 2000; round++) {
             Table table = Table.random(random, random.nextInt(8));
-            Joint joint = table.trials().together(PLACE, table.someParts(random));
+            Joint joint = table.trials().together(PLACE, table.some(random));
             assertThat(joint.changes().isEmpty() || table.brings(joint.changes()))
                     .isTrue();
             if (joint.minimal()) {
@@ -104,9 +103,9 @@ class JointTrialsTest {
         var random = new Random(seed);
         for (int round = 0; round < 1000; round++) {
             Table table = Table.random(random, 1000);
-            List<Part> parts = table.someParts(random);
-            boolean brought = table.brings(parts.stream().map(Part::change).toList());
-            assertThat(table.trials().together(PLACE, parts))
+            Set<Integer> candidates = table.some(random);
+            boolean brought = table.brings(candidates);
+            assertThat(table.trials().together(PLACE, candidates))
                     .returns(brought, joint -> !joint.changes().isEmpty())
                     .returns(brought, Joint::minimal)
                     .returns(true, Joint::examined);
