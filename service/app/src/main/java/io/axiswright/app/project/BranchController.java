@@ -15,8 +15,11 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -24,6 +27,7 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 
 /** A project's branches over HTTP. */
@@ -79,5 +83,17 @@ class BranchController {
     ResponseEntity<BranchSummary> getBranch(@PathVariable UUID id, @PathVariable ShortName branch) {
         BranchSummary found = BranchSummary.of(branching.find(id, branch.value()));
         return ResponseEntity.ok().eTag(found.etag()).body(found);
+    }
+
+    /** Removes a branch if If-Match names its present ETag; its revisions stay. */
+    @DeleteMapping("/{branch}")
+    @ResponseStatus(HttpStatus.NO_CONTENT)
+    @ApiResponse(responseCode = "200")
+    @Fails({ProblemKind.CONFLICT, ProblemKind.PRECONDITION_FAILED, ProblemKind.PRECONDITION_REQUIRED})
+    void removeBranch(
+            @PathVariable UUID id,
+            @PathVariable ShortName branch,
+            @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
+        branching.remove(id, branch.value(), ifMatch);
     }
 }

@@ -28,4 +28,13 @@ interface Branches extends Repository<Branch, UUID> {
             update Branch b set b.headNumber = :number, b.headDigest = :next
             where b.projectId = :project and b.name = :name and b.headDigest = :seen""")
     int moveHead(UUID project, String name, String seen, int number, String next);
+
+    /**
+     * Removes a branch if its head still is where the caller saw it.
+     *
+     * @return 1, or 0 if it was moved or removed first
+     */
+    @Modifying
+    @Query("delete from Branch b where b.projectId = :project and b.name = :name and b.headDigest = :seen")
+    int remove(UUID project, String name, String seen);
 }

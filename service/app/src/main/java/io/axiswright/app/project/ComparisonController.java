@@ -4,21 +4,18 @@ import io.axiswright.app.openapi.Fails;
 import io.axiswright.app.problem.ProblemKind;
 import io.axiswright.app.sizing.SizingRequest;
 import io.axiswright.app.sizing.StudyRequests;
+import io.axiswright.app.store.Documents;
 import io.axiswright.app.web.Cursor;
 import io.axiswright.app.web.Limit;
 import io.axiswright.app.web.Links;
-import io.axiswright.app.web.Page;
 import io.axiswright.engine.catalogue.CatalogueSource;
 import io.axiswright.engine.comparison.ComparisonResult;
-import io.axiswright.engine.comparison.Consequence;
 import io.axiswright.engine.study.EngineVersion;
 import io.axiswright.engine.study.StudyRequest;
 import java.util.List;
 import java.util.UUID;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -58,49 +55,27 @@ class ComparisonController {
                         .toString())
                 .distinct()
                 .toList();
-        int start = cursor == null
-                ? 0
-                : Math.clamp(cursor.number(), 0, whole.consequences().size());
-        if (limit == null) {
-            return ResponseEntity.ok(comparison(id, from, to, drift, from(whole, start), null));
-        }
-        Page<Consequence> page = Page.of(
-                IntStream.range(start, whole.consequences().size()).boxed().toList(),
-                limit,
-                place -> Cursor.at(place + 1),
-                place -> whole.consequences().get(place));
-        return ResponseEntity.ok()
-                .header(HttpHeaders.LINK, page.links())
-                .body(comparison(id, from, to, drift, with(whole, page.items()), page.next()));
-    }
-
-    private static RevisionComparison comparison(
-            UUID id, int from, int to, List<String> drift, ComparisonResult result, @Nullable String next) {
-        return new RevisionComparison(id, from, to, EngineVersion.CURRENT, drift.isEmpty(), drift, result, next);
-    }
-
-    private static ComparisonResult from(ComparisonResult whole, int start) {
-        return start == 0
-                ? whole
-                : with(
-                        whole,
-                        whole.consequences().subList(start, whole.consequences().size()));
-    }
-
-    private static ComparisonResult with(ComparisonResult whole, List<Consequence> consequences) {
-        return new ComparisonResult(
-                whole.renames(), whole.changes(), whole.counts(), consequences, whole.notExamined(), whole.studies());
+        ComparisonPage page = ComparisonPage.of(whole, cursor, limit);
+        return page.answer(new RevisionComparison(
+                id, from, to, EngineVersion.CURRENT, drift.isEmpty(), drift, page.comparison(), page.next()));
     }
 
     /** Compares a revision with a design that is sent along; stores nothing. */
     @PostMapping("/v1/projects/{id}/comparisons")
-    ComparisonPreview previewComparison(
-            @PathVariable UUID id, @RequestParam int from, @RequestBody SizingRequest request) {
+    ResponseEntity<ComparisonPreview> previewComparison(
+            @PathVariable UUID id,
+            @RequestParam int from,
+            @RequestParam(required = false) @Nullable Cursor cursor,
+            @RequestParam(required = false) @Nullable Limit limit,
+            @RequestBody SizingRequest request) {
         StoredRevision first = reader.read(id, from);
         StudyRequest sent = requests.of(request);
         // how the catalogue came, and what is to be drawn, are no changes to the machine
         var second = new StudyRequest(sent.codeBasis(), sent.catalogue(), sent.design(), CatalogueSource.STORED);
-        return new ComparisonPreview(id, from, EngineVersion.CURRENT, current(first), comparisons.with(first, second));
+        String digest = Documents.digest(Documents.write(request));
+        ComparisonPage page = ComparisonPage.of(comparisons.with(id, first, second, digest), cursor, limit);
+        return page.answer(
+                new ComparisonPreview(id, from, EngineVersion.CURRENT, current(first), page.comparison(), page.next()));
     }
 
     private static boolean current(StoredRevision revision) {

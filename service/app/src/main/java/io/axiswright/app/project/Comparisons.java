@@ -10,22 +10,24 @@ import io.axiswright.engine.topology.SearchGate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /**
- * Compares stored revisions and keeps the last few answers: a revision never changes, and page after page of one comparison would
- * otherwise be worked out anew.
+ * Compares revisions, with each other or with what is sent, and keeps the last few answers: neither a revision nor a version of a
+ * catalogue ever changes, and page after page of one comparison would otherwise be worked out anew.
  */
 @Component
 class Comparisons {
 
-    /** Enough for 60 changes; what is beyond it the answer names. */
+    /** Enough for 50 changes one by one and 20 trials of several; what is beyond it the answer names. */
     private static final int STUDY_BUDGET = 120;
 
     private static final int KEPT = 16;
 
-    private record Pair(UUID project, int from, int to) {}
+    /** What is compared; the second side by the number of a revision, or by the digest of a request that is not stored. */
+    private record Pair(UUID project, int from, String to) {}
 
     private final Catalogues catalogues;
     private final Comparison comparison;
@@ -43,14 +45,23 @@ class Comparisons {
 
     /** Of two revisions of one project. Two callers who ask for the same at the same time may both work it out. */
     ComparisonResult of(UUID project, StoredRevision first, StoredRevision second) {
-        var pair = new Pair(project, first.number(), second.number());
-        ComparisonResult known = known(pair);
-        return known != null ? known : keep(pair, with(first, request(second)));
+        return of(new Pair(project, first.number(), Integer.toString(second.number())), first, () -> request(second));
     }
 
-    /** Of a revision with a design that is not stored. */
-    ComparisonResult with(StoredRevision first, StudyRequest second) {
-        return comparison.compare(new ComparisonRequest(request(first), second, STUDY_BUDGET));
+    /**
+     * Of a revision with a design that is not stored.
+     *
+     * @param digest the digest of the request that it came with
+     */
+    ComparisonResult with(UUID project, StoredRevision first, StudyRequest second, String digest) {
+        return of(new Pair(project, first.number(), digest), first, () -> second);
+    }
+
+    private ComparisonResult of(Pair pair, StoredRevision first, Supplier<StudyRequest> second) {
+        ComparisonResult known = known(pair);
+        return known != null
+                ? known
+                : keep(pair, comparison.compare(new ComparisonRequest(request(first), second.get(), STUDY_BUDGET)));
     }
 
     private @Nullable ComparisonResult known(Pair pair) {

@@ -63,6 +63,25 @@ class Revision {
         return number;
     }
 
+    /** What lists show. */
+    RevisionEntry entry() {
+        return new RevisionEntry(
+                projectId,
+                number,
+                branch,
+                parent,
+                restores,
+                createdAt,
+                message,
+                author,
+                codeBasis,
+                catalogueName,
+                catalogueVersion,
+                engineVersion,
+                buildable,
+                digest);
+    }
+
     String digest() {
         return digest;
     }

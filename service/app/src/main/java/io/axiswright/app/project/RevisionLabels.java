@@ -23,6 +23,12 @@ interface RevisionLabels extends Repository<RevisionLabel, RevisionLabel.Key> {
             nativeQuery = true)
     Optional<Integer> lock(UUID project, int number);
 
+    /** Numbers of the revisions added to a branch, whose labels are locked until the transaction ends. */
+    @Query(value = """
+                    select number from revision where project_id = :project and branch = :branch
+                    order by number for update""", nativeQuery = true)
+    List<Integer> lockAll(UUID project, String branch);
+
     @Modifying
     @Query("delete from RevisionLabel l where l.projectId = :project and l.number = :number and l.name = :name")
     void remove(UUID project, int number, String name);

@@ -33,4 +33,8 @@ interface Revisions extends Repository<Revision, UUID> {
                     where l.projectId = r.projectId and l.number = r.number and l.name = :label))
             order by r.number desc""")
     List<RevisionEntry> before(UUID project, int before, @Nullable String branch, @Nullable String label, Limit limit);
+
+    /** Whether any revision was added to a branch of that name. */
+    @Query("select count(r) > 0 from Revision r where r.projectId = :project and r.branch = :branch")
+    boolean anyOf(UUID project, String branch);
 }

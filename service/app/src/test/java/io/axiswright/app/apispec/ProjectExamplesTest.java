@@ -79,6 +79,8 @@ class ProjectExamplesTest extends ApiSpecTest {
         JsonNode result = JsonMapper.shared().readTree(revision.asString()).get("result");
         assertThat(document().faults(study, result)).isEmpty();
         unchanged(send("getRevision", given().header("If-None-Match", revision.header("ETag")), id, 1), "getRevision");
+        var overview = expect(send("getRevisionOverview", given(), id, 1), "getRevisionOverview", 200, "first-state");
+        expectHeaders(overview, "getRevisionOverview");
         var bill = expect(send("getRevisionBill", given(), id, 1), "getRevisionBill", 200, "first-state");
         expectHeaders(bill, "getRevisionBill");
         expect(send("getProject", given(), UNKNOWN), "getProject", 404, "unknown-project");

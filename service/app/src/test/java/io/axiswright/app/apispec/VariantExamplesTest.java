@@ -48,7 +48,9 @@ class VariantExamplesTest extends ApiSpecTest {
                 assertThat(patched.statusCode()).isEqualTo(409);
             }
         }
-        sound(send("getBranch", given(), id, "left-hand"), "getBranch", 200, "left-hand");
+        var branch = sound(send("getBranch", given(), id, "left-hand"), "getBranch", 200, "left-hand");
+        var removal = given().header("If-Match", branch.header("ETag"));
+        assertThat(send("removeBranch", removal, id, "left-hand").statusCode()).isEqualTo(204);
     }
 
     @Test

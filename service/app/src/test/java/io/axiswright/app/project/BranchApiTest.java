@@ -1,6 +1,7 @@
 package io.axiswright.app.project;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.nullValue;
 
@@ -97,6 +98,78 @@ class BranchApiTest extends ProjectFixture {
                 .statusCode(400)
                 .body("errors[0].parameter", equalTo("branch"));
         given().get("/v1/projects/{id}/branches/nowhere", project).then().statusCode(404);
+    }
+
+    private ValidatableResponse remove(String project, String branch, @Nullable String ifMatch) {
+        var request = given();
+        if (ifMatch != null) {
+            request.header("If-Match", ifMatch);
+        }
+        return request.delete("/v1/projects/{id}/branches/{branch}", project, branch)
+                .then();
+    }
+
+    private ValidatableResponse label(String method, String project, int number, String label) {
+        JsonNode body = JsonMapper.shared().createObjectNode().put("author", "tester");
+        return (method.equals("PUT") ? given(body) : given())
+                .request(method, "/v1/projects/{id}/revisions/{number}/labels/{label}", project, number, label)
+                .then();
+    }
+
+    @Test
+    void aRemovedBranchLeavesItsRevisions() {
+        String project = openAndGetId();
+        String first = add(project, "*", revision("one")).extract().header("ETag");
+        makeBranch(project, "trial", 1).statusCode(201);
+        String head = addTo("trial", project, first, revision("variant"))
+                .statusCode(201)
+                .extract()
+                .header("ETag");
+
+        remove(project, "trial", null).statusCode(428);
+        remove(project, "trial", first).statusCode(412).header("ETag", head);
+        remove(project, "trial", head).statusCode(204);
+
+        given().get("/v1/projects/{id}/branches/trial", project).then().statusCode(404);
+        remove(project, "trial", head).statusCode(404);
+        addTo("trial", project, head, revision("late")).statusCode(404);
+        given().get("/v1/projects/{id}/branches", project).then().body("items.name", equalTo(List.of("main")));
+        given().get("/v1/projects/{id}/revisions/2", project)
+                .then()
+                .statusCode(200)
+                .header("ETag", head)
+                .body("branch", equalTo("trial"));
+        given().get("/v1/projects/{id}/revisions?branch=trial", project)
+                .then()
+                .body("items.number", equalTo(List.of(2)));
+        restore(project, 2, first).statusCode(201).body("number", equalTo(3)).body("branch", equalTo("main"));
+        // a number names one revision for ever, and so does the name of its branch
+        makeBranch(project, "trial", 1).statusCode(409);
+        makeBranch(project, "again", 2).statusCode(201).body("start", equalTo(2));
+        remove(project, "again", "*").statusCode(204);
+        makeBranch(project, "again", 1).statusCode(201);
+    }
+
+    @Test
+    void mainAndWhatBearsLabelsIsNotRemoved() {
+        String project = openAndGetId();
+        String first = add(project, "*", revision("one")).extract().header("ETag");
+        makeBranch(project, "trial", 1).statusCode(201);
+        addTo("trial", project, first, revision("variant")).statusCode(201);
+        label("PUT", project, 1, "as-built").statusCode(200);
+        label("PUT", project, 2, "quoted").statusCode(200);
+
+        remove(project, "main", "*").statusCode(409).body("code", equalTo("CONFLICT"));
+        remove(project, "trial", "*").statusCode(409).body("detail", containsString("2 (quoted)"));
+        label("DELETE", project, 2, "quoted").statusCode(200);
+        label("PUT", project, 2, "released").statusCode(200);
+        remove(project, "trial", "*").statusCode(409).body("detail", containsString("2 (released)"));
+
+        // the label of the revision a branch sets out from is another branch's
+        makeBranch(project, "idle", 1).statusCode(201);
+        remove(project, "idle", first).statusCode(204);
+        remove(project, "nowhere", "*").statusCode(404);
+        remove(UUID.randomUUID().toString(), "trial", "*").statusCode(404);
     }
 
     @Test

@@ -10,6 +10,8 @@ import io.axiswright.app.support.HttpTest;
 import io.restassured.response.ValidatableResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -24,11 +26,15 @@ class ComparisonPreviewTest extends HttpTest {
         return (ObjectNode) JsonMapper.shared().readTree(Files.readString(EXAMPLES.resolve(name + ".json")));
     }
 
-    private ValidatableResponse preview(String project, ObjectNode revision) {
+    private static ObjectNode request(ObjectNode revision) {
         ObjectNode sent = revision.deepCopy();
         sent.remove("message");
         sent.remove("author");
-        return given(sent)
+        return sent;
+    }
+
+    private ValidatableResponse preview(String project, ObjectNode revision) {
+        return given(request(revision))
                 .queryParam("from", 1)
                 .post("/v1/projects/{id}/comparisons", project)
                 .then();
@@ -55,6 +61,39 @@ class ComparisonPreviewTest extends HttpTest {
         var afterwards = given().get("/v1/projects/{id}/comparisons?from=1&to=2", project);
         assertThat(tree(preview.extract().asString()).get("comparison"))
                 .isEqualTo(tree(afterwards.asString()).get("comparison"));
+    }
+
+    @Test
+    void itsPagesTogetherAreTheWhole() throws Exception {
+        String project = given(example("openProject.request.label-applicator"))
+                .post("/v1/projects")
+                .path("id");
+        given(example("addRevision.request.first-state"))
+                .header("If-Match", "*")
+                .post("/v1/projects/{id}/revisions", project);
+        ObjectNode second = example("addRevision.request.heavier-pad-and-faster-stroke");
+        JsonNode whole = tree(preview(project, second).extract().asString());
+        assertThat(whole.has("next")).isFalse();
+        int consequences = whole.at("/comparison/consequences").size();
+
+        List<JsonNode> gathered = new ArrayList<>();
+        int pages = 0;
+        String address = "/v1/projects/" + project + "/comparisons?from=1&limit=20";
+        while (!address.isEmpty()) {
+            var answer = given(request(second)).urlEncodingEnabled(false).post(address);
+            JsonNode page = tree(answer.asString());
+            assertThat(page.at("/comparison/counts")).isEqualTo(whole.at("/comparison/counts"));
+            gathered.addAll(page.at("/comparison/consequences").values());
+            address = page.path("next").asString("");
+            assertThat(answer.header("Link").contains("rel=\"next\"")).isEqualTo(!address.isEmpty());
+            pages++;
+        }
+        assertThat(gathered)
+                .isEqualTo(List.copyOf(whole.at("/comparison/consequences").values()));
+        assertThat(pages).isEqualTo((consequences + 19) / 20).isGreaterThan(1);
+
+        // another body is another comparison
+        preview(project, example("addRevision.request.first-state")).body("comparison.consequences", empty());
     }
 
     @Test

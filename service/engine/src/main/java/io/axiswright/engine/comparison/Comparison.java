@@ -5,6 +5,7 @@ import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.topology.SearchGate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
@@ -29,9 +30,9 @@ public final class Comparison {
 
     /** Makes the comparison; the same two requests always give the same answer. */
     public ComparisonResult compare(ComparisonRequest asked) {
-        List<Rename> renames =
-                Renames.between(asked.before().design(), asked.after().design());
-        ComparisonRequest request = asked.renamed(renames);
+        Recognition recognition =
+                Recognition.between(asked.before().design(), asked.after().design());
+        ComparisonRequest request = asked.renamed(recognition.renames());
         // trials share what their change does not touch, above all the layout
         SystemStudy study = SystemStudy.remembering(gate);
         StudyResult before = study.system(request.before());
@@ -39,12 +40,26 @@ public final class Comparison {
         List<Difference> changes = Differences.between(request.before(), request.after(), Set.of());
         List<Difference> consequences = consequences(before, after);
         var trials = new Trials(request, study, before, after, consequences.isEmpty() ? List.of() : changes);
-        var joint = new JointTrials(request.before(), changes, trials);
-        List<Consequence> explained = consequences.stream()
-                .map(difference -> explain(difference, changes, trials, joint))
-                .toList();
+        var joint = new JointTrials(changes.size(), trials.single(), trials::together);
+        List<String> notExamined = trials.notExamined();
+        boolean all = trials.allTried();
+        List<Consequence> explained = new ArrayList<>();
+        for (Difference difference : consequences) {
+            Explanation explanation = explain(difference, trials, joint);
+            explained.add(told(difference, explanation, changes, all));
+            if (!explanation.joint().examined()) {
+                notExamined.add(difference.place());
+            }
+        }
         return new ComparisonResult(
-                renames, named(changes), counts(explained), explained, trials.notExamined(), trials.studies());
+                recognition.renames(),
+                recognition.splits(),
+                recognition.merges(),
+                named(changes),
+                counts(explained),
+                List.copyOf(explained),
+                List.copyOf(notExamined),
+                trials.studies());
     }
 
     private static List<Difference> consequences(StudyResult before, StudyResult after) {
@@ -53,24 +68,32 @@ public final class Comparison {
         return all;
     }
 
-    private static Consequence explain(
-            Difference difference, List<Difference> changes, Trials trials, JointTrials joint) {
+    private static Explanation explain(Difference difference, Trials trials, JointTrials joint) {
         String place = difference.place();
         List<Part> parts = trials.parts(place);
-        boolean alone =
-                parts.stream().anyMatch(p -> p.role() == Role.SUFFICIENT || p.role() == Role.NECESSARY_AND_SUFFICIENT);
-        List<Integer> together = alone ? List.of() : joint.together(place, parts);
+        boolean alone = parts.stream().anyMatch(Part::brings);
+        if (alone) {
+            return new Explanation(parts, true, Joint.NONE);
+        }
+        Set<Integer> candidates = new HashSet<>(trials.bound());
+        parts.forEach(part -> candidates.add(part.change()));
+        return new Explanation(parts, false, joint.together(place, candidates));
+    }
+
+    private static Consequence told(
+            Difference difference, Explanation explanation, List<Difference> changes, boolean allExamined) {
         return new Consequence(
                 difference.path().getFirst().text(),
-                place,
+                difference.place(),
                 difference.kind(),
                 difference.before(),
                 difference.after(),
                 delta(difference.before(), difference.after()),
-                parts.stream().map(Part::named).toList(),
-                !alone && changes.size() > 1,
-                together.stream().map(Trials::id).toList(),
-                Telling.of(difference, parts, together, changes));
+                explanation.parts().stream().map(Part::named).toList(),
+                allExamined && !explanation.alone() && changes.size() > 1,
+                explanation.joint().changes().stream().map(Trials::id).toList(),
+                explanation.joint().minimal(),
+                Telling.of(difference, explanation, changes, allExamined));
     }
 
     private static @Nullable Quantity delta(@Nullable Object before, @Nullable Object after) {

@@ -8,7 +8,8 @@ import java.util.List;
  *
  * @param before the first study
  * @param after the second study
- * @param budget most studies to spend on finding causes; two are needed per input change
+ * @param budget most studies to spend on finding causes; two are needed per input change, and a sixth is kept for
+ *     trials of several changes at once
  */
 public record ComparisonRequest(StudyRequest before, StudyRequest after, int budget) {
 

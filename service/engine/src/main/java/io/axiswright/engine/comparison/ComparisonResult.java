@@ -8,17 +8,29 @@ import java.util.SequencedMap;
  *
  * @param renames parts that only stand under another id; the first study is made anew with the ids of the second, and everything
  *     else here speaks in those
+ * @param splits parts of the first design that became two; among the changes they still stand as one that went and two that came
+ * @param merges two parts of the first design each that became one; among the changes they still stand as two that went and one
+ *     that came
  * @param changes what the caller changed
  * @param counts how many consequences each discipline has
  * @param consequences what followed, by discipline
- * @param notExamined ids of changes whose part could not be told by themselves, because the design without or with only
- *     them has no meaning, or because the budget of studies was used up
+ * @param notExamined what could not be told. Ids of changes: the design without or with only them has no meaning, so that only the
+ *     other of the two and trials of several changes tell of them, or the budget of studies was used up. Paths of consequences, which begin with a slash: the budget was used up before it was
+ *     known which changes bring them together, or whether all of those are needed
  * @param studies how many studies were made to find the causes
  */
 public record ComparisonResult(
         List<Rename> renames,
+        List<Division> splits,
+        List<Division> merges,
         List<InputChange> changes,
         SequencedMap<String, Integer> counts,
         List<Consequence> consequences,
         List<String> notExamined,
-        int studies) {}
+        int studies) {
+
+    /** The same with some of its consequences. */
+    public ComparisonResult with(List<Consequence> some) {
+        return new ComparisonResult(renames, splits, merges, changes, counts, some, notExamined, studies);
+    }
+}

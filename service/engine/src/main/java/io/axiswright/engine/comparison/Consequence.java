@@ -15,9 +15,9 @@ import org.jspecify.annotations.Nullable;
  * @param after how it is; absent if it went
  * @param difference after minus before, for quantities of one dimension
  * @param causes the input changes that matter for it, found by studies with single changes taken back and put in
- * @param onlyTogether whether no single change brings or undoes it, only several together
- * @param together ids of changes that bring it together, none of which can be left out; empty where one does alone, or none were
- *     found within the budget of studies
+ * @param onlyTogether whether no single change brings it, each having been tried
+ * @param together ids of changes that bring it together; empty where one does alone, or none were found
+ * @param minimal whether none of those can be left out: each was, and the others did not bring it. Other changes may do it too
  * @param text the same in a sentence
  */
 public record Consequence(
@@ -30,4 +30,5 @@ public record Consequence(
         List<Cause> causes,
         boolean onlyTogether,
         List<String> together,
+        boolean minimal,
         String text) {}

@@ -1,72 +1,118 @@
 package io.axiswright.engine.comparison;
 
-import io.axiswright.engine.finding.InvalidDesign;
-import io.axiswright.engine.study.StudyRequest;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Which changes bring a consequence together where none does alone: those that have a part in it are put in at once, then those
- * of them that are not needed are left out one by one.
+ * Which changes bring a consequence together where none does alone: those that may have a part in it are put in at once, then one
+ * after the other is left out, for good if the rest still brings it, until none can be left out any more.
+ *
+ * <p>A smaller set may bring what a larger one does not, so a set is minimal in the sense that no single one of it can be left
+ * out; whether a quite different set does it too is not asked.
  */
 final class JointTrials {
 
-    private final StudyRequest before;
-    private final List<Difference> changes;
-    private final Trials trials;
-    /** Where the second result is not reached with a set of changes; empty if the set has no meaning or no study is left. */
-    private final Map<SortedSet<Integer>, Optional<Unlike>> known = new HashMap<>();
+    private enum Outcome {
+        BRINGS,
+        DOES_NOT,
+        NOT_EXAMINED
+    }
 
-    JointTrials(StudyRequest before, List<Difference> changes, Trials trials) {
-        this.before = before;
+    private final int changes;
+    private final Function<SortedSet<Integer>, Optional<Unlike>> trials;
+    /** Where the first design with a set of changes is unlike the second result. */
+    private final Map<SortedSet<Integer>, Unlike> known = new HashMap<>();
+
+    /**
+     * Trials of several of the caller's changes.
+     *
+     * @param changes how many there are
+     * @param single what is known of them one by one
+     * @param trials where the first design with some of them, named by their places, is unlike the second result; empty if no
+     *     study is left to tell it
+     */
+    JointTrials(int changes, List<Trial> single, Function<SortedSet<Integer>, Optional<Unlike>> trials) {
         this.changes = changes;
         this.trials = trials;
+        SortedSet<Integer> all =
+                new TreeSet<>(IntStream.range(0, changes).boxed().toList());
+        for (Trial trial : single) {
+            know(without(all, trial.change()), trial.takenBackToAfter());
+            know(new TreeSet<>(List.of(trial.change())), trial.putInToAfter());
+        }
     }
 
-    /** Places of the changes that bring the consequence together, none of which can be left out; none if none were found. */
-    List<Integer> together(String place, List<Part> parts) {
-        SortedSet<Integer> set = new TreeSet<>();
-        parts.forEach(part -> set.add(part.change()));
-        if (set.size() < 2 || !bring(set, place)) {
-            return List.of();
+    private void know(SortedSet<Integer> set, @Nullable Unlike unlike) {
+        known.put(set, unlike == null ? Unlike.EVERYWHERE : unlike);
+    }
+
+    /**
+     * The changes that bring what stands at a place of the second result, where none of them does alone.
+     *
+     * @param candidates places of those that may have a part in it
+     */
+    Joint together(String place, Collection<Integer> candidates) {
+        SortedSet<Integer> set = new TreeSet<>(candidates);
+        if (set.size() < 2) {
+            return Joint.NONE;
         }
-        for (Part part : parts) {
-            if (part.role() == Role.CONTRIBUTING && set.size() > 2) {
-                SortedSet<Integer> fewer = new TreeSet<>(set);
-                fewer.remove(part.change());
-                if (bring(fewer, place)) {
-                    set.remove(part.change());
-                }
+        return switch (outcome(set, place)) {
+            case BRINGS -> reduced(set, place);
+            case DOES_NOT -> Joint.NONE;
+            case NOT_EXAMINED -> new Joint(List.of(), false, false);
+        };
+    }
+
+    private Joint reduced(SortedSet<Integer> found, String place) {
+        SortedSet<Integer> set = found;
+        boolean examined = true;
+        int needed = 0;
+        int change = set.getFirst();
+        // in rounds, because what is needed beside many may not be beside few
+        while (needed < set.size()) {
+            SortedSet<Integer> fewer = without(set, change);
+            Outcome outcome = outcome(fewer, place);
+            if (outcome == Outcome.BRINGS) {
+                set = fewer;
+                needed = 0;
+                examined = true;
+            } else {
+                needed++;
+                examined &= outcome == Outcome.DOES_NOT;
             }
+            SortedSet<Integer> later = set.tailSet(change + 1);
+            change = later.isEmpty() ? set.getFirst() : later.getFirst();
         }
-        return List.copyOf(set);
+        return new Joint(List.copyOf(set), examined, examined);
     }
 
-    private boolean bring(SortedSet<Integer> set, String place) {
-        if (set.size() == changes.size()) {
-            return true;
-        }
-        return known.computeIfAbsent(new TreeSet<>(set), this::study)
-                .map(unlike -> !unlike.at(place))
-                .orElse(false);
+    private static SortedSet<Integer> without(SortedSet<Integer> set, int change) {
+        SortedSet<Integer> fewer = new TreeSet<>(set);
+        fewer.remove(change);
+        return fewer;
     }
 
-    private Optional<Unlike> study(SortedSet<Integer> set) {
-        if (!trials.affordable(1)) {
-            return Optional.empty();
+    private Outcome outcome(SortedSet<Integer> set, String place) {
+        if (set.size() == changes) {
+            return Outcome.BRINGS;
         }
-        StudyRequest patched = before;
-        for (int change : set) {
-            patched = Patch.putIn(patched, changes.get(change));
+        Unlike unlike = known.get(set);
+        if (unlike == null) {
+            Optional<Unlike> tried = trials.apply(set);
+            if (tried.isEmpty()) {
+                return Outcome.NOT_EXAMINED;
+            }
+            unlike = tried.get();
+            known.put(set, unlike);
         }
-        try {
-            return Optional.of(trials.unlikeSecond(patched));
-        } catch (InvalidDesign meaningless) {
-            return Optional.empty();
-        }
+        return unlike.at(place) ? Outcome.DOES_NOT : Outcome.BRINGS;
     }
 }

@@ -4,6 +4,7 @@ import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.HostPort;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.StopZone;
+import java.util.Locale;
 import java.util.Set;
 
 /** The parts of a design that others refer to by an id. */
@@ -13,7 +14,7 @@ public enum NamedPart {
     /** A stop zone. */
     STOP_ZONE(StopZone.class, Set.of("stopZone")),
     /** A place for gateways or the control supply. */
-    PLACE(Place.class, Set.of("place")),
+    PLACE(Place.class, Set.of("place", "furtherPlaces", "openPlaces", "stopPlace")),
     /** A port of the host. */
     HOST_PORT(HostPort.class, Set.of("hostPort"));
 
@@ -23,6 +24,11 @@ public enum NamedPart {
     NamedPart(Class<? extends Record> type, Set<String> references) {
         this.type = type;
         this.references = references;
+    }
+
+    /** One of them in words. */
+    String called(String id) {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ') + " " + id;
     }
 
     /** The records that are such parts. */

@@ -5,8 +5,14 @@ package io.axiswright.engine.comparison;
  *
  * @param change place of the change among the changes
  * @param role what it does
+ * @param canBeTakenBack whether the second design has a meaning without it
  */
-record Part(int change, Role role) {
+record Part(int change, Role role, boolean canBeTakenBack) {
+
+    /** Whether the change brings the consequence alone. */
+    boolean brings() {
+        return role == Role.SUFFICIENT || role == Role.NECESSARY_AND_SUFFICIENT;
+    }
 
     /** The same as callers are told it. */
     Cause named() {

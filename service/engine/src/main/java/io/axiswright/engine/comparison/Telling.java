@@ -18,25 +18,29 @@ final class Telling {
 
     private Telling() {}
 
-    static String of(Difference consequence, List<Part> parts, List<Integer> together, List<Difference> changes) {
+    static String of(Difference consequence, Explanation explanation, List<Difference> changes, boolean allExamined) {
         String place = PlaceWords.of(consequence.path());
         String what = switch (consequence.kind()) {
             case ADDED -> place + " came: " + words(consequence.after());
             case REMOVED -> place + " went: " + words(consequence.before());
             case CHANGED -> place + " went from " + words(consequence.before()) + " to " + words(consequence.after());
         };
-        return what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1) + because(parts, together, changes)
-                + ".";
+        return what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1)
+                + because(explanation, changes, allExamined) + ".";
     }
 
-    private static String because(List<Part> parts, List<Integer> together, List<Difference> changes) {
-        if (!together.isEmpty()) {
+    private static String because(Explanation explanation, List<Difference> changes, boolean allExamined) {
+        Joint joint = explanation.joint();
+        if (!joint.changes().isEmpty()) {
             return ", because "
-                    + together.stream().map(k -> what(changes.get(k))).collect(Collectors.joining(" and "))
-                    + " (only together)";
+                    + joint.changes().stream().map(k -> what(changes.get(k))).collect(Collectors.joining(" and "))
+                    + (joint.minimal()
+                            ? " (only together)"
+                            : " (together; whether all of it is needed was not examined)");
         }
+        List<Part> parts = explanation.parts();
         if (parts.isEmpty()) {
-            return changes.size() > 1 ? ", which no single change brings or undoes" : "";
+            return nothing(changes.size(), allExamined);
         }
         Map<Role, List<Part>> byRole =
                 parts.stream().collect(Collectors.groupingBy(Part::role, LinkedHashMap::new, Collectors.toList()));
@@ -45,15 +49,29 @@ final class Telling {
                         .map(entry -> entry.getValue().stream()
                                         .map(part -> what(changes.get(part.change())))
                                         .collect(Collectors.joining(" and "))
-                                + role(entry.getKey(), entry.getValue().size() > 1))
+                                + role(entry.getKey(), entry.getValue()))
                         .collect(Collectors.joining(", and "));
     }
 
-    private static String role(Role role, boolean several) {
+    private static String nothing(int changes, boolean allExamined) {
+        if (changes < 2) {
+            return "";
+        }
+        return allExamined
+                ? ", which no single change brings or undoes"
+                : ", which none of the changes that were examined brings or undoes by itself";
+    }
+
+    private static String role(Role role, List<Part> parts) {
+        boolean several = parts.size() > 1;
+        boolean othersToo = parts.stream().allMatch(Part::canBeTakenBack);
         return switch (role) {
             case NECESSARY_AND_SUFFICIENT -> " (this alone does it)";
             case NECESSARY -> several ? " (each needed, none enough by itself)" : " (needed, but not enough by itself)";
-            case SUFFICIENT -> several ? " (each enough by itself)" : " (enough by itself, but not the only reason)";
+            case SUFFICIENT ->
+                several
+                        ? " (each enough by itself)"
+                        : othersToo ? " (enough by itself, but not the only reason)" : " (enough by itself)";
             case CONTRIBUTING -> several ? " (each has a part in it)" : " (it has a part in it)";
         };
     }

@@ -5,38 +5,32 @@ import io.axiswright.engine.study.StudyRequest;
 import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
-/** The counterfactual studies of a comparison: for each input change, the second design without it and the first with it. */
+/**
+ * The counterfactual studies of a comparison: for each input change, the second design without it and the first with it. Code
+ * basis, catalogue and design take turns, so that many changes of one leave studies for those of the others; a part of the
+ * budget is kept for trials of several changes at once.
+ */
 final class Trials {
 
+    /** One study in so many is kept for joint trials. */
+    private static final int RESERVE = 6;
+
     private final SystemStudy study;
+    private final ComparisonRequest request;
+    private final List<Difference> differences;
     private final StudyResult before;
     private final StudyResult after;
-    private final List<Trial> trials = new ArrayList<>();
-    private final List<String> notExamined = new ArrayList<>();
-    private final int changes;
-    private final int budget;
+    private final Map<Integer, Trial> trials = new TreeMap<>();
     private int studies;
-
-    /** What one change does: where taking it back leaves the first or the second result, where putting it in brings the second. */
-    private record Trial(int change, Unlike takenBackToBefore, Unlike takenBackToAfter, Unlike putInToAfter) {
-
-        @Nullable
-        Role role(String place) {
-            boolean undone = !takenBackToBefore.at(place);
-            boolean brought = !putInToAfter.at(place);
-            if (undone) {
-                return brought ? Role.NECESSARY_AND_SUFFICIENT : Role.NECESSARY;
-            }
-            if (brought) {
-                return Role.SUFFICIENT;
-            }
-            return takenBackToAfter.at(place) ? Role.CONTRIBUTING : null;
-        }
-    }
 
     Trials(
             ComparisonRequest request,
@@ -45,13 +39,35 @@ final class Trials {
             StudyResult after,
             List<Difference> differences) {
         this.study = study;
+        this.request = request;
+        this.differences = differences;
         this.before = before;
         this.after = after;
-        this.changes = differences.size();
-        this.budget = request.budget();
-        for (int k = 0; k < differences.size(); k++) {
-            examine(k, differences.get(k), request);
+        boolean single = differences.size() == 1;
+        int reserve = request.budget() / RESERVE;
+        for (int place : inTurns(differences)) {
+            if (single || affordable(2 + reserve)) {
+                examine(place, differences.get(place), single);
+            }
         }
+    }
+
+    /** Places of the changes, one of each part of the request in turn. */
+    static List<Integer> inTurns(List<Difference> differences) {
+        Map<String, List<Integer>> byPart = new LinkedHashMap<>();
+        for (int k = 0; k < differences.size(); k++) {
+            byPart.computeIfAbsent(differences.get(k).path().getFirst().text(), _ -> new ArrayList<>())
+                    .add(k);
+        }
+        List<Integer> order = new ArrayList<>();
+        for (int turn = 0; order.size() < differences.size(); turn++) {
+            for (List<Integer> part : byPart.values()) {
+                if (turn < part.size()) {
+                    order.add(part.get(turn));
+                }
+            }
+        }
+        return order;
     }
 
     /** What a change is called, by its place among them. */
@@ -59,56 +75,92 @@ final class Trials {
         return "change-" + (place + 1);
     }
 
-    /** Whether the budget has room for so many more studies. */
-    boolean affordable(int more) {
-        return studies + more <= budget;
+    private boolean affordable(int more) {
+        return studies + more <= request.budget();
     }
 
-    /** Where the result of a design of the caller's changes differs from the second. */
-    Unlike unlikeSecond(StudyRequest request) {
-        return unlike(after, study(request));
+    private void examine(int place, Difference change, boolean single) {
+        // the only change taken back is the first design, put in it is the second: nothing to study
+        StudyResult without = single ? before : studied(Patch.takeBack(request.after(), change));
+        StudyResult only = single ? after : studied(Patch.putIn(request.before(), change));
+        trials.put(
+                place,
+                new Trial(
+                        place,
+                        without == null ? null : unlike(before, without),
+                        without == null ? null : unlike(after, without),
+                        only == null ? null : unlike(after, only)));
     }
 
-    private void examine(int place, Difference change, ComparisonRequest request) {
-        if (changes > 1 && !affordable(2)) {
-            notExamined.add(id(place));
-            return;
+    /** Where the first design with some of the changes is unlike the second result; empty if no study is left to tell it. */
+    Optional<Unlike> together(SortedSet<Integer> changes) {
+        if (!affordable(1)) {
+            return Optional.empty();
         }
-        try {
-            // the only change taken back is the first design, put in it is the second: nothing to study
-            StudyResult without = changes == 1 ? before : study(Patch.takeBack(request.after(), change));
-            StudyResult only = changes == 1 ? after : study(Patch.putIn(request.before(), change));
-            trials.add(new Trial(place, unlike(before, without), unlike(after, without), unlike(after, only)));
-        } catch (InvalidDesign meaningless) {
-            notExamined.add(id(place));
+        StudyRequest patched = request.before();
+        for (int change : changes) {
+            patched = Patch.putIn(patched, differences.get(change));
         }
+        StudyResult result = studied(patched);
+        return Optional.of(result == null ? Unlike.EVERYWHERE : unlike(after, result));
     }
 
-    private StudyResult study(StudyRequest request) {
+    /** The result of a design; null if it has no meaning. */
+    private @Nullable StudyResult studied(StudyRequest request) {
         studies++;
-        return study.system(request);
+        try {
+            return study.system(request);
+        } catch (InvalidDesign meaningless) {
+            return null;
+        }
     }
 
     private static Unlike unlike(StudyResult one, StudyResult other) {
         List<Difference> all = new ArrayList<>(Differences.between(one, other, Set.of("derivations", "findings")));
         all.addAll(FindingDifferences.between(one.findings(), other.findings()));
-        return new Unlike(all);
+        return Unlike.of(all);
+    }
+
+    /** The trials of single changes, in the order of the changes. */
+    List<Trial> single() {
+        return List.copyOf(trials.values());
     }
 
     /** What the changes that matter for a consequence do, in the order of the changes. */
     List<Part> parts(String place) {
         List<Part> parts = new ArrayList<>();
-        for (Trial trial : trials) {
+        for (Trial trial : trials.values()) {
             Role role = trial.role(place);
             if (role != null) {
-                parts.add(new Part(trial.change(), role));
+                parts.add(new Part(trial.change(), role, trial.canBeTakenBack()));
             }
         }
         return List.copyOf(parts);
     }
 
+    /** Places of the changes without which the second design has no meaning, so that taking them back tells nothing. */
+    List<Integer> bound() {
+        return trials.values().stream()
+                .filter(trial -> !trial.canBeTakenBack())
+                .map(Trial::change)
+                .toList();
+    }
+
+    /** Whether the budget was enough for every single change. */
+    boolean allTried() {
+        return trials.size() == differences.size();
+    }
+
+    /** Ids of the changes that could not be both taken back and put in. */
     List<String> notExamined() {
-        return List.copyOf(notExamined);
+        List<String> ids = new ArrayList<>();
+        for (int k = 0; k < differences.size(); k++) {
+            Trial trial = trials.get(k);
+            if (trial == null || !trial.isWhole()) {
+                ids.add(id(k));
+            }
+        }
+        return ids;
     }
 
     int studies() {

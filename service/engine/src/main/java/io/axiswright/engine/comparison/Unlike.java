@@ -2,14 +2,23 @@ package io.axiswright.engine.comparison;
 
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** The places at which two results are unlike, for quick questions about one place. */
 final class Unlike {
 
-    private final TreeSet<String> places = new TreeSet<>();
+    /** What a design without meaning has instead of a result. */
+    static final Unlike EVERYWHERE = new Unlike(new TreeSet<>(List.of("")));
 
-    Unlike(List<Difference> differences) {
-        differences.forEach(d -> places.add(d.place()));
+    private final TreeSet<String> places;
+
+    private Unlike(TreeSet<String> places) {
+        this.places = places;
+    }
+
+    /** Where results of these differences are unlike. */
+    static Unlike of(List<Difference> differences) {
+        return new Unlike(differences.stream().map(Difference::place).collect(Collectors.toCollection(TreeSet::new)));
     }
 
     /** Whether anything differs at the place, in it, or around it. */
@@ -18,7 +27,7 @@ final class Unlike {
         if (places.contains(place) || inside != null && inside.startsWith(place + "/")) {
             return true;
         }
-        for (int cut = place.lastIndexOf('/'); cut > 0; cut = place.lastIndexOf('/', cut - 1)) {
+        for (int cut = place.lastIndexOf('/'); cut >= 0; cut = place.lastIndexOf('/', cut - 1)) {
             if (places.contains(place.substring(0, cut))) {
                 return true;
             }

@@ -9,9 +9,12 @@ import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Checks how drive units are held and joined to the machine: what each shaft fastening carries against the peak torque and
@@ -29,6 +32,7 @@ public final class MountingCheck {
         List<AxisMounting> axes = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         List<Derivation> derivations = new ArrayList<>();
+        Set<String> heldByFace = new HashSet<>();
         for (MountedAxis axis : request.axes()) {
             FasteningCheck check = FasteningCheck.of(axis);
             MountingFindings remarks = new MountingFindings(axis);
@@ -36,6 +40,10 @@ public final class MountingCheck {
             derivations.add(required(check));
             check.capacity().ifPresent(capacity -> derivations.add(capacity.derivation(axis.axis())));
             axes.add(mounting(request, check, remarks));
+            // drawings are compared for each type of drive unit, on however many axes it is
+            if (seatHeight(axis) == null && heldByFace.add(axis.driveUnit().id())) {
+                remarks.face();
+            }
             findings.addAll(remarks.all());
         }
         return new MountingResult(axes, findings, derivations);
@@ -65,14 +73,20 @@ public final class MountingCheck {
     }
 
     private static Optional<FootFit> feet(MountingRequest request, MountedAxis axis, MountingFindings remarks) {
-        Length height = axis.mounting().shaftHeight();
-        if (axis.mounting().kind() == MountingKind.FACE || height == null) {
-            remarks.face();
+        Length height = seatHeight(axis);
+        if (height == null) {
             return Optional.empty();
         }
         Optional<FootFit> fit = FootFit.of(axis.driveUnit().frameSize(), height, request.footKits());
         remarks.feet(fit, height);
         return fit;
+    }
+
+    /** The shaft height that its feet have to bring; null if it is held by its face. */
+    private static @Nullable Length seatHeight(MountedAxis axis) {
+        return axis.mounting().kind() == MountingKind.FACE
+                ? null
+                : axis.mounting().shaftHeight();
     }
 
     private static Derivation required(FasteningCheck check) {

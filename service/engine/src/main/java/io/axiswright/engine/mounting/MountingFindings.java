@@ -13,6 +13,7 @@ import static io.axiswright.engine.finding.FindingCode.MOUNTING_PART_NONE;
 import static io.axiswright.engine.finding.FindingCode.MOUNTING_SEAT_HIGH;
 import static io.axiswright.engine.finding.FindingCode.MOUNTING_SHAFT_SHORT;
 
+import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.BondedFastening;
 import io.axiswright.engine.design.ClampFastening;
 import io.axiswright.engine.finding.Finding;
@@ -95,8 +96,10 @@ final class MountingFindings {
         add(MOUNTING_PART_NONE, PRACTICE, axis.driveUnit().shaftDiameter(), null);
     }
 
+    /** Of the type of drive unit, by the first axis that has it. */
     void face() {
-        add(MOUNTING_FACE_FIT, MOUNTING_CODES, axis.driveUnit().shaftDiameter(), null);
+        DriveUnit unit = axis.driveUnit();
+        add(MOUNTING_FACE_FIT, unit.id(), MOUNTING_CODES, unit.shaftDiameter(), null);
     }
 
     void feet(Optional<FootFit> fit, Length required) {
@@ -112,6 +115,10 @@ final class MountingFindings {
     }
 
     private void add(FindingCode code, String clause, Quantity value, @Nullable Quantity limit) {
-        findings.add(code.at(axis.axis(), "/design/axes/" + axis.axisIndex() + "/mounting", clause, value, limit));
+        add(code, axis.axis(), clause, value, limit);
+    }
+
+    private void add(FindingCode code, String subject, String clause, Quantity value, @Nullable Quantity limit) {
+        findings.add(code.at(subject, "/design/axes/" + axis.axisIndex() + "/mounting", clause, value, limit));
     }
 }

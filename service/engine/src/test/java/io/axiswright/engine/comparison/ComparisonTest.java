@@ -1,9 +1,17 @@
 package io.axiswright.engine.comparison;
 
+import static java.util.stream.Collectors.toMap;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.engine.Copies;
+import io.axiswright.engine.catalogue.BrakingUnit;
+import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Belt;
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.FixedPlace;
+import io.axiswright.engine.design.Mechanism;
+import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
@@ -18,6 +26,7 @@ import io.axiswright.engine.topology.SearchGate;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -290,6 +299,32 @@ class ComparisonTest {
         assertThat(result.consequences()).isEmpty();
     }
 
+    /** The axes of the zone are named in the study too, so this runs through all of it. */
+    @Test
+    void aSplitIsListedAndBackwardsAMerge() {
+        List<Axis> axes = new ArrayList<>(BASE.design().axes());
+        Axis one = axes.removeLast();
+        axes.add(half(one, "left", 25));
+        axes.add(half(one, "right", 15));
+        StudyRequest after = change(BASE, List.copyOf(axes), "design", "axes");
+        ComparisonResult forth = compare(BASE, after);
+        assertThat(forth.renames()).isEmpty();
+        assertThat(forth.splits())
+                .extracting(Division::text)
+                .containsExactly("Axis axis-3 was split into axis left and axis right: load 40 kg = 25 kg + 15 kg.");
+        assertThat(forth.changes())
+                .extracting(InputChange::path)
+                .containsExactly("/design/axes/axis-3", "/design/axes/left", "/design/axes/right");
+        ComparisonResult back = compare(after, BASE);
+        assertThat(back.splits()).isEmpty();
+        assertThat(back.merges()).extracting(Division::whole).containsExactly("axis-3");
+    }
+
+    private static Axis half(Axis axis, String id, double kilograms) {
+        Mechanism lighter = Copies.with((Belt) axis.mechanism(), "load", new Mass(kilograms));
+        return Copies.with(Copies.with(axis, "id", id), "mechanism", lighter);
+    }
+
     @Test
     void whatElseChangedOnARenamedPartIsAChangeOfThatPart() {
         StudyRequest renamed = change(heavier(BASE, "axis-2", 170), "cross-slide", "design", "axes", "#axis-2", "id");
@@ -324,5 +359,102 @@ class ComparisonTest {
         ComparisonResult result = COMPARISON.compare(new ComparisonRequest(BASE, after, 3));
         assertThat(result.notExamined()).containsExactly("change-2");
         assertThat(result.studies()).isEqualTo(2);
+    }
+
+    /** Three loads of four changes: the three sets of two of them are to be studied, and two studies are left. */
+    @Test
+    void aBudgetUsedUpByJointCausesIsSaid() {
+        StudyRequest after = heavier(heavier(heavier(BASE, "axis-1", 170), "axis-2", 170), "axis-3", 170);
+        after = change(after, "renamed machine", "design", "name");
+        String total = "/billOfMaterials/required/total";
+        Consequence enough = at(total, COMPARISON.compare(new ComparisonRequest(BASE, after, 100)));
+        assertThat(enough.together()).hasSize(3);
+        assertThat(enough.minimal()).isTrue();
+        assertThat(enough.text()).endsWith(" (only together).");
+
+        ComparisonResult tight = COMPARISON.compare(new ComparisonRequest(BASE, after, 10));
+        assertThat(tight.studies()).isEqualTo(10);
+        assertThat(tight.notExamined()).contains(total).allMatch(path -> path.startsWith("/"));
+        assertThat(at(total, tight).minimal()).isFalse();
+        assertThat(at(total, tight).together()).isEqualTo(enough.together());
+        assertThat(at(total, tight).text()).endsWith(" (together; whether all of it is needed was not examined).");
+    }
+
+    private static Money euro(int amount) {
+        return new Money(new BigDecimal(amount), "EUR");
+    }
+
+    private static Consequence at(String path, ComparisonResult result) {
+        return result.consequences().stream()
+                .filter(c -> c.path().equals(path))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** An axis in a zone that is new as well: neither the design with the axis alone has a meaning nor that without the zone. */
+    @Test
+    void changesThatNeedEachOtherToHaveAMeaningAreTriedTogether() {
+        StopZone zone = Copies.with(BASE.design().stopZones().getFirst(), "id", "annex");
+        Axis axis = Copies.with(Copies.with(TestCell.axis(4), "id", "feeder"), "stopZone", "annex");
+        StudyRequest after = change(BASE, zone, "design", "stopZones", "#annex");
+        after = change(change(after, axis, "design", "axes", "#feeder"), "renamed machine", "design", "name");
+        ComparisonResult result = compare(BASE, after);
+        Map<String, String> ids = result.changes().stream().collect(toMap(InputChange::path, InputChange::id));
+        String name = ids.get("/design/name");
+        String feeder = ids.get("/design/axes/feeder");
+        String annex = ids.get("/design/stopZones/annex");
+        assertThat(result.notExamined()).containsExactlyInAnyOrder(feeder, annex);
+        Consequence came = at("/duty/axes/feeder", result);
+        assertThat(came.causes()).containsExactly(new Cause(feeder, Role.NECESSARY));
+        assertThat(came.onlyTogether()).isTrue();
+        assertThat(came.together()).containsExactlyInAnyOrder(feeder, annex).doesNotContain(name);
+        assertThat(came.minimal()).isTrue();
+        assertThat(came.text()).contains("axis feeder was added", "stop zone annex was added", "(only together)");
+    }
+
+    /** The axis may come alone; what ties it to a place may not, nor may the axis go while that stays. */
+    @Test
+    void whatBringsAConsequenceAloneButCannotBeTakenBackAloneIsSaidToBringIt() {
+        Axis axis = Copies.with(TestCell.axis(4), "id", "feeder");
+        StudyRequest after = change(BASE, axis, "design", "axes", "#feeder");
+        FixedPlace fixed = new FixedPlace("feeder", "panel-0");
+        after = change(after, List.of(fixed), "design", "network", "fixed");
+        ComparisonResult result = compare(BASE, after);
+        Map<String, String> ids = result.changes().stream().collect(toMap(InputChange::path, InputChange::id));
+        String feeder = ids.get("/design/axes/feeder");
+        Consequence came = at("/duty/axes/feeder", result);
+        assertThat(came.causes()).contains(new Cause(feeder, Role.SUFFICIENT));
+        assertThat(came.text()).contains("axis feeder was added (enough by itself)");
+    }
+
+    /** Nothing is said of what no change does alone while there are changes nobody has looked at. */
+    @Test
+    void whatWasNotExaminedIsNotClaimed() {
+        StudyRequest after = heavier(heavier(BASE, "axis-1", 170), "axis-2", 170);
+        ComparisonResult result = COMPARISON.compare(new ComparisonRequest(BASE, after, 2));
+        assertThat(result.notExamined()).containsExactly("change-2");
+        assertThat(result.consequences()).noneMatch(Consequence::onlyTogether);
+        assertThat(at("/duty/axes/axis-2/driveUnit", result).text())
+                .endsWith(", which none of the changes that were examined brings or undoes by itself.");
+    }
+
+    /** Every price of the catalogue moves, and the budget is for three changes: one of each part of the request. */
+    @Test
+    void manyChangesOfTheCatalogueLeaveStudiesForTheDesign() {
+        StudyRequest after = change(heavier(BASE, "axis-1", 170), CodeBasis.NFPA_79, "codeBasis");
+        for (DriveUnit unit : BASE.catalogue().driveUnits()) {
+            after = change(after, euro(1000), "catalogue", "driveUnits", "#" + unit.id(), "price");
+        }
+        for (BrakingUnit unit : BASE.catalogue().brakingUnits()) {
+            after = change(after, euro(1000), "catalogue", "brakingUnits", "#" + unit.id(), "price");
+        }
+        ComparisonResult result = COMPARISON.compare(new ComparisonRequest(BASE, after, 7));
+        List<InputChange> examined = result.changes().stream()
+                .filter(c -> !result.notExamined().contains(c.id()))
+                .toList();
+        assertThat(examined)
+                .extracting(InputChange::path)
+                .containsExactly(
+                        "/codeBasis", "/catalogue/driveUnits/unit-small/price", "/design/axes/axis-1/mechanism/load");
     }
 }

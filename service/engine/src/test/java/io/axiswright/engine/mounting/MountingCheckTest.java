@@ -6,8 +6,10 @@ import static io.axiswright.engine.mounting.MountingParts.kit;
 import static io.axiswright.engine.mounting.MountingParts.part;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.FasteningKind;
 import io.axiswright.engine.catalogue.FootKit;
 import io.axiswright.engine.design.BondedFastening;
@@ -85,8 +87,19 @@ class MountingCheckTest {
     }
 
     @Test
-    void faceIsNoted() {
-        only(check(axis(CLAMP, 0.019, 0.04, 5, 2, true)), FindingCode.MOUNTING_FACE_FIT);
+    void faceIsNotedOnceForEachTypeOfDriveUnit() {
+        MountedAxis third = axis(CLAMP, 0.019, 0.04, 5, 2, true);
+        only(check(third), FindingCode.MOUNTING_FACE_FIT);
+        MountedAxis fourth = Copies.with(Copies.with(third, "axis", "fourth"), "axisIndex", 3);
+        MountedAxis other = Copies.with(
+                Copies.with(fourth, "axisIndex", 4), "driveUnit", Copies.with(third.driveUnit(), "id", "other"));
+        var result =
+                new MountingCheck().check(new MountingRequest(List.of(third, fourth, other), List.of(), List.of()));
+        assertThat(result.findings().stream().filter(f -> f.code() == FindingCode.MOUNTING_FACE_FIT))
+                .extracting(Finding::subject, Finding::pointer)
+                .containsExactly(
+                        tuple(third.driveUnit().id(), "/design/axes/2/mounting"),
+                        tuple("other", "/design/axes/4/mounting"));
     }
 
     @Test
