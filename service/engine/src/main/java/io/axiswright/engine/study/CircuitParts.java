@@ -58,7 +58,8 @@ final class CircuitParts {
                 installation.voltageDropLimit(),
                 feeder.device(),
                 feeder.deviceRating(),
-                transformer.faultCurrent());
+                transformer.faultCurrent(),
+                null);
     }
 
     Circuit feeder(Feeder feeder) {
@@ -75,7 +76,8 @@ final class CircuitParts {
                 installation.voltageDropLimit() * FEEDER_SHARE,
                 feeder.device(),
                 feeder.deviceRating(),
-                faultCurrent());
+                faultCurrent(),
+                FeederNeutral.thirdHarmonic(request.codeBasis(), feeder));
     }
 
     /**
@@ -97,7 +99,8 @@ final class CircuitParts {
                 Math.max(installation.voltageDropLimit() - used, 1e-6),
                 circuit.device(),
                 circuit.deviceRating(),
-                transformer == null ? faultCurrent() : transformer.faultCurrent());
+                transformer == null ? faultCurrent() : transformer.faultCurrent(),
+                null);
     }
 
     private static LoadKind kind(LoadUse use) {
@@ -120,7 +123,8 @@ final class CircuitParts {
             double dropLimit,
             @Nullable String device,
             @Nullable Current deviceRating,
-            Current fault) {
+            Current fault,
+            @Nullable Double thirdHarmonic) {
         Time clearing = clearingTime(device, fault);
         return new Circuit(
                 id,
@@ -147,7 +151,7 @@ final class CircuitParts {
                 largestLoad,
                 null,
                 leakage,
-                null,
+                thirdHarmonic,
                 null,
                 null,
                 routing.conductorsTogether(id),

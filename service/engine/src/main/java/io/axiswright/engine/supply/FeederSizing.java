@@ -47,7 +47,11 @@ record FeederSizing(
         var choice = on.isEmpty() ? DeviceChoice.Choice.NONE : devices.choose(place.subject(), place.pointer(), ask);
         boolean neutral = mains.lines().size() == 1
                 || circuits.stream().anyMatch(c -> c.connection() == Connection.LINE_TO_NEUTRAL);
+        var neutralLoad = neutral ? NeutralLoad.of(place.id(), mains, currents, groups, circuits) : null;
         derivations.add(designDerivation(on, design));
+        if (neutralLoad != null) {
+            derivations.add(neutralLoad.derivation());
+        }
         selectivity.derivation().ifPresent(derivations::add);
         Optional.ofNullable(choice.inrush())
                 .flatMap(inrush -> inrush.derivation(place.id(), choice.rating()))
@@ -64,6 +68,7 @@ record FeederSizing(
                 choice.device(),
                 choice.rating(),
                 ask.poles(),
+                neutralLoad == null ? null : neutralLoad.current(),
                 new Current(groups.stream().mapToDouble(LoadGroup::leakage).sum()),
                 place.length(),
                 choice.inrush());
