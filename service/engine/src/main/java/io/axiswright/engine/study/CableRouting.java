@@ -102,6 +102,14 @@ final class CableRouting {
         return free ? own.loadedConductors() : all;
     }
 
+    /** Whether a cable of a circuit is flexed along one of its routes. */
+    boolean moving(String circuit) {
+        return routes.stream()
+                .filter(CableRoute::moving)
+                .flatMap(route -> runs.getOrDefault(route.id(), List.of()).stream())
+                .anyMatch(run -> run.circuit().equals(circuit));
+    }
+
     private Stream<List<Run>> routesOf(String circuit) {
         return runs.values().stream()
                 .filter(along -> along.stream().anyMatch(run -> run.circuit().equals(circuit)));

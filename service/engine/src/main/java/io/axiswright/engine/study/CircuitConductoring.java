@@ -36,7 +36,8 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
             return new CircuitConductoring(new ConductorResult(List.of(), List.of(), List.of(), List.of()), List.of());
         }
         Needed.insulation(request.codeBasis(), request.design());
-        var parts = new CircuitParts(request, stock, new CableRouting(request, asked, supply));
+        var routing = new CableRouting(request, asked, supply);
+        var parts = new CircuitParts(request, stock, routing);
         Circuit feeder = parts.feeder(supply.feeder());
         double used = dropShare(size(request, List.of(feeder)).circuits().getFirst());
         var circuits = new ArrayList<>(List.of(feeder));
@@ -53,7 +54,7 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
             }
         }
         // all in one request, so that what holds for the whole is said once
-        return buy(request, asked, supply, inStudy(size(request, circuits), places(asked, supply)));
+        return buy(request, asked, supply, routing, inStudy(size(request, circuits), places(asked, supply)));
     }
 
     private static ConductorResult size(StudyRequest request, List<Circuit> circuits) {
@@ -87,7 +88,11 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
     }
 
     private static CircuitConductoring buy(
-            StudyRequest request, SupplyRequest asked, SupplyResult supply, ConductorResult sized) {
+            StudyRequest request,
+            SupplyRequest asked,
+            SupplyResult supply,
+            CableRouting routing,
+            ConductorResult sized) {
         Map<String, BranchCircuit> circuits =
                 supply.circuits().stream().collect(Collectors.toMap(BranchCircuit::id, Function.identity()));
         Map<String, Piece> runs = asked.loads().stream()
@@ -106,7 +111,8 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
                     ? pieces(Stream.of(
                             new Piece("feeder", supply.feeder().length().si(), Feeder.POINTER)))
                     : pieces(branch.loads().stream().map(runs::get).filter(Objects::nonNull));
-            PowerCable cable = pieces.isEmpty() ? null : choice.cable(conductors, cores, pieces);
+            PowerCable cable =
+                    pieces.isEmpty() ? null : choice.cable(conductors, cores, pieces, routing.moving(conductors.id()));
             if (cable != null) {
                 cables.add(cable);
             }
@@ -129,8 +135,9 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
      * @param circuit id of the circuit
      * @param item catalogue id of the cable
      * @param pieces what it is cut into: every load is run from the panel by itself
+     * @param moving whether it is flexed in service
      */
-    record PowerCable(String circuit, String item, List<Piece> pieces) {
+    record PowerCable(String circuit, String item, List<Piece> pieces, boolean moving) {
 
         /** Metres of all pieces. */
         double length() {

@@ -155,7 +155,7 @@ final class CircuitParts {
                 null,
                 null,
                 routing.conductorsTogether(id),
-                null,
+                routing.moving(id),
                 marked(device));
     }
 
