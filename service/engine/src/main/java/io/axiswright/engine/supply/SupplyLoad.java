@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param zone circuits never mix loads of different zones; absent: the zone of all loads without one
  * @param busGroup name of the DC bus it shares: its rectifier feeds that bus, or that bus feeds it; absent: a bus of its own
  * @param inrushPeak peak of its input current when it is switched on; not known, and not counted, if absent
+ * @param course what it draws over its cycle, in step with all others whose cycle lasts as long; absent where that is not known
  */
 public record SupplyLoad(
         String id,
@@ -43,9 +44,10 @@ public record SupplyLoad(
         String pointer,
         @Nullable String zone,
         @Nullable String busGroup,
-        @Bounds(above = 0) @Nullable Current inrushPeak) {
+        @Bounds(above = 0) @Nullable Current inrushPeak,
+        @Nullable CurrentCourse course) {
 
-    /** A load whose inrush is not known. */
+    /** A load whose inrush and course are not known. */
     public SupplyLoad(
             String id,
             LoadUse use,
@@ -76,6 +78,7 @@ public record SupplyLoad(
                 pointer,
                 zone,
                 busGroup,
+                null,
                 null);
     }
 
@@ -106,7 +109,8 @@ public record SupplyLoad(
                 pointer,
                 zone,
                 busGroup,
-                inrushPeak);
+                inrushPeak,
+                course);
     }
 
     /** Sum of the inrush peaks in A, as if all were switched on at one moment; what is not known counts nothing. */
