@@ -17,6 +17,8 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +27,10 @@ class CyclesInStepTest {
 
     private static final SystemStudy STUDY = SystemStudy.with(LayoutEffort.HEURISTIC);
     private static final int AXES = 16;
-    private static final int SAMPLES = 28_000;
+    private static final int SAMPLES = 5_600;
+
+    private static final Map<String, DriveUnit> UNITS =
+            TestCell.catalogue().driveUnits().stream().collect(Collectors.toMap(DriveUnit::id, Function.identity()));
 
     private final Map<AxisDuty, Double> effective = new IdentityHashMap<>();
 
@@ -100,10 +105,7 @@ class CyclesInStepTest {
     }
 
     private static double input(AxisDuty axis, double share) {
-        DriveUnit unit = TestCell.catalogue().driveUnits().stream()
-                .filter(u -> u.id().equals(axis.driveUnit()))
-                .findFirst()
-                .orElseThrow();
+        DriveUnit unit = Objects.requireNonNull(UNITS.get(axis.driveUnit()));
         double time = share * axis.course().duration();
         Course.Piece piece = axis.course().pieces().stream()
                 .filter(p -> time < p.end())
