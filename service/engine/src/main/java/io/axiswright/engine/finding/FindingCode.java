@@ -173,6 +173,7 @@ public enum FindingCode {
 
     // enclosure
     ENCLOSURE_TOO_HOT,
+    ENCLOSURE_LOSS_UNKNOWN,
 
     // energy
     ENERGY_LOAD_LOSS_UNKNOWN,

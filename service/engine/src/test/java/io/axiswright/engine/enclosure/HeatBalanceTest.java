@@ -58,7 +58,7 @@ class HeatBalanceTest {
                 .balance(new EnclosureRequest(
                         site,
                         List.of(new EnclosedHeat(
-                                "/e/0", enclosure, List.of(new HeatSource("other", new Power(watts)))))));
+                                "/e/0", enclosure, List.of(new HeatSource("other", new Power(watts))), List.of()))));
     }
 
     private static double rise(EnclosureResult result, double outside) {
