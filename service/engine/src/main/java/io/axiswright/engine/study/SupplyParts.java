@@ -90,7 +90,7 @@ final class SupplyParts {
                     "/design/axes/" + index,
                     axis.stopZone(),
                     axis.busGroup(),
-                    null,
+                    unit.inputInrush(),
                     Boolean.TRUE.equals(installation.cyclesInStep()) ? InputCourse.of(duty, unit) : null));
         }
         VentilationKit kit = stock.find(VentilationKit.class, duty.ventilationKit());
