@@ -58,6 +58,7 @@ import org.jspecify.annotations.Nullable;
  *     begins; only the loss without load is counted if absent
  * @param rectifier its input, if that is an uncontrolled rectifier on the mains; its harmonic currents are not known if absent
  * @param inputInrush peak of its input current when it is switched on; not known if absent
+ * @param inputTerminals sizes of conductors its mains terminals take; any if absent
  */
 public record DriveUnit(
         String id,
@@ -94,7 +95,8 @@ public record DriveUnit(
         @Bounds(above = 0) @Nullable Current logicInrushCurrent,
         @Bounds(min = 0) @Nullable Power ratedLoss,
         @Nullable RectifierInput rectifier,
-        @Bounds(above = 0) @Nullable Current inputInrush)
+        @Bounds(above = 0) @Nullable Current inputInrush,
+        @Nullable TerminalRange inputTerminals)
         implements Item {
 
     /** No drive unit gives so many times its rated torque; one that had to has no loss worth telling. */
@@ -159,6 +161,7 @@ public record DriveUnit(
                 shaftDiameter,
                 shaftLength,
                 inertiaRatioLimit,
+                null,
                 null,
                 null,
                 null,

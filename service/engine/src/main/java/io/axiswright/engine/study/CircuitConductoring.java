@@ -37,7 +37,8 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
         }
         Needed.insulation(request.codeBasis(), request.design());
         var routing = new CableRouting(request, asked, supply);
-        var parts = new CircuitParts(request, stock, routing);
+        var ends = new TerminalEnds(stock, asked);
+        var parts = new CircuitParts(request, stock, routing, ends);
         Circuit feeder = parts.feeder(supply.feeder());
         double used = dropShare(size(request, List.of(feeder)).circuits().getFirst());
         var circuits = new ArrayList<>(List.of(feeder));
@@ -54,7 +55,7 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
             }
         }
         // all in one request, so that what holds for the whole is said once
-        return buy(request, asked, supply, routing, inStudy(size(request, circuits), places(asked, supply)));
+        return buy(request, asked, supply, routing, ends, inStudy(size(request, circuits), places(asked, supply)));
     }
 
     private static ConductorResult size(StudyRequest request, List<Circuit> circuits) {
@@ -92,6 +93,7 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
             SupplyRequest asked,
             SupplyResult supply,
             CableRouting routing,
+            TerminalEnds ends,
             ConductorResult sized) {
         Map<String, BranchCircuit> circuits =
                 supply.circuits().stream().collect(Collectors.toMap(BranchCircuit::id, Function.identity()));
@@ -100,6 +102,7 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
                         l -> l.id(), l -> new Piece(l.id(), l.routeLength().si(), l.pointer())));
         var choice = new PowerCableChoice(request);
         List<PowerCable> cables = new ArrayList<>();
+        List<Finding> misfits = new ArrayList<>();
         for (CircuitConductors conductors : sized.circuits()) {
             BranchCircuit branch = circuits.get(conductors.id());
             boolean feeder = conductors.id().equals(Feeder.ID);
@@ -116,12 +119,22 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
             if (cable != null) {
                 cables.add(cable);
             }
+            misfits.addAll(
+                    branch == null
+                            ? ends.findings(conductors, cable, supply.feeder().device(), List.of(), Feeder.POINTER)
+                            : ends.findings(conductors, cable, branch.device(), branch.loads(), pointer(branch, runs)));
         }
         List<Finding> findings = new ArrayList<>(sized.findings());
+        findings.addAll(misfits);
         findings.addAll(choice.findings());
         return new CircuitConductoring(
                 new ConductorResult(sized.circuits(), sized.sources(), findings, sized.derivations()),
                 List.copyOf(cables));
+    }
+
+    private static String pointer(BranchCircuit branch, Map<String, Piece> runs) {
+        Piece first = runs.get(branch.loads().getFirst());
+        return first == null ? Feeder.POINTER : first.pointer();
     }
 
     /** What stands at the panel itself needs no cable. */

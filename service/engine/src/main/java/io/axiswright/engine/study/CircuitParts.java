@@ -16,6 +16,7 @@ import io.axiswright.engine.supply.Connection;
 import io.axiswright.engine.supply.Feeder;
 import io.axiswright.engine.supply.LoadUse;
 import io.axiswright.engine.supply.TransformerNeed;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** The circuits of the AC supply as the conductor discipline sees them. */
@@ -31,12 +32,14 @@ final class CircuitParts {
     private final Stock stock;
     private final Installation installation;
     private final CableRouting routing;
+    private final TerminalEnds ends;
 
-    CircuitParts(StudyRequest request, Stock stock, CableRouting routing) {
+    CircuitParts(StudyRequest request, Stock stock, CableRouting routing, TerminalEnds ends) {
         this.request = request;
         this.stock = stock;
         this.installation = Needed.installation(request.design());
         this.routing = routing;
+        this.ends = ends;
     }
 
     /**
@@ -59,7 +62,8 @@ final class CircuitParts {
                 feeder.device(),
                 feeder.deviceRating(),
                 transformer.faultCurrent(),
-                null);
+                null,
+                List.of());
     }
 
     Circuit feeder(Feeder feeder) {
@@ -77,7 +81,8 @@ final class CircuitParts {
                 feeder.device(),
                 feeder.deviceRating(),
                 faultCurrent(),
-                FeederNeutral.thirdHarmonic(request.codeBasis(), feeder));
+                FeederNeutral.thirdHarmonic(request.codeBasis(), feeder),
+                List.of());
     }
 
     /**
@@ -100,7 +105,8 @@ final class CircuitParts {
                 circuit.device(),
                 circuit.deviceRating(),
                 transformer == null ? faultCurrent() : transformer.faultCurrent(),
-                null);
+                null,
+                circuit.loads());
     }
 
     private static LoadKind kind(LoadUse use) {
@@ -124,7 +130,8 @@ final class CircuitParts {
             @Nullable String device,
             @Nullable Current deviceRating,
             Current fault,
-            @Nullable Double thirdHarmonic) {
+            @Nullable Double thirdHarmonic,
+            List<String> fed) {
         Time clearing = clearingTime(device, fault);
         return new Circuit(
                 id,
@@ -153,7 +160,7 @@ final class CircuitParts {
                 leakage,
                 thirdHarmonic,
                 null,
-                null,
+                ends.smallest(device, fed),
                 routing.conductorsTogether(id),
                 routing.moving(id),
                 marked(device));

@@ -91,6 +91,7 @@ final class SupplyParts {
                     axis.stopZone(),
                     axis.busGroup(),
                     unit.inputInrush(),
+                    unit.inputTerminals(),
                     Boolean.TRUE.equals(installation.cyclesInStep()) ? InputCourse.of(duty, unit) : null));
         }
         VentilationKit kit = stock.find(VentilationKit.class, duty.ventilationKit());
@@ -153,6 +154,7 @@ final class SupplyParts {
                     null,
                     null,
                     item.inputInrush(),
+                    null,
                     null));
         }
     }

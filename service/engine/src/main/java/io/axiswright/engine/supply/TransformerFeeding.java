@@ -165,6 +165,7 @@ final class TransformerFeeding {
                 null,
                 null,
                 new Current(Math.sqrt(2) * rating.inrushCurrent().si()),
+                null,
                 null);
     }
 
