@@ -11,18 +11,18 @@ import java.util.List;
  * @param pieces the pieces, end to end, the first starting at 0 s
  * @param duration how long it lasts, s
  */
-record PowerCourse(List<Piece> pieces, double duration) {
+public record PowerCourse(List<Piece> pieces, double duration) {
 
     /** Power in W as a polynomial of the time in s since the piece's start. */
-    record Piece(double start, double end, Polynomial power) {}
+    public record Piece(double start, double end, Polynomial power) {}
 
     /** Keeps the pieces from being changed. */
-    PowerCourse {
+    public PowerCourse {
         pieces = List.copyOf(pieces);
     }
 
     /** What an axis returns: p = −(T·w + (T/Km)² + standby loss); see the balance for one axis. */
-    static PowerCourse withLosses(Course course, DriveUnit unit) {
+    public static PowerCourse withLosses(Course course, DriveUnit unit) {
         double km = unit.motorConstant().si();
         double standby = unit.standbyLoss().si();
         return of(course, 1 / (km * km), standby);

@@ -57,6 +57,8 @@ import org.jspecify.annotations.Nullable;
  * @param ratedLoss loss of the power electronics, that without load included, at the torque with which the continuous curve
  *     begins; only the loss without load is counted if absent
  * @param rectifier its input, if that is an uncontrolled rectifier on the mains; its harmonic currents are not known if absent
+ * @param inputInrush peak of its input current when it is switched on; not known if absent
+ * @param inputTerminals sizes of conductors its mains terminals take; any if absent
  */
 public record DriveUnit(
         String id,
@@ -92,7 +94,9 @@ public record DriveUnit(
         @Nullable ShaftBearing shaftBearing,
         @Bounds(above = 0) @Nullable Current logicInrushCurrent,
         @Bounds(min = 0) @Nullable Power ratedLoss,
-        @Nullable RectifierInput rectifier)
+        @Nullable RectifierInput rectifier,
+        @Bounds(above = 0) @Nullable Current inputInrush,
+        @Nullable TerminalRange inputTerminals)
         implements Item {
 
     /** No drive unit gives so many times its rated torque; one that had to has no loss worth telling. */
@@ -157,6 +161,8 @@ public record DriveUnit(
                 shaftDiameter,
                 shaftLength,
                 inertiaRatioLimit,
+                null,
+                null,
                 null,
                 null,
                 null,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** What the data of a single item must not contradict each other in. */
 final class ItemCheck {
@@ -20,7 +21,8 @@ final class ItemCheck {
                 Stream.of(
                                 notRising(unit.continuousCurve(), pointer + "/continuousCurve"),
                                 notRising(unit.intermittentCurve(), pointer + "/intermittentCurve"),
-                                lessThanWithoutLoad(unit, pointer + "/ratedLoss"))
+                                lessThanWithoutLoad(unit, pointer + "/ratedLoss"),
+                                notWider(unit.inputTerminals(), pointer + "/inputTerminals").stream())
                         .flatMap(Function.identity())
                         .toList();
             case BrakingUnit unit ->
@@ -66,15 +68,26 @@ final class ItemCheck {
     private static List<Fault> ofDevice(ProtectiveDevice device, String pointer) {
         var points = device.clearingPoints() == null ? List.<ClearingPoint>of() : device.clearingPoints();
         var band = device.instantaneousTripping();
-        return Stream.concat(
-                        notFaster(points, pointer + "/clearingPoints").stream(),
+        return Stream.of(
+                        notFaster(points, pointer + "/clearingPoints"),
                         unless(
                                 band == null || band.lower() <= band.upper(),
                                 pointer + "/instantaneousTripping/upper",
                                 "The tripping band ends below its beginning.",
-                                "at least lower")
-                                .stream())
+                                "at least lower"),
+                        notWider(device.terminals(), pointer + "/terminals"))
+                .flatMap(List::stream)
                 .toList();
+    }
+
+    private static List<Fault> notWider(@Nullable TerminalRange terminals, String pointer) {
+        return unless(
+                terminals == null
+                        || terminals.largest() == null
+                        || terminals.holds(terminals.largest().area().si()),
+                pointer + "/largest",
+                "The largest size the terminals take is below the smallest.",
+                "a size not below smallest");
     }
 
     private static Stream<Fault> lessThanWithoutLoad(DriveUnit unit, String pointer) {

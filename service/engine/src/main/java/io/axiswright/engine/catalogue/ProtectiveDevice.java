@@ -34,6 +34,7 @@ import org.jspecify.annotations.Nullable;
  * @param aluminiumTerminals whether its terminals are marked for aluminium conductors; not known if absent
  * @param instantaneousTripping between which multiples of its rating a breaker begins to trip without delay; whether inrush
  *     trips it is not judged if absent
+ * @param terminals sizes of conductors its terminals take; any if absent
  */
 public record ProtectiveDevice(
         String id,
@@ -50,7 +51,8 @@ public record ProtectiveDevice(
         @Bounds(above = 0) @Nullable JouleIntegral letThroughEnergy,
         @Nullable Boolean isolates,
         @Nullable Boolean aluminiumTerminals,
-        @Nullable TrippingBand instantaneousTripping)
+        @Nullable TrippingBand instantaneousTripping,
+        @Nullable TerminalRange terminals)
         implements Item {
 
     /** Whether it may disconnect a machine from its supply: a circuit-breaker that isolates and can be locked. */
@@ -90,6 +92,7 @@ public record ProtectiveDevice(
                 rating,
                 interruptingRating,
                 ratedVoltage,
+                null,
                 null,
                 null,
                 null,

@@ -1,5 +1,6 @@
 package io.axiswright.engine.conductor;
 
+import io.axiswright.engine.catalogue.TerminalRange;
 import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.DeviceKind;
 import io.axiswright.engine.design.InstallationMethod;

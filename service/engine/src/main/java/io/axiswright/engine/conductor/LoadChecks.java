@@ -1,5 +1,6 @@
 package io.axiswright.engine.conductor;
 
+import io.axiswright.engine.catalogue.TerminalRange;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.quantity.ConductorSize;

@@ -1,13 +1,15 @@
 package io.axiswright.engine.conductor;
 
+import io.axiswright.engine.catalogue.TerminalRange;
 import io.axiswright.engine.quantity.Area;
 import io.axiswright.engine.quantity.ConductorSize;
 import org.jspecify.annotations.Nullable;
 
 /** The sizes the terminals take: thinner ones are passed over; one too thick is still the answer, with a finding. */
-final class TerminalFit {
+public final class TerminalFit {
 
-    static final String CLAUSE = "NFPA 70:2023 110.14(A), IEC 60204-1:2016 13.1.1 (from memory)";
+    /** Where it stands. */
+    public static final String CLAUSE = "NFPA 70:2023 110.14(A), IEC 60204-1:2016 13.1.1 (from memory)";
 
     private TerminalFit() {}
 

@@ -13,12 +13,14 @@ import io.axiswright.engine.standard.Sourced;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Holds the cables of every route against what encloses them, its bends and its glands. */
 public final class ContainmentCheck {
 
     private static final String GLAND = "IEC 62444:2010 (clamping range of cable glands; from memory)";
+    private static final String FLEXING = "IEC 60204-1:2016 12.2, NFPA 79:2021 12.7 (from memory)";
     private static final String JAM = "NFPA 70:2023 Chapter 9 Table 1 informational note 2";
 
     /** The bend a cable needs, and why. */
@@ -45,6 +47,7 @@ public final class ContainmentCheck {
                 judge(stretch, bend, findings);
                 derivations.add(bend(stretch.route().id(), bend));
             }
+            judgeFlexing(stretch, findings);
             judgeGlands(stretch, findings);
             unknown(stretch, findings);
         }
@@ -114,6 +117,20 @@ public final class ContainmentCheck {
         Sourced<Ratio> multiple = BendRadii.multiple(basis, use, cable.outerDiameter());
         return new Bend(
                 cable, new Length(multiple.value().si() * cable.outerDiameter().si()), multiple);
+    }
+
+    private static void judgeFlexing(RoutedStretch stretch, List<Finding> findings) {
+        List<RoutedCable> stiff =
+                stretch.cables().stream().filter(cable -> !cable.flexible()).toList();
+        if (stretch.route().moving() && !stiff.isEmpty()) {
+            findings.add(FindingCode.CONTAINMENT_CABLE_STIFF.at(
+                    stretch.route().id() + " ("
+                            + stiff.stream().map(RoutedCable::load).collect(Collectors.joining(", ")) + ")",
+                    stretch.pointer() + "/moving",
+                    FLEXING,
+                    new Ratio(stiff.size()),
+                    new Ratio(stretch.cables().size())));
+        }
     }
 
     private static void judgeGlands(RoutedStretch stretch, List<Finding> findings) {

@@ -238,6 +238,11 @@ public final class DesignCheck {
                         "axes");
             }
         }
+        String place = transformers.place();
+        Network network = design.network();
+        if (place != null && (network == null || network.places().stream().noneMatch(p -> p.id().equals(place)))) {
+            dangling("/installation/transformers/place", "place of the network", place, "network.places");
+        }
         if (transformers.earthing() == SystemEarthing.TT) {
             fault(
                     "/installation/transformers/earthing",

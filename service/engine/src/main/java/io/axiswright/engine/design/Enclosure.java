@@ -10,8 +10,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An enclosure whose heat is to be balanced: the panel at a place of the network, with the control supplies and gateways that
- * stand there.
+ * An enclosure whose heat is to be balanced: the panel at a place of the network, with the control supplies, gateways and
+ * transformers that stand there.
  *
  * @param place the place of the network it stands at
  * @param width its width

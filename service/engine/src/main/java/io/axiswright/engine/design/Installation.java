@@ -27,6 +27,9 @@ import org.jspecify.annotations.Nullable;
  * @param enclosures enclosures whose heat is to be balanced; none if absent
  * @param transformers what is fed through transformers by decision; if absent, a load that asks for one is a violation
  * @param feederMaterial what the feeder is made of; {@code material} if absent
+ * @param cyclesInStep whether axes whose cycles last equally long start them together, so that what they share (feeder and
+ *     transformers, IEC) is heated by the sum of what they draw at each moment; if not, as if absent, by the sum of what each draws
+ *     over its cycle, which holds however the cycles lie
  */
 public record Installation(
         Position mainsPanel,
@@ -43,7 +46,8 @@ public record Installation(
         @Count(max = 1024) @Nullable List<CableRoute> cableRoutes,
         @Count(max = 256) @Nullable List<Enclosure> enclosures,
         @Nullable Transformers transformers,
-        @Nullable ConductorMaterial feederMaterial) {
+        @Nullable ConductorMaterial feederMaterial,
+        @Nullable Boolean cyclesInStep) {
 
     /** Keeps the lists from being changed. */
     public Installation {
@@ -84,6 +88,7 @@ public record Installation(
                 terminationRating,
                 voltageDropLimit,
                 device,
+                null,
                 null,
                 null,
                 null,

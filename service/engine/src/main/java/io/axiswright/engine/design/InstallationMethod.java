@@ -9,5 +9,7 @@ public enum InstallationMethod {
     /** Cable on a surface. */
     C,
     /** Multicore cable in free air or on a tray. */
-    E
+    E,
+    /** Single-core cables in free air or on a tray, touching: two side by side, or three in trefoil; from 25 mm² up. */
+    F
 }

@@ -15,12 +15,17 @@ import org.jspecify.annotations.Nullable;
  *     (none is); TN if absent
  * @param resistiveVoltage resistive part of their short-circuit voltage, as a fraction of rated voltage: their load losses over
  *     their rated power, at most {@code transformerImpedance}; their voltage drop is not counted if absent
+ * @param noLoadLoss what they lose as long as they are switched on, as a fraction of rated power; if absent, as without
+ *     {@code resistiveVoltage}, their losses are counted neither as energy nor as heat
+ * @param place place of the network in whose enclosure they stand; in none if absent
  */
 public record Transformers(
         @Count(max = 1024) List<String> axes,
         @Nullable Boolean controlSupplies,
         @Nullable SystemEarthing earthing,
-        @Bounds(min = 0, max = 0.5) @Nullable Double resistiveVoltage) {
+        @Bounds(min = 0, max = 0.5) @Nullable Double resistiveVoltage,
+        @Bounds(min = 0, max = 0.5) @Nullable Double noLoadLoss,
+        @Nullable String place) {
 
     /** Keeps the list from being changed. */
     public Transformers {

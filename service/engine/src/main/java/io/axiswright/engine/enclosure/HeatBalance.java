@@ -8,6 +8,7 @@ import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Area;
 import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.TemperatureRise;
 import io.axiswright.engine.quantity.ThermalResistance;
@@ -39,6 +40,14 @@ public final class HeatBalance {
             EnclosureBalance balance = balance(request.site(), heat);
             balances.add(balance);
             derivations.add(derivation(request.site(), heat.enclosure(), balance));
+            if (!heat.unknown().isEmpty()) {
+                findings.add(FindingCode.ENCLOSURE_LOSS_UNKNOWN.at(
+                        String.join(", ", heat.unknown()) + " at " + balance.place(),
+                        heat.pointer(),
+                        CLAUSE,
+                        new Ratio(heat.unknown().size()),
+                        new Ratio(heat.unknown().size() + heat.sources().size())));
+            }
             if (!Limits.within(balance.insideTemperature().si(), balance.limit().si())) {
                 findings.add(FindingCode.ENCLOSURE_TOO_HOT.at(
                         balance.place(), heat.pointer(), CLAUSE, balance.insideTemperature(), balance.limit()));

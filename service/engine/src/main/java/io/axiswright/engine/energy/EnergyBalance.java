@@ -88,6 +88,7 @@ public final class EnergyBalance {
                                     s -> s.input().si() - s.loss().si());
                         case CONTROL_SUPPLIES ->
                             sum(request.controlSupplies(), s -> s.loss().si());
+                        case TRANSFORMERS -> request.transformers().si();
                         case CONDUCTORS ->
                             sum(request.conductors(), c -> c.loss().si());
                     });
@@ -162,7 +163,7 @@ public final class EnergyBalance {
         return new Derivation(
                 "the machine",
                 "E",
-                "(P_shaft + P_Cu + P_0 + P_load + P_R + P_fan + P_24V + P_24V,loss + sum(I²R)) · t",
+                "(P_shaft + P_Cu + P_0 + P_load + P_R + P_fan + P_24V + P_24V,loss + P_T + sum(I²R)) · t",
                 Derivation.inputs(
                         "P_shaft", of.apply(EnergyPurpose.SHAFT_WORK),
                         "P_Cu", of.apply(EnergyPurpose.MOTOR_COPPER),
@@ -172,6 +173,7 @@ public final class EnergyBalance {
                         "P_fan", of.apply(EnergyPurpose.VENTILATION),
                         "P_24V", of.apply(EnergyPurpose.CONTROL_POWER),
                         "P_24V,loss", of.apply(EnergyPurpose.CONTROL_SUPPLIES),
+                        "P_T", of.apply(EnergyPurpose.TRANSFORMERS),
                         "sum(I²R)", of.apply(EnergyPurpose.CONDUCTORS),
                         "t", request.operation().timePerYear()),
                 CLAUSE,

@@ -18,6 +18,8 @@ public enum EnergyPurpose {
     CONTROL_POWER,
     /** Heat in the control supplies. */
     CONTROL_SUPPLIES,
+    /** Heat in transformers, as far as their losses are stated. */
+    TRANSFORMERS,
     /** Heat in the conductors of feeder and branch circuits. */
     CONDUCTORS
 }

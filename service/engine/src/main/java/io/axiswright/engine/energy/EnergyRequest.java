@@ -1,6 +1,7 @@
 package io.axiswright.engine.energy;
 
 import io.axiswright.engine.design.Operation;
+import io.axiswright.engine.quantity.Power;
 import java.util.List;
 
 /**
@@ -10,6 +11,7 @@ import java.util.List;
  * @param axes its axes
  * @param buses its DC buses
  * @param controlSupplies its control supplies
+ * @param transformers what its transformers lose
  * @param conductors the conductors of its circuits
  * @param cables the cables its circuits could have; weighed only where the operation has a life
  */
@@ -18,5 +20,6 @@ public record EnergyRequest(
         List<AxisPower> axes,
         List<BusPower> buses,
         List<ControlSupplyPower> controlSupplies,
+        Power transformers,
         List<ConductorLoss> conductors,
         List<CableOptions> cables) {}

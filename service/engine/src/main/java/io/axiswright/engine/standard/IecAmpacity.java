@@ -6,6 +6,8 @@ import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -26,6 +28,8 @@ public final class IecAmpacity {
             new Case(ConductorMaterial.ALUMINIUM, 2), installation("iec-60364-5-52-ampacity-aluminium", 2),
             new Case(ConductorMaterial.ALUMINIUM, 3), installation("iec-60364-5-52-ampacity-aluminium", 3));
 
+    private static final Map<Case, Map<Insulation, SizeTable<Current>>> METHOD_F = methodF();
+
     private static final double AT_40 = IecCorrection.ambient(Insulation.PVC_70, Limits.ofCelsius(40))
             .orElseThrow()
             .value()
@@ -34,22 +38,30 @@ public final class IecAmpacity {
     private IecAmpacity() {}
 
     /**
-     * PVC on machines, three loaded conductors, ambient 40 °C: copper by IEC 60204-1 Table 6, 0.75 to 120 mm²; aluminium, of which
-     * that standard has no table, as the table is formed: from IEC 60364-5-52, corrected to 40 °C.
+     * PVC on machines, three loaded conductors, ambient 40 °C: copper by IEC 60204-1 Table 6, 0.75 to 120 mm²; what that standard has
+     * no table of, which is aluminium, method F and copper above 120 mm², as the table is formed: from IEC 60364-5-52, corrected to
+     * 40 °C.
      */
     public static Optional<Sourced<Current>> machine(
             ConductorMaterial material, ConductorSize size, InstallationMethod method) {
         return switch (material) {
-            case COPPER -> Optional.ofNullable(MACHINE.get(method)).flatMap(table -> table.at(size));
-            case ALUMINIUM ->
-                installation(material, size, method, Insulation.PVC_70, 3)
-                        .map(at30 ->
-                                new Sourced<>(new Current(AT_40 * at30.value().si()), at30.source()));
+            case COPPER ->
+                Optional.ofNullable(MACHINE.get(method))
+                        .flatMap(table -> table.at(size))
+                        .or(() -> formed(material, size, method));
+            case ALUMINIUM -> formed(material, size, method);
         };
     }
 
+    private static Optional<Sourced<Current>> formed(
+            ConductorMaterial material, ConductorSize size, InstallationMethod method) {
+        return installation(material, size, method, Insulation.PVC_70, 3)
+                .map(at30 -> new Sourced<>(new Current(AT_40 * at30.value().si()), at30.source()));
+    }
+
     /**
-     * IEC 60364-5-52 Tables B.52.2 to B.52.5, B.52.10 and B.52.12: ambient 30 °C; copper 1 to 120 mm², aluminium 10 to 120 mm².
+     * IEC 60364-5-52 Tables B.52.2 to B.52.5 and B.52.10 to B.52.13: ambient 30 °C; copper 1 to 300 mm², aluminium 10 to 120 mm²,
+     * method F from 25 mm² up.
      *
      * @param material what the conductor is made of
      * @param insulation PVC_70 or XLPE_90
@@ -61,10 +73,37 @@ public final class IecAmpacity {
             InstallationMethod method,
             Insulation insulation,
             int loadedConductors) {
-        var tables = Objects.requireNonNull(INSTALLATION.get(new Case(material, Math.clamp(loadedConductors, 2, 3))))
-                .get(insulation);
-        var table = tables == null ? null : tables.get(method);
+        var loaded = new Case(material, Math.clamp(loadedConductors, 2, 3));
+        SizeTable<Current> table;
+        if (method == InstallationMethod.F) {
+            table = Objects.requireNonNull(METHOD_F.get(loaded)).get(insulation);
+        } else {
+            var tables = Objects.requireNonNull(INSTALLATION.get(loaded)).get(insulation);
+            table = tables == null ? null : tables.get(method);
+        }
         return table == null ? Optional.empty() : table.at(size);
+    }
+
+    private static Map<Case, Map<Insulation, SizeTable<Current>>> methodF() {
+        List<TableRow> rows = TableFile.rows("iec-60364-5-52-method-f");
+        var tables = new HashMap<Case, Map<Insulation, SizeTable<Current>>>();
+        for (ConductorMaterial material : ConductorMaterial.values()) {
+            for (int loaded : List.of(2, 3)) {
+                var ofCase = new EnumMap<Insulation, SizeTable<Current>>(Insulation.class);
+                for (Insulation insulation : List.of(Insulation.PVC_70, Insulation.XLPE_90)) {
+                    ofCase.put(
+                            insulation,
+                            SizeTable.of(
+                                    rows,
+                                    r -> r.word("material", ConductorMaterial.class) == material
+                                            && r.word("insulation", Insulation.class) == insulation
+                                            && r.number("loaded_conductors") == loaded,
+                                    r -> Optional.of(new Current(r.number("ampacity")))));
+                }
+                tables.put(new Case(material, loaded), ofCase);
+            }
+        }
+        return tables;
     }
 
     private static Map<Insulation, Map<InstallationMethod, SizeTable<Current>>> installation(String file, int loaded) {
@@ -84,7 +123,7 @@ public final class IecAmpacity {
     private static Map<InstallationMethod, SizeTable<Current>> byMethod(
             List<TableRow> rows, Predicate<TableRow> which) {
         var tables = new EnumMap<InstallationMethod, SizeTable<Current>>(InstallationMethod.class);
-        for (InstallationMethod method : InstallationMethod.values()) {
+        for (InstallationMethod method : EnumSet.complementOf(EnumSet.of(InstallationMethod.F))) {
             String column = method.name().toLowerCase(Locale.ROOT);
             tables.put(method, SizeTable.of(rows, which, r -> Optional.of(new Current(r.number(column)))));
         }

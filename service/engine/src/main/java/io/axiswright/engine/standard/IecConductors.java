@@ -24,7 +24,7 @@ public final class IecConductors {
 
     private IecConductors() {}
 
-    /** The sizes of IEC 60228 to 120 mm², thinnest first: copper from 0.5 mm², aluminium from 10 mm². */
+    /** The sizes of IEC 60228, thinnest first: copper from 0.5 to 300 mm², aluminium from 10 to 120 mm². */
     public static List<ConductorSize> sizes(ConductorMaterial material) {
         return switch (material) {
             case COPPER -> CLASS_2.sizes();

@@ -46,10 +46,10 @@ public final class SmallestSizes {
         return smallest(NFPA_79, use, "");
     }
 
-    /** IEC 60204-1 Table 5, copper; method B1 means single cores, the others cables of three or more cores. */
+    /** IEC 60204-1 Table 5, copper; methods B1 and F mean single cores, the others cables of three or more cores. */
     public static Sourced<ConductorSize> iec(CircuitUse use, InstallationMethod method, ConductorClass construction) {
         String cores = switch (method) {
-            case B1 -> construction == ConductorClass.CLASS_5 ? "SINGLE" : "SINGLE_STRANDED";
+            case B1, F -> construction == ConductorClass.CLASS_5 ? "SINGLE" : "SINGLE_STRANDED";
             case B2, C, E -> "MULTICORE";
         };
         return smallest(IEC, use, cores);

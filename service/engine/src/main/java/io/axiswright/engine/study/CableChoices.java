@@ -42,7 +42,8 @@ final class CableChoices {
     private CableOptions of(PowerCable cable) {
         BulkCable selected = run.stock().get(BulkCable.class, cable.item());
         List<CableOption> options = new ArrayList<>();
-        for (BulkCable one : choice.alternatives(Objects.requireNonNull(conductors.get(cable.circuit())), selected)) {
+        for (BulkCable one : choice.alternatives(
+                Objects.requireNonNull(conductors.get(cable.circuit())), selected, cable.moving())) {
             heat.watts(cable, one)
                     .ifPresent(watts -> options.add(new CableOption(
                             one.id(), one.size(), Objects.requireNonNull(one.price()), new Power(watts))));

@@ -50,9 +50,7 @@ final class CableHeat {
     private double squares(PowerCable cable, Piece piece) {
         BranchCircuit branch = circuits.get(cable.circuit());
         if (branch == null) {
-            var lines = currents.feeder();
-            double sum = lines.stream().mapToDouble(i -> i * i).sum();
-            return lines.size() == 1 ? 2 * sum : sum;
+            return currents.feederSquares();
         }
         double current = currents.of(piece.load());
         return Math.max(2, branch.lines().size()) * current * current;

@@ -11,7 +11,6 @@ import io.axiswright.engine.standard.ContainmentFill;
 import io.axiswright.engine.study.CircuitConductoring.PowerCable;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.supply.Connection;
-import io.axiswright.engine.supply.Feeder;
 import io.axiswright.engine.supply.LoadUse;
 import io.axiswright.engine.supply.SupplyLoad;
 import io.axiswright.engine.supply.SupplyRequest;
@@ -49,7 +48,7 @@ final class CableRouting {
         for (CableRoute route : routes) {
             List<Run> along = new ArrayList<>();
             if (route.feeder()) {
-                along.add(new Run("feeder", "feeder", loadedConductors(supply.feeder())));
+                along.add(new Run("feeder", "feeder", FeederNeutral.loadedConductors(supply.feeder())));
             }
             for (BranchCircuit circuit : supply.circuits()) {
                 int loaded = circuit.connection() == Connection.THREE_PHASE ? 3 : 2;
@@ -59,10 +58,6 @@ final class CableRouting {
             }
             runs.put(route.id(), along);
         }
-    }
-
-    private static int loadedConductors(Feeder feeder) {
-        return feeder.lines().size() == 3 ? 3 : 2;
     }
 
     /** What stands at the panel itself has no cable. */
@@ -105,6 +100,14 @@ final class CableRouting {
                         && trunking.metal()
                         && all <= FREE_IN_METAL_TRUNKING;
         return free ? own.loadedConductors() : all;
+    }
+
+    /** Whether a cable of a circuit is flexed along one of its routes. */
+    boolean moving(String circuit) {
+        return routes.stream()
+                .filter(CableRoute::moving)
+                .flatMap(route -> runs.getOrDefault(route.id(), List.of()).stream())
+                .anyMatch(run -> run.circuit().equals(circuit));
     }
 
     private Stream<List<Run>> routesOf(String circuit) {

@@ -36,7 +36,9 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
             return new CircuitConductoring(new ConductorResult(List.of(), List.of(), List.of(), List.of()), List.of());
         }
         Needed.insulation(request.codeBasis(), request.design());
-        var parts = new CircuitParts(request, stock, new CableRouting(request, asked, supply));
+        var routing = new CableRouting(request, asked, supply);
+        var ends = new TerminalEnds(stock, asked);
+        var parts = new CircuitParts(request, stock, routing, ends);
         Circuit feeder = parts.feeder(supply.feeder());
         double used = dropShare(size(request, List.of(feeder)).circuits().getFirst());
         var circuits = new ArrayList<>(List.of(feeder));
@@ -53,7 +55,7 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
             }
         }
         // all in one request, so that what holds for the whole is said once
-        return buy(request, asked, supply, inStudy(size(request, circuits), places(asked, supply)));
+        return buy(request, asked, supply, routing, ends, inStudy(size(request, circuits), places(asked, supply)));
     }
 
     private static ConductorResult size(StudyRequest request, List<Circuit> circuits) {
@@ -87,7 +89,12 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
     }
 
     private static CircuitConductoring buy(
-            StudyRequest request, SupplyRequest asked, SupplyResult supply, ConductorResult sized) {
+            StudyRequest request,
+            SupplyRequest asked,
+            SupplyResult supply,
+            CableRouting routing,
+            TerminalEnds ends,
+            ConductorResult sized) {
         Map<String, BranchCircuit> circuits =
                 supply.circuits().stream().collect(Collectors.toMap(BranchCircuit::id, Function.identity()));
         Map<String, Piece> runs = asked.loads().stream()
@@ -95,6 +102,7 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
                         l -> l.id(), l -> new Piece(l.id(), l.routeLength().si(), l.pointer())));
         var choice = new PowerCableChoice(request);
         List<PowerCable> cables = new ArrayList<>();
+        List<Finding> misfits = new ArrayList<>();
         for (CircuitConductors conductors : sized.circuits()) {
             BranchCircuit branch = circuits.get(conductors.id());
             boolean feeder = conductors.id().equals(Feeder.ID);
@@ -106,16 +114,27 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
                     ? pieces(Stream.of(
                             new Piece("feeder", supply.feeder().length().si(), Feeder.POINTER)))
                     : pieces(branch.loads().stream().map(runs::get).filter(Objects::nonNull));
-            PowerCable cable = pieces.isEmpty() ? null : choice.cable(conductors, cores, pieces);
+            PowerCable cable =
+                    pieces.isEmpty() ? null : choice.cable(conductors, cores, pieces, routing.moving(conductors.id()));
             if (cable != null) {
                 cables.add(cable);
             }
+            misfits.addAll(
+                    branch == null
+                            ? ends.findings(conductors, cable, supply.feeder().device(), List.of(), Feeder.POINTER)
+                            : ends.findings(conductors, cable, branch.device(), branch.loads(), pointer(branch, runs)));
         }
         List<Finding> findings = new ArrayList<>(sized.findings());
+        findings.addAll(misfits);
         findings.addAll(choice.findings());
         return new CircuitConductoring(
                 new ConductorResult(sized.circuits(), sized.sources(), findings, sized.derivations()),
                 List.copyOf(cables));
+    }
+
+    private static String pointer(BranchCircuit branch, Map<String, Piece> runs) {
+        Piece first = runs.get(branch.loads().getFirst());
+        return first == null ? Feeder.POINTER : first.pointer();
     }
 
     /** What stands at the panel itself needs no cable. */
@@ -129,8 +148,9 @@ record CircuitConductoring(ConductorResult result, List<PowerCable> cables) {
      * @param circuit id of the circuit
      * @param item catalogue id of the cable
      * @param pieces what it is cut into: every load is run from the panel by itself
+     * @param moving whether it is flexed in service
      */
-    record PowerCable(String circuit, String item, List<Piece> pieces) {
+    record PowerCable(String circuit, String item, List<Piece> pieces, boolean moving) {
 
         /** Metres of all pieces. */
         double length() {

@@ -16,6 +16,7 @@ import io.axiswright.engine.supply.Connection;
 import io.axiswright.engine.supply.Feeder;
 import io.axiswright.engine.supply.LoadUse;
 import io.axiswright.engine.supply.TransformerNeed;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** The circuits of the AC supply as the conductor discipline sees them. */
@@ -31,12 +32,14 @@ final class CircuitParts {
     private final Stock stock;
     private final Installation installation;
     private final CableRouting routing;
+    private final TerminalEnds ends;
 
-    CircuitParts(StudyRequest request, Stock stock, CableRouting routing) {
+    CircuitParts(StudyRequest request, Stock stock, CableRouting routing, TerminalEnds ends) {
         this.request = request;
         this.stock = stock;
         this.installation = Needed.installation(request.design());
         this.routing = routing;
+        this.ends = ends;
     }
 
     /**
@@ -58,7 +61,9 @@ final class CircuitParts {
                 installation.voltageDropLimit(),
                 feeder.device(),
                 feeder.deviceRating(),
-                transformer.faultCurrent());
+                transformer.faultCurrent(),
+                null,
+                List.of());
     }
 
     Circuit feeder(Feeder feeder) {
@@ -75,7 +80,9 @@ final class CircuitParts {
                 installation.voltageDropLimit() * FEEDER_SHARE,
                 feeder.device(),
                 feeder.deviceRating(),
-                faultCurrent());
+                faultCurrent(),
+                FeederNeutral.thirdHarmonic(request.codeBasis(), feeder),
+                List.of());
     }
 
     /**
@@ -97,7 +104,9 @@ final class CircuitParts {
                 Math.max(installation.voltageDropLimit() - used, 1e-6),
                 circuit.device(),
                 circuit.deviceRating(),
-                transformer == null ? faultCurrent() : transformer.faultCurrent());
+                transformer == null ? faultCurrent() : transformer.faultCurrent(),
+                null,
+                circuit.loads());
     }
 
     private static LoadKind kind(LoadUse use) {
@@ -120,7 +129,9 @@ final class CircuitParts {
             double dropLimit,
             @Nullable String device,
             @Nullable Current deviceRating,
-            Current fault) {
+            Current fault,
+            @Nullable Double thirdHarmonic,
+            List<String> fed) {
         Time clearing = clearingTime(device, fault);
         return new Circuit(
                 id,
@@ -147,11 +158,11 @@ final class CircuitParts {
                 largestLoad,
                 null,
                 leakage,
+                thirdHarmonic,
                 null,
-                null,
-                null,
+                ends.smallest(device, fed),
                 routing.conductorsTogether(id),
-                null,
+                routing.moving(id),
                 marked(device));
     }
 

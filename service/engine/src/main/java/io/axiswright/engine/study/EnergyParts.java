@@ -6,8 +6,10 @@ import io.axiswright.engine.energy.ConductorLoss;
 import io.axiswright.engine.energy.ControlSupplyPower;
 import io.axiswright.engine.energy.EnergyRequest;
 import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.supply.TransformerNeed;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** What takes energy or turns it into heat. */
 final class EnergyParts {
@@ -24,6 +26,11 @@ final class EnergyParts {
                 run.controlPower().supplies().stream()
                         .map(supply -> new ControlSupplyPower(supply.id(), supply.inputPower(), supply.heat()))
                         .toList(),
+                new Power(run.supply().transformers().stream()
+                        .map(TransformerNeed::loss)
+                        .filter(Objects::nonNull)
+                        .mapToDouble(Power::si)
+                        .sum()),
                 conductors(run, heat),
                 operation.life() == null ? List.of() : new CableChoices(run, heat).all());
     }

@@ -22,6 +22,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BinaryOperator;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -45,17 +46,22 @@ final class PowerCableChoice {
         this.installation = Needed.installation(request.design());
     }
 
-    /** The cable of a circuit; none, and a finding, if the catalogue has none that serves. */
+    /**
+     * The cable of a circuit; none, and a finding, if the catalogue has none that serves. Where it is flexed one that may be; where
+     * there is none so thick, another: that its route bends it is told of the route.
+     */
     @Nullable
-    PowerCable cable(CircuitConductors conductors, int cores, List<Piece> pieces) {
+    PowerCable cable(CircuitConductors conductors, int cores, List<Piece> pieces, boolean moving) {
         ConductorSize size = conductors.conductor();
         if (size == null) {
             return null;
         }
         var material = conductors.id().equals(Feeder.ID) ? installation.ofFeeder() : installation.material();
         ConductorSize protective = conductors.protectiveConductor();
-        BulkCable cable = cheapest(material, cores, largest(size, protective))
-                .or(() -> cheapest(material, cores, size))
+        BulkCable cable = (moving
+                        ? best(material, cores, size, protective, BulkCable::flexible)
+                        : Optional.<BulkCable>empty())
+                .or(() -> best(material, cores, size, protective, _ -> true))
                 .orElse(null);
         if (cable == null) {
             double end = fitting(material, cores)
@@ -76,7 +82,7 @@ final class PowerCableChoice {
                     cable.size().area(),
                     protective.area()));
         }
-        return new PowerCable(conductors.id(), cable.id(), pieces);
+        return new PowerCable(conductors.id(), cable.id(), pieces, moving);
     }
 
     private static ConductorSize largest(ConductorSize size, @Nullable ConductorSize protective) {
@@ -87,20 +93,32 @@ final class PowerCableChoice {
      * The cables with a price that would serve as well as the one selected, the cheapest of each size, thinnest first: none is
      * thinner than the code asks for.
      */
-    List<BulkCable> alternatives(CircuitConductors conductors, BulkCable selected) {
+    List<BulkCable> alternatives(CircuitConductors conductors, BulkCable selected, boolean moving) {
         ConductorSize size = Objects.requireNonNull(conductors.conductor());
         ConductorSize largest = largest(size, conductors.protectiveConductor());
         ConductorSize least = selected.size().compareTo(largest) < 0 ? size : largest;
         var ofSize = new TreeMap<ConductorSize, BulkCable>();
         fitting(selected.metal(), selected.cores())
                 .filter(c -> c.price() != null && c.size().compareTo(least) >= 0)
+                .filter(c -> !moving || c.flexible() || !selected.flexible())
                 .forEach(c -> ofSize.merge(c.size(), c, BinaryOperator.minBy(Cheapest.FIRST)));
         return List.copyOf(ofSize.values());
     }
 
     /** All cores of a cable are of one size, so its protective core is as thick as its lines. */
-    private Optional<BulkCable> cheapest(ConductorMaterial material, int cores, ConductorSize least) {
+    private Optional<BulkCable> best(
+            ConductorMaterial material,
+            int cores,
+            ConductorSize size,
+            @Nullable ConductorSize protective,
+            Predicate<BulkCable> may) {
+        return cheapest(material, cores, largest(size, protective), may).or(() -> cheapest(material, cores, size, may));
+    }
+
+    private Optional<BulkCable> cheapest(
+            ConductorMaterial material, int cores, ConductorSize least, Predicate<BulkCable> may) {
         return fitting(material, cores)
+                .filter(may)
                 .filter(c -> c.size().compareTo(least) >= 0)
                 .min(Cheapest.FIRST);
     }

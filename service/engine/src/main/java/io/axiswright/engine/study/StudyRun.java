@@ -159,8 +159,7 @@ final class StudyRun {
     }
 
     private EnclosureResult balanceHeat() {
-        return new HeatBalance()
-                .balance(EnclosureParts.request(request, stock, duty(), this::topology, this::controlPower));
+        return new HeatBalance().balance(EnclosureParts.request(this));
     }
 
     private EnergyResult balanceEnergy() {

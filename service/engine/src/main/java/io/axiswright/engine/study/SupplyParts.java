@@ -89,7 +89,10 @@ final class SupplyParts {
                     route(axis.position()),
                     "/design/axes/" + index,
                     axis.stopZone(),
-                    axis.busGroup()));
+                    axis.busGroup(),
+                    unit.inputInrush(),
+                    unit.inputTerminals(),
+                    Boolean.TRUE.equals(installation.cyclesInStep()) ? InputCourse.of(duty, unit) : null));
         }
         VentilationKit kit = stock.find(VentilationKit.class, duty.ventilationKit());
         if (kit != null) {
@@ -150,7 +153,9 @@ final class SupplyParts {
                     "/design/controlPower",
                     null,
                     null,
-                    item.inputInrush()));
+                    item.inputInrush(),
+                    null,
+                    null));
         }
     }
 

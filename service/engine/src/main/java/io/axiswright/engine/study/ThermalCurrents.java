@@ -2,12 +2,12 @@ package io.axiswright.engine.study;
 
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.supply.BusFeed;
+import io.axiswright.engine.supply.Connection;
 import io.axiswright.engine.supply.SupplyLoad;
 import io.axiswright.engine.supply.SupplyRequest;
 import io.axiswright.engine.supply.SupplyResult;
 import io.axiswright.engine.supply.TransformerNeed;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
@@ -47,19 +47,30 @@ final class ThermalCurrents {
     }
 
     /**
-     * Those of the lines of the mains' feeder, A: the loads on each added up, which is never too little. The neutral is left
-     * out: what flows in it flows in the lines already. So is what starts behind a transformer: its primary stands for it.
+     * The squared currents of all conductors of the mains' feeder added up, A²: on each line the loads added up, which is never too
+     * little; beside three lines what {@link io.axiswright.engine.supply.Feeder#neutralCurrent the neutral can carry}. What starts
+     * behind a transformer is left out: its primary stands for it.
      */
-    List<Double> feeder() {
+    double feederSquares() {
         Map<String, Double> lines = new HashMap<>();
+        Map<String, Double> toNeutral = new HashMap<>();
         for (BranchCircuit circuit : supply.circuits()) {
             if (circuit.transformer() == null) {
                 double sum = circuit.loads().stream().mapToDouble(this::of).sum();
                 circuit.lines().forEach(line -> lines.merge(line, sum, Double::sum));
+                if (circuit.connection() == Connection.LINE_TO_NEUTRAL) {
+                    toNeutral.merge(circuit.lines().getFirst(), sum, Double::sum);
+                }
             }
         }
-        return supply.feeder().lines().stream()
-                .map(line -> lines.getOrDefault(line, 0.0))
-                .toList();
+        return switch (supply.feeder().lines().size()) {
+            case 1 -> 2 * squares(lines);
+            case 2 -> squares(lines);
+            default -> squares(lines) + squares(toNeutral);
+        };
+    }
+
+    private static double squares(Map<String, Double> currents) {
+        return currents.values().stream().mapToDouble(i -> i * i).sum();
     }
 }

@@ -10,7 +10,8 @@ import java.util.stream.Stream;
 /**
  * Puts loads together on branch circuits: the largest first, each on the first circuit of its kind that may take it, else
  * on one of its own. A circuit may take a load if no load on it sees more company than it allows, and a protective device
- * exists that carries them all and that all allow.
+ * exists that carries them all and that all allow; where devices hold when circuit and load are switched on apart, one must hold
+ * when they are switched on together.
  *
  * @param currents the code's design currents
  * @param stock the protective devices
@@ -38,7 +39,7 @@ record CircuitGrouping(DesignCurrents currents, DeviceStock stock, MainsLines ma
                         group.use(),
                         group.zone(),
                         Stream.concat(group.loads().stream(), Stream.of(load)).toList());
-                if (mayBe(joined)) {
+                if (mayBe(joined) && holdsLike(joined, group, alone)) {
                     groups.set(k, joined);
                     return;
                 }
@@ -49,6 +50,12 @@ record CircuitGrouping(DesignCurrents currents, DeviceStock stock, MainsLines ma
 
     private boolean mayBe(LoadGroup group) {
         return group.loads().size() <= group.unitLimit() && stock.couldServe(ask(group));
+    }
+
+    private boolean holdsLike(LoadGroup joined, LoadGroup group, LoadGroup alone) {
+        return SupplyLoad.inrush(alone.loads()) == 0
+                || stock.holds(ask(joined))
+                || !(stock.holds(ask(group)) && stock.holds(ask(alone)));
     }
 
     /** What a circuit asks of its protective device. */

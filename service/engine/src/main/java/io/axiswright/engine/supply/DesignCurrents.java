@@ -42,10 +42,11 @@ record DesignCurrents(CodeBasis basis) {
 
     /**
      * The cycle-thermal currents added up. The rms of a sum is never more than the sum of the rms values, so however the
-     * cycles of the loads lie to each other, this holds; it is reached where all draw in proportion at the same time.
+     * cycles of the loads lie to each other, this holds; it is reached where all draw in proportion at the same time. Less where
+     * courses that keep step are known.
      */
     static double thermal(List<SupplyLoad> loads) {
-        return loads.stream().mapToDouble(l -> l.thermalCurrent().si()).sum();
+        return SharedTimeline.thermal(loads);
     }
 
     static double sum(List<SupplyLoad> loads) {

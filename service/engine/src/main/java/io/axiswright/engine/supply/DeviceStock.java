@@ -60,13 +60,20 @@ final class DeviceStock {
      * where any does.
      */
     Optional<ProtectiveDevice> pick(Ask ask) {
-        Optional<ProtectiveDevice> bearing = ask.inrush() == 0
-                ? Optional.empty()
-                : fitting(ask)
-                        .filter(this::clearsFault)
-                        .filter(device -> bears(device, ask.inrush()))
-                        .findFirst();
+        Optional<ProtectiveDevice> bearing = ask.inrush() == 0 ? Optional.empty() : bearing(ask);
         return bearing.or(() -> fitting(ask).filter(this::clearsFault).findFirst());
+    }
+
+    /** Whether a device serves that bears the inrush. */
+    boolean holds(Ask ask) {
+        return bearing(ask).isPresent();
+    }
+
+    private Optional<ProtectiveDevice> bearing(Ask ask) {
+        return fitting(ask)
+                .filter(this::clearsFault)
+                .filter(device -> bears(device, ask.inrush()))
+                .findFirst();
     }
 
     /** The device with the highest interrupting rating among those that would serve but for the fault current. */

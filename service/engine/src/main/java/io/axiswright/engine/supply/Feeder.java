@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param device item id of its protective device; absent if the catalogue has none that serves
  * @param deviceRating rating of that device, or the standard rating it would need; absent if there is neither
  * @param poles poles of the device
+ * @param neutralCurrent most its neutral can carry beside three lines; absent without a neutral, and on fewer lines, where it
+ *     carries no more than they do
  * @param leakageCurrent sum of all protective-conductor currents
  * @param length its length
  * @param inrush what its device meets when its loads are switched on; absent if none of them states it
@@ -39,6 +41,7 @@ public record Feeder(
         @Nullable String device,
         @Nullable Current deviceRating,
         @Bounds(min = 1, max = 4) int poles,
+        @Nullable Current neutralCurrent,
         Current leakageCurrent,
         Length length,
         @Nullable Inrush inrush) {

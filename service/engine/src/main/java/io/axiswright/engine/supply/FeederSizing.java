@@ -4,7 +4,6 @@ import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -47,7 +46,11 @@ record FeederSizing(
         var choice = on.isEmpty() ? DeviceChoice.Choice.NONE : devices.choose(place.subject(), place.pointer(), ask);
         boolean neutral = mains.lines().size() == 1
                 || circuits.stream().anyMatch(c -> c.connection() == Connection.LINE_TO_NEUTRAL);
+        var neutralLoad = neutral ? NeutralLoad.of(place.id(), mains, currents, groups, circuits) : null;
         derivations.add(designDerivation(on, design));
+        if (neutralLoad != null) {
+            derivations.add(neutralLoad.derivation());
+        }
         selectivity.derivation().ifPresent(derivations::add);
         Optional.ofNullable(choice.inrush())
                 .flatMap(inrush -> inrush.derivation(place.id(), choice.rating()))
@@ -64,6 +67,7 @@ record FeederSizing(
                 choice.device(),
                 choice.rating(),
                 ask.poles(),
+                neutralLoad == null ? null : neutralLoad.current(),
                 new Current(groups.stream().mapToDouble(LoadGroup::leakage).sum()),
                 place.length(),
                 choice.inrush());
@@ -78,11 +82,14 @@ record FeederSizing(
     }
 
     private int heaviestLine(List<LoadGroup> groups, List<BranchCircuit> circuits) {
-        return IntStream.range(0, mains.lines().size())
-                .boxed()
-                .max(Comparator.<Integer>comparingDouble(l -> currents.feeder(onLine(l, groups, circuits)))
-                        .thenComparing(Comparator.reverseOrder()))
-                .orElseThrow();
+        double[] design = IntStream.range(0, mains.lines().size())
+                .mapToDouble(line -> currents.feeder(onLine(line, groups, circuits)))
+                .toArray();
+        int heaviest = 0;
+        for (int line = 1; line < design.length; line++) {
+            heaviest = design[line] > design[heaviest] ? line : heaviest;
+        }
+        return heaviest;
     }
 
     private List<SupplyLoad> onLine(int line, List<LoadGroup> groups, List<BranchCircuit> circuits) {
@@ -135,11 +142,11 @@ record FeederSizing(
                 new Derivation(
                         place.id(),
                         "I_d",
-                        "max(k I_max, sum(I_thermal))",
+                        "max(k I_max, I_thermal)",
                         Derivation.inputs(
                                 "k", new Ratio(rule.value()),
                                 "I_max", new Current(DesignCurrents.largest(on)),
-                                "sum(I_thermal)", new Current(thermal)),
+                                "I_thermal", new Current(thermal)),
                         rule.clause(),
                         new Current(design));
         };

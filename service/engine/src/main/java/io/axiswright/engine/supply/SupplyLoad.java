@@ -1,5 +1,6 @@
 package io.axiswright.engine.supply;
 
+import io.axiswright.engine.catalogue.TerminalRange;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Current;
@@ -27,6 +28,8 @@ import org.jspecify.annotations.Nullable;
  * @param zone circuits never mix loads of different zones; absent: the zone of all loads without one
  * @param busGroup name of the DC bus it shares: its rectifier feeds that bus, or that bus feeds it; absent: a bus of its own
  * @param inrushPeak peak of its input current when it is switched on; not known, and not counted, if absent
+ * @param terminals sizes of conductors its terminals take; any if absent
+ * @param course what it draws over its cycle, in step with all others whose cycle lasts as long; absent where that is not known
  */
 public record SupplyLoad(
         String id,
@@ -43,9 +46,11 @@ public record SupplyLoad(
         String pointer,
         @Nullable String zone,
         @Nullable String busGroup,
-        @Bounds(above = 0) @Nullable Current inrushPeak) {
+        @Bounds(above = 0) @Nullable Current inrushPeak,
+        @Nullable TerminalRange terminals,
+        @Nullable CurrentCourse course) {
 
-    /** A load whose inrush is not known. */
+    /** A load of which inrush, terminals and course are not known. */
     public SupplyLoad(
             String id,
             LoadUse use,
@@ -76,6 +81,8 @@ public record SupplyLoad(
                 pointer,
                 zone,
                 busGroup,
+                null,
+                null,
                 null);
     }
 
@@ -106,7 +113,9 @@ public record SupplyLoad(
                 pointer,
                 zone,
                 busGroup,
-                inrushPeak);
+                inrushPeak,
+                terminals,
+                course);
     }
 
     /** Sum of the inrush peaks in A, as if all were switched on at one moment; what is not known counts nothing. */

@@ -164,7 +164,9 @@ final class TransformerFeeding {
                 secondary.pointer(),
                 null,
                 null,
-                new Current(Math.sqrt(2) * rating.inrushCurrent().si()));
+                new Current(Math.sqrt(2) * rating.inrushCurrent().si()),
+                null,
+                null);
     }
 
     private void noneServes(TransformerNeed need, Secondary secondary) {

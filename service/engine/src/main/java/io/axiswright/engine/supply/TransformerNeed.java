@@ -5,6 +5,7 @@ import io.axiswright.engine.design.SupplySystem;
 import io.axiswright.engine.design.SystemEarthing;
 import io.axiswright.engine.quantity.ApparentPower;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  *     its impedance passes on of mains without any, whichever is less. Devices behind it are chosen by it
  * @param regulation how far its secondary voltage falls at the design load, as a fraction of rated voltage; absent where not all
  *     is stated of its short-circuit voltage
+ * @param loss what it loses on the mean over the cycles of its loads: at no load and by the current that heats; absent where not
+ *     all is stated of its losses
  * @param primaryCircuit id of the circuit that feeds it; absent if no standard rating serves
  * @param feeder conductors and device between its secondary terminals and the circuits behind it; absent if no standard rating
  *     serves
@@ -46,6 +49,7 @@ public record TransformerNeed(
         @Nullable TransformerRating rating,
         Current faultCurrent,
         @Nullable Double regulation,
+        @Nullable Power loss,
         @Nullable String primaryCircuit,
         @Nullable Feeder feeder,
         List<String> loads) {
@@ -81,6 +85,7 @@ public record TransformerNeed(
                 rating,
                 faultCurrent,
                 regulation,
+                loss,
                 primary,
                 behind,
                 loads);

@@ -6,6 +6,7 @@ import io.axiswright.engine.design.Transformers;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.ApparentPower;
 import io.axiswright.engine.quantity.Current;
+import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.DeviceRatings;
@@ -25,6 +26,9 @@ import org.jspecify.annotations.Nullable;
 final class TransformerNeeds {
 
     static final String REGULATION = "IEC 60076-8:1997 clause 7 (from memory), at power factor 1";
+
+    private static final String LOSSES =
+            "IEC 60076-1:2011 3.6 (load loss goes with the square of the current; from memory)";
 
     private static final String FAULT =
             "derived: equivalent voltage source with K_T of IEC 60909-0:2016 (from memory); none in North American practice";
@@ -84,6 +88,8 @@ final class TransformerNeeds {
                 rating.map(chosen ->
                                 regulation(subject, power.si() / chosen.power().si()))
                         .orElse(null),
+                rating.map(chosen -> loss(subject, chosen, DesignCurrents.thermal(loads)))
+                        .orElse(null),
                 null,
                 null,
                 loads.stream().map(SupplyLoad::id).toList());
@@ -139,6 +145,31 @@ final class TransformerNeeds {
                 REGULATION,
                 new Ratio(fall)));
         return fall;
+    }
+
+    /** P_0 + P_k (I / I_2)², I being what its loads draw over their cycles; null where it is not known. */
+    private @Nullable Power loss(String subject, TransformerRating chosen, double thermal) {
+        Transformers stated = request.installation().transformers();
+        Double atNoLoad = stated == null ? null : stated.noLoadLoss();
+        Double resistive = stated == null ? null : stated.resistiveVoltage();
+        if (atNoLoad == null || resistive == null) {
+            return null;
+        }
+        double rated = chosen.power().si();
+        double share = thermal / chosen.secondaryCurrent().si();
+        var loss = new Power(rated * (atNoLoad + resistive * share * share));
+        derivations.add(new Derivation(
+                subject,
+                "P_loss",
+                "P_0 + P_k (I_thermal / I_2)^2",
+                Derivation.inputs(
+                        "P_0", new Power(rated * atNoLoad),
+                        "P_k", new Power(rated * resistive),
+                        "I_thermal", new Current(thermal),
+                        "I_2", chosen.secondaryCurrent()),
+                LOSSES,
+                loss));
+        return loss;
     }
 
     private Optional<TransformerRating> rating(Secondary secondary, ApparentPower power, Current design) {

@@ -108,6 +108,7 @@ class ProtectiveDeviceTest {
                 letThrough == null ? null : new JouleIntegral(letThrough),
                 null,
                 null,
+                null,
                 null);
     }
 }

@@ -3,6 +3,7 @@ package io.axiswright.engine.conductor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.catalogue.TerminalRange;
 import io.axiswright.engine.conductor.checker.Checker;
 import io.axiswright.engine.conductor.checker.IecChecker;
 import io.axiswright.engine.conductor.checker.Line;

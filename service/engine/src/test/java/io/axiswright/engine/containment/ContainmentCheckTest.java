@@ -184,6 +184,21 @@ class ContainmentCheckTest {
                 .satisfies(f -> assertThat(f.subject()).startsWith("load-1"));
     }
 
+    /** Made to lie still, in a drag chain. */
+    @Test
+    void aMovingRouteAsksForFlexibleCables() {
+        List<RoutedCable> cables = List.of(cable(0, 5, true), cable(1, 5, false));
+        assertThat(check(CodeBasis.IEC_60204_1, route(null, null, null, true, List.of(), null), cables)
+                        .findings())
+                .singleElement()
+                .satisfies(f -> assertThat(f.code()).isEqualTo(FindingCode.CONTAINMENT_CABLE_STIFF))
+                .satisfies(f -> assertThat(f.pointer()).isEqualTo("/r/0/moving"))
+                .satisfies(f -> assertThat(f.subject()).contains("load-1").doesNotContain("load-0"));
+        assertThat(check(CodeBasis.IEC_60204_1, route(null, null, null, false, List.of(), null), cables)
+                        .findings())
+                .isEmpty();
+    }
+
     @Test
     void glandsHoldWhatIsWithinTheirRange() {
         List<RoutedCable> cables =

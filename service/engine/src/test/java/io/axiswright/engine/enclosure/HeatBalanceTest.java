@@ -58,11 +58,44 @@ class HeatBalanceTest {
                 .balance(new EnclosureRequest(
                         site,
                         List.of(new EnclosedHeat(
-                                "/e/0", enclosure, List.of(new HeatSource("other", new Power(watts)))))));
+                                "/e/0", enclosure, List.of(new HeatSource("other", new Power(watts))), List.of()))));
     }
 
     private static double rise(EnclosureResult result, double outside) {
         return result.enclosures().getFirst().insideTemperature().si() - ICE_POINT - outside;
+    }
+
+    /**
+     * industrialmonitordirect.com, forced air cooling: 800 W at 1005 J/(kg·K) and 3 K are printed 0.265 kg/s. The same site's
+     * enclosure airflow page prints 30.86 CFM for 500 W and 15 K by W/(1.08·ΔT), which is for BTU/h and °F: right is 500 · 3.412 / (1.08 · 27)
+     * = 58.5 CFM. Air at sea level and 20 °C: 101325/(287.05 · 293.15) = 1.2041 kg/m³; 1 CFM = 4.7195e-4 m³/s.
+     */
+    @Test
+    void publishedAirFlows() {
+        assertThat(flowThrough(800, 3) * 1.2041).isCloseTo(0.265, within(0.0005));
+        assertThat(flowThrough(500, 15) / 4.7195e-4).isCloseTo(58.5, within(0.2));
+    }
+
+    /** Flow of air at 20 °C that keeps what is inside so many kelvin warmer, walls aside, m³/s. */
+    private static double flowThrough(double watts, double kelvin) {
+        var walls = new Enclosure(
+                "panel",
+                new Length(1),
+                new Length(1),
+                new Length(1),
+                false,
+                null,
+                false,
+                1e-9,
+                List.of(),
+                null,
+                null,
+                null);
+        var flow = balance(walls, watts, 20, 20 + kelvin, 0)
+                .enclosures()
+                .getFirst()
+                .airFlowNeeded();
+        return Objects.requireNonNull(flow).si();
     }
 
     /**

@@ -37,6 +37,7 @@ class LeastCostTest {
                         List.of(),
                         List.of(),
                         List.of(),
+                        new Power(0),
                         List.of(),
                         List.of(new CableOptions(
                                 "C1", "/design/axes/0", new Length(20), options[0].item(), List.of(options)))));

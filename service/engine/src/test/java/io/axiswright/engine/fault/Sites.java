@@ -137,6 +137,7 @@ final class Sites {
                 letThrough == null ? null : new JouleIntegral(letThrough),
                 null,
                 null,
+                null,
                 null);
     }
 

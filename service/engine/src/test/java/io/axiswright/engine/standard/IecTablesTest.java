@@ -63,7 +63,17 @@ class IecTablesTest {
         "4,B1,XLPE_90,3,37",
         "35,B2,XLPE_90,2,146",
         "95,C,XLPE_90,3,278",
-        "120,E,XLPE_90,3,346"
+        "120,E,XLPE_90,3,346",
+        "300,B1,PVC_70,3,394",
+        "185,B2,PVC_70,3,255",
+        "240,C,PVC_70,2,461",
+        "150,E,PVC_70,3,319",
+        "240,B2,XLPE_90,2,459",
+        "300,E,XLPE_90,3,621",
+        "25,F,PVC_70,3,110",
+        "240,F,PVC_70,3,485",
+        "70,F,XLPE_90,2,310",
+        "120,F,XLPE_90,3,383"
     })
     void ampacity(String size, InstallationMethod method, Insulation insulation, int loaded, double amperes) {
         assertThat(installation(size, method, insulation, loaded)).isEqualTo(amperes);
@@ -71,13 +81,16 @@ class IecTablesTest {
 
     /** IEC 60204-1 Table 6 is 0.87 (40 °C) times the three-loaded PVC value of IEC 60364-5-52, rounded. */
     @ParameterizedTest
-    @EnumSource(InstallationMethod.class)
+    @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "F")
     void machineTableFollowsFromTheInstallationTable(InstallationMethod method) {
         int compared = 0;
         for (ConductorSize size : IecConductors.sizes(ConductorMaterial.COPPER)) {
             var machine = IecAmpacity.machine(ConductorMaterial.COPPER, size, method);
             var installation = IecAmpacity.installation(ConductorMaterial.COPPER, size, method, Insulation.PVC_70, 3);
-            if (machine.isPresent() && installation.isPresent() && size.area().si() >= 1.5e-6) {
+            if (machine.isPresent()
+                    && installation.isPresent()
+                    && size.area().si() >= 1.5e-6
+                    && size.area().si() <= 120e-6) {
                 double expected = 0.87 * installation.get().value().si();
                 double tolerance = Math.max(0.55, 0.01 * expected);
                 assertThat(machine.get().value().si()).as(size.label()).isCloseTo(expected, within(tolerance));

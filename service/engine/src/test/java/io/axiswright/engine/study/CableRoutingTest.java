@@ -4,23 +4,30 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.axiswright.engine.Copies;
+import io.axiswright.engine.bill.BillLine;
+import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.containment.RoutedCable;
 import io.axiswright.engine.design.CableRoute;
 import io.axiswright.engine.design.ClampingRange;
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.Containment;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Installation;
 import io.axiswright.engine.design.Trunking;
 import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.topology.LayoutEffort;
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -164,6 +171,67 @@ class CableRoutingTest {
                         FindingCode.CONTAINMENT_GLAND_MISFIT + " /design/installation/cableRoutes/0/gland/minimum",
                         FindingCode.CONTAINMENT_GLAND_MISFIT + " /design/installation/cableRoutes/0/gland/minimum",
                         FindingCode.CONTAINMENT_GLAND_MISFIT + " /design/installation/cableRoutes/0/gland/minimum");
+    }
+
+    private static StudyResult chained(double dearer, boolean material) {
+        StudyRequest request = request(
+                CodeBasis.IEC_60204_1,
+                1,
+                new CableRoute("chain", List.of("axis-2"), false, false, null, null, null, true, List.of(), null));
+        List<BulkCable> stiff = request.catalogue().bulkCables().stream()
+                .map(c -> Copies.with(c, "flexible", false))
+                .toList();
+        List<BulkCable> flexible = request.catalogue().bulkCables().stream()
+                .filter(_ -> dearer > 0)
+                .map(c -> Copies.with(c, "id", "flexible-" + c.id()))
+                .map(c -> Copies.with(
+                        c,
+                        "price",
+                        new Money(
+                                Objects.requireNonNull(c.price()).amount().multiply(BigDecimal.valueOf(dearer)),
+                                "EUR")))
+                .toList();
+        Design design = request.design();
+        if (material) {
+            design = Copies.with(
+                    design,
+                    "installation",
+                    Copies.with(
+                            Objects.requireNonNull(design.installation()), "material", ConductorMaterial.ALUMINIUM));
+        }
+        return STUDY.system(new StudyRequest(
+                request.codeBasis(),
+                Copies.with(
+                        request.catalogue(),
+                        "bulkCables",
+                        Stream.concat(stiff.stream(), flexible.stream()).toList()),
+                design));
+    }
+
+    /** In a drag chain the flexible cable is bought though it costs thrice as much; elsewhere the cheaper one. */
+    @Test
+    void whatIsFlexedGetsAFlexibleCable() {
+        StudyResult study = chained(3, false);
+        assertThat(study.containment().routes().getFirst().cables())
+                .extracting(RoutedCable::item)
+                .allMatch(item -> item.startsWith("flexible-power-4x"));
+        assertThat(study.billOfMaterials().required().lines())
+                .extracting(BillLine::item)
+                .anyMatch(item -> item.startsWith("power-5x"))
+                .noneMatch(item -> item.startsWith("flexible-power-5x"));
+        assertThat(study.findings()).extracting(Finding::code).doesNotContain(FindingCode.CONTAINMENT_CABLE_STIFF);
+    }
+
+    @Test
+    void aStiffCableInADragChainIsToldWhereThereIsNoOther() {
+        assertThat(chained(0, false).findings())
+                .filteredOn(f -> f.code() == FindingCode.CONTAINMENT_CABLE_STIFF)
+                .singleElement()
+                .satisfies(f -> assertThat(f.pointer()).isEqualTo("/design/installation/cableRoutes/0/moving"));
+        assertThat(chained(0, true).findings())
+                .filteredOn(f -> f.code() == FindingCode.CONDUCTOR_NOT_FLEXIBLE)
+                .singleElement()
+                .satisfies(f -> assertThat(f.pointer()).isEqualTo("/design/installation/material"));
     }
 
     @Test

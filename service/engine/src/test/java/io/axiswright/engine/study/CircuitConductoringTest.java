@@ -17,6 +17,7 @@ import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.supply.LoadUse;
 import io.axiswright.engine.topology.LayoutEffort;
@@ -47,6 +48,23 @@ class CircuitConductoringTest {
                 i.voltageDropLimit(),
                 i.device());
         return new StudyRequest(basis, cell.catalogue(), Copies.with(d, "installation", installation));
+    }
+
+    /** What the catalogue states of a drive unit's inrush reaches its circuit: six units of 40 A on one. */
+    @Test
+    void theInrushOfDriveUnitsCounts() {
+        StudyRequest cell = TestCell.request(6);
+        var units = cell.catalogue().driveUnits().stream()
+                .map(unit -> Copies.with(unit, "inputInrush", new Current(40)))
+                .toList();
+        var supply = STUDY.system(new StudyRequest(
+                        cell.codeBasis(), Copies.with(cell.catalogue(), "driveUnits", units), cell.design()))
+                .supply();
+        assertThat(supply.circuits().getFirst().loads()).hasSize(6);
+        assertThat(Objects.requireNonNull(supply.circuits().getFirst().inrush())
+                        .peak()
+                        .si())
+                .isEqualTo(240);
     }
 
     /** One cable for both markets: the study says, once and at the installation, what it took it for. */

@@ -11,14 +11,19 @@ import io.axiswright.engine.conductor.CircuitConductors;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.DesignCheck;
+import io.axiswright.engine.design.Enclosure;
 import io.axiswright.engine.design.Installation;
+import io.axiswright.engine.design.Operation;
 import io.axiswright.engine.design.SystemEarthing;
 import io.axiswright.engine.design.Transformers;
 import io.axiswright.engine.duty.AxisDuty;
+import io.axiswright.engine.energy.EnergyPurpose;
 import io.axiswright.engine.fault.FaultPlace;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.supply.TransformerNeed;
@@ -55,7 +60,7 @@ class TransformerStudyTest {
     }
 
     private static Transformers of(@Nullable SystemEarthing earthing, @Nullable Double resistive, String... axes) {
-        return new Transformers(List.of(axes), null, earthing, resistive);
+        return new Transformers(List.of(axes), null, earthing, resistive, null, null);
     }
 
     private static final StudyResult BEHIND = STUDY.system(request(of(null, 0.03, "axis-0", "axis-1", "axis-2")));
@@ -146,12 +151,75 @@ class TransformerStudyTest {
 
     @Test
     void controlSuppliesMayStandBehindOneToo() {
-        var transformers = new Transformers(List.of("axis-0", "axis-1", "axis-2"), true, null, 0.03);
+        var transformers = new Transformers(List.of("axis-0", "axis-1", "axis-2"), true, null, 0.03, null, null);
         var study = STUDY.system(request(transformers));
         assertThat(study.supply().circuits())
                 .filteredOn(circuit -> circuit.loads()
                         .contains(study.controlPower().supplies().getFirst().id()))
                 .allSatisfy(circuit -> assertThat(circuit.transformer()).isNotNull());
+    }
+
+    private static StudyResult inPanel(@Nullable Double noLoadLoss) {
+        StudyRequest request = request(
+                new Transformers(List.of("axis-0", "axis-1", "axis-2"), null, null, 0.03, noLoadLoss, "panel-0"));
+        var panel = new Enclosure(
+                "panel-0",
+                new Length(1),
+                new Length(1),
+                new Length(1),
+                false,
+                null,
+                false,
+                null,
+                List.of(),
+                null,
+                null,
+                null);
+        Design design = request.design();
+        var installation = Copies.with(Objects.requireNonNull(design.installation()), "enclosures", List.of(panel));
+        return STUDY.system(new StudyRequest(
+                request.codeBasis(),
+                request.catalogue(),
+                Copies.with(
+                        Copies.with(design, "installation", installation),
+                        "operation",
+                        new Operation(new Time(3.6e6), null, null))));
+    }
+
+    /**
+     * Losses by hand, 1.5 % of the rating without load and 3 % of it by the square of what its loads draw over what it is rated for:
+     * heat of the enclosure it stands in, and energy of the machine.
+     */
+    @Test
+    void itsLossesAreHeatOfItsEnclosureAndEnergyOfTheMachine() {
+        var study = inPanel(0.015);
+        TransformerNeed need = study.supply().transformers().getFirst();
+        var rating = Objects.requireNonNull(need.rating());
+        double thermal = study.duty().axes().stream()
+                .mapToDouble(axis ->
+                        Objects.requireNonNull(axis.unit()).cycleInputCurrent().si())
+                .sum();
+        double share = thermal / rating.secondaryCurrent().si();
+        double watts = rating.power().si() * (0.015 + 0.03 * share * share);
+        assertThat(study.enclosures().enclosures().getFirst().sources())
+                .filteredOn(source -> source.name().equals(need.id()))
+                .singleElement()
+                .satisfies(source -> assertThat(source.power().si()).isCloseTo(watts, within(1e-9 * watts)));
+        assertThat(Objects.requireNonNull(study.energy()).shares())
+                .filteredOn(part -> part.purpose() == EnergyPurpose.TRANSFORMERS)
+                .singleElement()
+                .satisfies(part -> assertThat(part.use().meanPower().si()).isCloseTo(watts, within(1e-9 * watts)));
+    }
+
+    @Test
+    void lossesThatAreNotStatedAreTold() {
+        assertThat(inPanel(null).findings())
+                .filteredOn(f -> f.code() == FindingCode.ENCLOSURE_LOSS_UNKNOWN)
+                .singleElement()
+                .satisfies(f -> assertThat(f.pointer()).isEqualTo("/design/installation/enclosures/0"));
+        assertThat(inPanel(0.01).findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.ENCLOSURE_LOSS_UNKNOWN);
     }
 
     @Test
@@ -162,6 +230,8 @@ class TransformerStudyTest {
         assertThat(faults(cell, of(SystemEarthing.IT, 0.05)))
                 .containsExactly("/installation/transformers/resistiveVoltage");
         assertThat(faults(cell, of(SystemEarthing.IT, 0.04, "axis-0"))).isEmpty();
+        assertThat(faults(cell, new Transformers(List.of(), null, null, null, null, "nowhere")))
+                .containsExactly("/installation/transformers/place");
     }
 
     private static List<String> faults(Design cell, Transformers transformers) {

@@ -82,21 +82,41 @@ class InrushTest {
         assertThat(told(result)).isEmpty();
     }
 
-    /** Peaks add up: 30 + 30 = 60 A at a circuit and its feeder of type C, 6 A, that hold 42.4 A. */
+    /** Peaks add up: 45 + 45 = 90 A at a circuit and its feeder of type C, 6 A, that hold 42.4 A. */
     @Test
     void peaksOfOneCircuitAddUp() {
-        var result = size(List.of(supply("a", 30.0), supply("b", 30.0)), device("C6", 6, 10, C));
+        var result = size(List.of(supply("a", 45.0), supply("b", 45.0)), device("C6", 6, 10, C));
 
         assertThat(result.circuits())
                 .singleElement()
                 .satisfies(circuit -> assertThat(
                                 Objects.requireNonNull(circuit.inrush()).peak().si())
-                        .isEqualTo(60));
+                        .isEqualTo(90));
         assertThat(told(result)).containsExactly(FindingCode.SUPPLY_INRUSH_TRIPS, FindingCode.SUPPLY_INRUSH_TRIPS);
         assertThat(result.derivations())
                 .filteredOn(d -> d.symbol().equals("i_tolerated"))
                 .hasSize(2)
                 .allSatisfy(d -> assertThat(d.result().si()).isCloseTo(42.426, within(1e-3)));
+    }
+
+    /**
+     * By hand: 6 A of type C hold a peak of 42.4 A, so supplies of 30 A get a circuit each where no more than 6 A is allowed, and
+     * share one of 10 A, 70.7 A, where that is; two of 20 A share one of 6 A; without bands nothing speaks against sharing.
+     */
+    @ParameterizedTest
+    @CsvSource({"30, 6, true, 2, C6", "30, 16, true, 1, C10", "20, 6, true, 1, C6", "30, 6, false, 1, C6"})
+    void whatHoldsApartIsNotPutTogetherWhereItTrips(
+            double peak, double limit, boolean banded, int circuits, String device) {
+        var band = banded ? C : null;
+        var loads = List.of(
+                Copies.with(supply("a", peak), "maxProtectiveDevice", new Current(limit)),
+                Copies.with(supply("b", peak), "maxProtectiveDevice", new Current(limit)));
+        var result = size(loads, device("C6", 6, 10, band), device("C10", 10, 12, band));
+
+        assertThat(result.circuits())
+                .hasSize(circuits)
+                .extracting(BranchCircuit::device)
+                .containsOnly(device);
     }
 
     /** Without a band nothing is claimed, and that is told for the circuit and the feeder. */

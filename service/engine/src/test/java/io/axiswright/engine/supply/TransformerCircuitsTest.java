@@ -31,7 +31,7 @@ class TransformerCircuitsTest {
     private static final CodeBasis IEC = CodeBasis.IEC_60204_1;
 
     private static Installation installation(@Nullable Double impedance, @Nullable Double resistive) {
-        var transformers = new Transformers(List.of(), null, null, resistive);
+        var transformers = new Transformers(List.of(), null, null, resistive, 0.02, null);
         return Copies.with(
                 Copies.with(Plant.INSTALLATION, "transformerImpedance", impedance), "transformers", transformers);
     }
@@ -82,6 +82,8 @@ class TransformerCircuitsTest {
         assertThat(need.earthing()).isEqualTo(SystemEarthing.TN);
         assertThat(need.faultCurrent().si()).isCloseTo(585.81, within(0.01));
         assertThat(Objects.requireNonNull(need.regulation())).isCloseTo(0.027896, within(1e-6));
+        // 2 % of 5 kVA without load; 3 % by a current of 8 A + 6 A over 21.739 A, squared: 100 W + 62.21 W
+        assertThat(Objects.requireNonNull(need.loss()).si()).isCloseTo(162.21, within(0.01));
         assertThat(primary.connection()).isEqualTo(Connection.LINE_TO_LINE);
         assertThat(primary.designCurrent().si()).isCloseTo(11.5, within(1e-9));
         assertThat(Objects.requireNonNull(primary.deviceRating()).si()).isEqualTo(16);

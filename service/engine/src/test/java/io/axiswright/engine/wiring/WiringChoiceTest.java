@@ -271,6 +271,7 @@ class WiringChoiceTest {
                 null,
                 isolates,
                 null,
+                null,
                 null);
     }
 

@@ -9,6 +9,7 @@ import io.axiswright.engine.conductor.Circuit;
 import io.axiswright.engine.conductor.CircuitKind;
 import io.axiswright.engine.conductor.Limit;
 import io.axiswright.engine.design.ConductorMaterial;
+import io.axiswright.engine.design.InstallationMethod;
 import io.axiswright.engine.design.Insulation;
 import io.axiswright.engine.standard.CircuitUse;
 import io.axiswright.engine.standard.ConductorClass;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Re-derives, from the raw tables alone, every limit that a size breaks under IEC 60204-1; nothing here selects. */
 public final class IecChecker implements Checker {
@@ -27,6 +29,7 @@ public final class IecChecker implements Checker {
     private static final List<Map<String, String>> TABLE_D_1 = rows("iec-60204-1-table-d-1");
     private static final List<Map<String, String>> TABLE_D_2 = rows("iec-60204-1-table-d-2");
     private static final List<Map<String, String>> B_52 = rows("iec-60364-5-52-ampacity");
+    private static final List<Map<String, String>> METHOD_F = rows("iec-60364-5-52-method-f");
     private static final List<Map<String, String>> B_52_14 = rows("iec-60364-5-52-table-b-52-14");
     private static final List<Map<String, String>> B_52_17 = rows("iec-60364-5-52-table-b-52-17");
     private static final List<Map<String, String>> RESISTANCE = rows("iec-60228");
@@ -75,8 +78,9 @@ public final class IecChecker implements Checker {
                 .filter(r -> text(r, "size").equals(line.size()))
                 .findFirst()
                 .orElseThrow();
-        double one = number(row, c.method().name().toLowerCase(Locale.ROOT)) * ambient(c);
-        if (aluminium(c) && pvc(c)) {
+        boolean singleInAir = c.method() == InstallationMethod.F;
+        double one = number(row, singleInAir ? "ampacity" : c.method().name().toLowerCase(Locale.ROOT)) * ambient(c);
+        if (pvc(c) && (aluminium(c) || singleInAir || mm2(line.size()) > 120)) {
             one *= 0.87; // from 30 °C to the 40 °C that tables D.1 starts from
         }
         // Annex E: four loaded conductors carry 86 % where the third harmonic is worth counting and the lines still
@@ -165,7 +169,7 @@ public final class IecChecker implements Checker {
         if (aluminium(c)) {
             return 16;
         }
-        boolean single = c.method().name().equals("B1");
+        boolean single = c.method() == InstallationMethod.B1 || c.method() == InstallationMethod.F;
         if (c.use() == CircuitUse.CONTROL) {
             return single ? 1 : 0.2;
         }
@@ -206,12 +210,17 @@ public final class IecChecker implements Checker {
 
     private static List<Map<String, String>> table(Circuit c) {
         String loaded = pvc(c) || c.kind() == CircuitKind.AC_THREE_PHASE ? "3" : "2";
-        return pvc(c) && !aluminium(c)
-                ? TABLE_6
-                : (aluminium(c) ? B_52_AL : B_52)
-                        .stream()
-                                .filter(r -> text(r, "insulation").equals(pvc(c) ? "PVC_70" : "XLPE_90")
-                                        && text(r, "loaded_conductors").equals(loaded))
-                                .toList();
+        boolean singleInAir = c.method() == InstallationMethod.F;
+        var installation = (singleInAir ? METHOD_F : aluminium(c) ? B_52_AL : B_52)
+                .stream()
+                        .filter(r -> !singleInAir
+                                || text(r, "material").equals(c.material().name()))
+                        .filter(r -> text(r, "insulation").equals(pvc(c) ? "PVC_70" : "XLPE_90")
+                                && text(r, "loaded_conductors").equals(loaded))
+                        .toList();
+        return singleInAir || aluminium(c) || !pvc(c)
+                ? installation
+                : Stream.concat(TABLE_6.stream(), installation.stream().filter(r -> mm2(text(r, "size")) > 120))
+                        .toList();
     }
 }
