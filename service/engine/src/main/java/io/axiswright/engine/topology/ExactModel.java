@@ -17,6 +17,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,6 +44,9 @@ final class ExactModel {
     /** Group of axes with a price on hanging together × slot: some axis of it hangs there. */
     final Map<Cell, BoolVar> met = new LinkedHashMap<>();
 
+    /** Zone × type: by slot, whether a gateway of that type there serves the zone. */
+    private final Map<Cell, List<BoolVar>> serve = new LinkedHashMap<>();
+
     ExactModel(LayoutModel model, Slots slots) {
         this.model = model;
         this.slots = slots;
@@ -49,6 +54,11 @@ final class ExactModel {
         addAxes();
         addLimits();
         addSymmetry();
+        addWholeGateways(
+                model.axes().size(),
+                type -> IntStream.range(0, slots.count())
+                        .mapToObj(slot -> typed(slot, type))
+                        .toList());
         if (model.zonesMatter()) {
             addZones();
         }
@@ -152,14 +162,76 @@ final class ExactModel {
             }
             if (model.everyGatewayInOneZone()) {
                 cp.addLessOrEqual(LinearExpr.sum(zones), used.get(slot));
+                addTypesOfZones(slot, zones);
             }
         }
         for (int zone = 0; zone < model.zones(); zone++) {
+            int served = zone;
+            if (model.everyGatewayInOneZone()) {
+                addWholeGateways(model.zoneSize(zone), type -> serve.getOrDefault(new Cell(served, type), List.of()));
+            }
             LinearExprBuilder gateways = LinearExpr.newBuilder();
             for (int slot = 0; slot < slots.count(); slot++) {
                 gateways.add(zoned(slot, zone));
             }
             cp.addGreaterOrEqual(gateways, Math.ceilDiv(model.zoneSize(zone), model.mostDrivePorts()));
+        }
+    }
+
+    /**
+     * Which type serves which zone. Implied, but the relaxation learns from it that a gateway has no more ports than its zone has axes, so
+     * that a dear one with many ports is not bought by halves.
+     */
+    private void addTypesOfZones(int slot, BoolVar[] zones) {
+        int types = model.types().size();
+        var serving = new LinearExprBuilder[types];
+        for (int type = 0; type < types; type++) {
+            serving[type] = LinearExpr.newBuilder().addTerm(typed(slot, type), -1);
+        }
+        for (int zone = 0; zone < zones.length; zone++) {
+            var choice = new ArrayList<Literal>();
+            choice.add(zones[zone].not());
+            LinearExprBuilder ports = axesOn(slot, zone);
+            LinearExprBuilder brakes = brakesOn(slot, zone);
+            for (int type = 0; type < types; type++) {
+                BoolVar serves = cp.newBoolVar("z" + slot + "_" + zone + "_" + type);
+                serve.computeIfAbsent(new Cell(zone, type), all -> new ArrayList<>())
+                        .add(serves);
+                choice.add(serves);
+                serving[type].add(serves);
+                ports.addTerm(serves, -Math.min(model.types().get(type).drivePorts(), model.zoneSize(zone)));
+                brakes.addTerm(serves, -Math.min(model.types().get(type).brakeOutputs(), model.zoneBrakes(zone)));
+            }
+            cp.addExactlyOne(choice);
+            cp.addLessOrEqual(ports, 0);
+            cp.addLessOrEqual(brakes, 0);
+        }
+        for (LinearExprBuilder sum : serving) {
+            cp.addLessOrEqual(sum, 0);
+        }
+    }
+
+    /**
+     * The axes of a zone, or all, in whole gateways: for any d, Σ ⌈ports/d⌉ over the gateways that serve them is at least ⌈axes/d⌉
+     * (rounding of V. Chvátal, Discrete Mathematics 4 (1973) 305-337, from memory). Of five axes it says that one gateway of four ports
+     * does not do.
+     *
+     * @param serving by type the variables that say it serves them
+     */
+    private void addWholeGateways(int axes, IntFunction<List<BoolVar>> serving) {
+        for (int divisor : model.types().stream()
+                .mapToInt(LayoutModel.Type::drivePorts)
+                .filter(ports -> ports > 0 && ports < axes)
+                .distinct()
+                .toArray()) {
+            LinearExprBuilder whole = LinearExpr.newBuilder();
+            for (int type = 0; type < model.types().size(); type++) {
+                int ports = Math.min(model.types().get(type).drivePorts(), axes);
+                for (BoolVar serves : serving.apply(type)) {
+                    whole.addTerm(serves, Math.ceilDiv(ports, divisor));
+                }
+            }
+            cp.addGreaterOrEqual(whole, Math.ceilDiv(axes, divisor));
         }
     }
 
@@ -184,6 +256,19 @@ final class ExactModel {
                 }
             }
         }
+    }
+
+    private LinearExprBuilder brakesOn(int slot, int zone) {
+        LinearExprBuilder count = LinearExpr.newBuilder();
+        for (int axis = 0; axis < model.axes().size(); axis++) {
+            BoolVar here = hung.get(new Cell(axis, slot));
+            if (here != null
+                    && model.axes().get(axis).zone() == zone
+                    && model.axes().get(axis).brake()) {
+                count.add(here);
+            }
+        }
+        return count;
     }
 
     private LinearExprBuilder axesOn(int slot, int zone) {

@@ -125,6 +125,12 @@ record LayoutModel(
         return (int) axes.stream().filter(axis -> axis.zone() == zone).count();
     }
 
+    int zoneBrakes(int zone) {
+        return (int) axes.stream()
+                .filter(axis -> axis.zone() == zone && axis.brake())
+                .count();
+    }
+
     int brakes() {
         return (int) axes.stream().filter(Axis::brake).count();
     }

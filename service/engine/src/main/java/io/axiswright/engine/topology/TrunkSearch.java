@@ -4,6 +4,7 @@ import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import io.axiswright.engine.numeric.LinearRelaxation;
 import io.axiswright.engine.numeric.LinearRelaxation.Prices;
+import io.axiswright.engine.topology.Layout.Trunk;
 import io.axiswright.engine.topology.LayoutSolver.Answer;
 import io.axiswright.engine.topology.TrunkPricing.Cheapest;
 import io.axiswright.engine.topology.TrunkRoute.Stops;
@@ -14,6 +15,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The search over whole trunks. Routes are added to the relaxation until none would make it cheaper (column generation); then what it
@@ -67,7 +69,7 @@ final class TrunkSearch {
         }
         double base = relaxation.get().bound();
         bound = base;
-        for (int most = FEW; most <= MOST && budget.share(1) > 0; most *= 5) {
+        for (int most = FEW; most <= MOST && budget.share(1) > 0; most *= 2) {
             Prices prices = relaxation.get().prices();
             Cheapest routes = pricing.cheapest(relaxed.worth(prices), cost() + 1 - base, most);
             if (routes == null) {
@@ -145,12 +147,23 @@ final class TrunkSearch {
         CpSolverStatus status = solver.solve(program.exact.cp);
         budget.spend(solver.response().getDeterministicTime());
         if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {
-            Layout found = program.layout(solver);
-            // What the program does not tell of may not hold in it.
-            if (found.trunks.stream().allMatch(trunk -> LayoutRules.hold(model, trunk))) {
-                best = Objects.requireNonNull(Score.better(model, best, LocalImprovement.polished(model, found)));
-            }
+            best = Objects.requireNonNull(Score.better(model, best, mended(program.layout(solver))));
         }
         return status;
+    }
+
+    /** The layout improved where it can be. What the program does not tell of may not hold in it: then gateways that break it are left off
+     * and their axes hung anew. */
+    private @Nullable Layout mended(Layout layout) {
+        boolean holds = true;
+        for (Trunk trunk : layout.trunks) {
+            while (!LayoutRules.hold(model, trunk)) {
+                trunk.chain.removeLast();
+                holds = false;
+            }
+        }
+        return holds
+                ? LocalImprovement.polished(model, layout)
+                : model.within(new GreedySearch(model, new Surroundings(model), SearchBreadth.WIDE).from(layout));
     }
 }
