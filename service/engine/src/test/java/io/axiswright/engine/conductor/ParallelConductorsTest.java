@@ -53,21 +53,21 @@ class ParallelConductorsTest {
     }
 
     /**
-     * IEC 60364-5-52 523.7: single 120 mm² on a tray carries 346 A (XLPE, three loaded). Two circuits together on a tray carry
-     * 0.88 of the sum of both (Table B.52.17 line 4): 95 mm² 2 · 298 · 0.88 = 524.5 A, 70 mm² 433 A, for a 500 A breaker.
-     * Beside each the protective conductor of 95 mm², 50 mm².
+     * IEC 60364-5-52 523.7: a single 300 mm² on a tray carries 621 A (XLPE, three loaded). Two circuits together on a tray carry
+     * 0.88 of the sum of both (Table B.52.17 line 4): 185 mm² 2 · 456 · 0.88 = 802.6 A, 150 mm² 702 A, for an 800 A breaker.
+     * Beside each the protective conductor of 185 mm²: 92.5, so 95 mm².
      */
     @Test
     void twoCablesOnATray() {
-        var answer = Sizing.iec(iec(480).method(InstallationMethod.E)
+        var answer = Sizing.iec(iec(700).method(InstallationMethod.E)
                 .insulation(Insulation.XLPE_90)
                 .termination(90)
-                .device(DeviceKind.BREAKER, 500.0)
+                .device(DeviceKind.BREAKER, 800.0)
                 .parallel(2));
         assertThat(answer.conductorsPerLine()).isEqualTo(2);
-        assertThat(conductor(answer)).isEqualTo("95 mm2");
-        assertThat(Sizing.ampacity(answer)).isCloseTo(524.48, within(1e-9));
-        assertThat(protective(answer)).isEqualTo("50 mm2");
+        assertThat(conductor(answer)).isEqualTo("185 mm2");
+        assertThat(Sizing.ampacity(answer)).isCloseTo(802.56, within(1e-9));
+        assertThat(protective(answer)).isEqualTo("95 mm2");
     }
 
     /** Half the resistance, half the drop. */
