@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param holdingBrake catalogue id of its holding brake; absent if none is asked for or none fits
  * @param price price of all of them; absent if any has none
  * @param feasible whether it holds every limit
- * @param limit the limit it uses most if it holds, the first it breaks if not
+ * @param limit the limit that leaves it least margin if it holds, the first it breaks if not
  * @param use how much of that limit it uses
  * @param inertiaRatio reflected inertia over its motor inertia; those within the ratio their control is tuned for are
  *     ranked before the others

@@ -98,7 +98,7 @@ final class Contender {
     double distance() {
         double worst = 0;
         for (DutyLimit limit : DutyLimit.values()) {
-            worst = Math.max(worst, trial.use(limit, kit));
+            worst = limit.leavesMargin() ? Math.max(worst, trial.use(limit, kit)) : worst;
         }
         return farther(worst);
     }
@@ -110,7 +110,7 @@ final class Contender {
     private static double highestLeast(UseBounds bounds) {
         double highest = 0;
         for (DutyLimit limit : DutyLimit.values()) {
-            highest = Math.max(highest, bounds.least(limit));
+            highest = limit.leavesMargin() ? Math.max(highest, bounds.least(limit)) : highest;
         }
         return highest;
     }
@@ -127,12 +127,13 @@ final class Contender {
         return null;
     }
 
-    /** The limit most used; the winding is left out where it surely is not. */
+    /** The limit that leaves least margin; the winding is left out where it surely is not. */
     private DutyLimit tightest() {
-        DutyLimit tightest = DutyLimit.FEED;
+        DutyLimit tightest = DutyLimit.SPEED;
         double highest = 0;
         for (DutyLimit limit : DutyLimit.values()) {
-            if (limit == DutyLimit.WINDING && trial.windingBound(kit) <= Math.min(1, highest)) {
+            boolean surelyNot = limit == DutyLimit.WINDING && trial.windingBound(kit) <= Math.min(1, highest);
+            if (surelyNot || !limit.leavesMargin()) {
                 continue;
             }
             double use = trial.use(limit, kit);

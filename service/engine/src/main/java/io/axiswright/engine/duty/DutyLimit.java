@@ -40,6 +40,11 @@ public enum DutyLimit {
         return limit <= value / HIGHEST_USE ? HIGHEST_USE : value / limit;
     }
 
+    /** Whether using less of it is worth anything: a voltage either suits or does not, so it makes no candidate better. */
+    boolean leavesMargin() {
+        return this != FEED;
+    }
+
     /** Whether a use breaks its limit. */
     static boolean broken(double use) {
         return use > 1 + ROUNDING;

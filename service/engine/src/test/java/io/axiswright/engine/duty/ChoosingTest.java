@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.DriveSelection;
@@ -159,6 +160,32 @@ class ChoosingTest {
                         List.of(),
                         List.of(),
                         List.of(gears)));
+    }
+
+    /**
+     * Two units of one price, both rated for the mains they are on: the one with more torque to spare comes first, wherever it
+     * stands. 0.01 kg·m² through 1 rad in 0.5 s by the 3-4-5 law has a peak of 0.01·5.7735·1/0.25 = 0.231 N·m, so units of 0.1
+     * and 10 N·m (intermittent 0.3 and 30 N·m) use 0.77 and some 0.01 of their curves at the least, both of the voltage 1/1.1.
+     */
+    @Test
+    void atOnePriceTheLargerMarginComesFirst() {
+        Axis axis = Fixtures.axis(
+                "t",
+                Fixtures.table(0.01, 0, 1),
+                null,
+                Fixtures.ANY,
+                Fixtures.turn(1, 0.5, new Polynomial345()),
+                Fixtures.dwell(5));
+        var tight = Fixtures.unit("tight", "F1", 0.1, 400, 1e-6, 60, 100);
+        var ample = Fixtures.unit("ample", "F1", 10, 400, 1e-6, 60, 100);
+        for (List<DriveUnit> units : List.of(List.of(tight, ample), List.of(ample, tight))) {
+            DutyResult result = new DutySizing().size(Fixtures.request(List.of(axis), units));
+            List<Candidate> candidates = result.axes().getFirst().candidates();
+            assertThat(candidates).extracting(Candidate::driveUnit).containsExactly("ample", "tight");
+            assertThat(candidates).allMatch(candidate -> candidate.feasible() && candidate.limit() != DutyLimit.FEED);
+            assertThat(candidates.getLast().use()).isGreaterThan(0.01 * 5.7735 / 0.25 / 0.3);
+            assertThat(candidates.getFirst().use()).isLessThan(0.2);
+        }
     }
 
     @Test

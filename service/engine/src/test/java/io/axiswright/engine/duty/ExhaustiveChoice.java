@@ -26,8 +26,9 @@ public final class ExhaustiveChoice {
 
         double highest() {
             double highest = 0;
-            for (double use : uses) {
-                highest = Math.max(highest, use);
+            for (DutyLimit limit : DutyLimit.values()) {
+                // a voltage suits or does not: the mains are no margin
+                highest = limit == DutyLimit.FEED ? highest : Math.max(highest, uses[limit.ordinal()]);
             }
             return highest;
         }
