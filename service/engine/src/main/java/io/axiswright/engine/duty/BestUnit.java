@@ -73,11 +73,11 @@ final class BestUnit {
     }
 
     /** Each limit and how much of it is used; the brake's only where one is asked for, those of a gear unit only where one is used. */
-    static List<LimitUse> limits(Choice.Judged best, LoadSums sums) {
+    static List<LimitUse> limits(Choice.Judged best) {
         List<LimitUse> limits = new ArrayList<>();
         for (DutyLimit limit : DutyLimit.values()) {
             if (concerns(limit, best.trial())) {
-                limits.add(limit(limit, best.trial(), best.kit(), sums));
+                limits.add(limit(limit, best.trial(), best.kit()));
             }
         }
         return limits;
@@ -104,8 +104,10 @@ final class BestUnit {
         };
     }
 
-    private static LimitUse limit(DutyLimit limit, Trial trial, @Nullable VentilationKit kit, LoadSums sums) {
+    /** One limit and how much of it is used. */
+    static LimitUse limit(DutyLimit limit, Trial trial, @Nullable VentilationKit kit) {
         Offer offer = trial.offer();
+        LoadSums sums = trial.way().sums();
         double use = trial.use(limit, kit);
         return switch (limit) {
             case FEED -> {
@@ -120,7 +122,14 @@ final class BestUnit {
                         use,
                         new Time(sums.peakSpeedAt()));
             case BRAKE -> of(limit, new Torque(trial.brakeTorque()), new Torque(trial.strongestBrake()), use);
-            case CONTINUOUS -> of(limit, new Torque(trial.rmsTorque()), new Torque(trial.continuousTorque(kit)), use);
+            case CONTINUOUS ->
+                trial.fasterThanContinuous()
+                        ? of(
+                                limit,
+                                new AngularSpeed(sums.rmsSpeed()),
+                                new AngularSpeed(offer.continuous().topSpeed()),
+                                use)
+                        : of(limit, new Torque(trial.rmsTorque()), new Torque(trial.continuousTorque(kit)), use);
             case INTERMITTENT -> {
                 Envelope worst = trial.envelope();
                 yield new LimitUse(

@@ -24,24 +24,15 @@ record Choice(@Nullable Judged best, int feasible, int rejected, List<Candidate>
     /** A trial with or without a ventilation kit, and the verdict on it. */
     record Judged(Trial trial, @Nullable VentilationKit kit, Candidate candidate) {}
 
-    /** A miss and how far off it is, or less. */
-    private record Miss(Contender contender, double distance, boolean exact) {}
-
     /** What its control is tuned for comes before price: no buyer keeps a cheap unit that never settles. */
     private static final Comparator<Contender> CHEAPEST = Comparator.comparing(
                     (Contender contender) -> !contender.trial().tunable())
             .thenComparing(Contender::price, BrakeStock.BY_PRICE)
-            .thenComparingDouble(Contender::leastUse)
+            .thenComparingDouble(Contender::rank)
             .thenComparingInt(Contender::number);
 
-    /** Those that came through more limits before they broke one come first. */
-    private static final Comparator<Contender> NEAREST = Comparator.comparingInt(Contender::cameThrough)
-            .reversed()
-            .thenComparingDouble(Contender::leastUse)
-            .thenComparingInt(Contender::number);
-
-    private static final Comparator<Miss> LEAST_OFF =
-            Comparator.comparingDouble(Miss::distance).thenComparingInt(miss -> miss.contender.number());
+    private static final Comparator<Contender> NEAREST =
+            Comparator.comparingDouble(Contender::rank).thenComparingInt(Contender::number);
 
     /**
      * Tries the offers on an axis, with every gear unit that fits and every ventilation kit.
@@ -69,12 +60,13 @@ record Choice(@Nullable Judged best, int feasible, int rejected, List<Candidate>
                 }
             }
         }
-        List<Judged> first = first(holding, CHEAPEST);
-        List<Candidate> listed = new ArrayList<>();
-        first.forEach(judged -> listed.add(judged.candidate()));
-        first(broken, NEAREST).forEach(judged -> listed.add(judged.candidate()));
-        Judged best = first.isEmpty() ? leastOff(broken) : first.getFirst();
-        return new Choice(best, holding.size(), broken.size(), List.copyOf(listed));
+        List<Judged> listed = new ArrayList<>(first(holding, CHEAPEST));
+        listed.addAll(first(broken, NEAREST));
+        return new Choice(
+                listed.isEmpty() ? null : listed.getFirst(),
+                holding.size(),
+                broken.size(),
+                listed.stream().map(Judged::candidate).toList());
     }
 
     private static void sort(Contender contender, List<Contender> holding, List<Contender> broken) {
@@ -82,8 +74,8 @@ record Choice(@Nullable Judged best, int feasible, int rejected, List<Candidate>
     }
 
     /**
-     * The first in an order, as if all were judged. A contender that is not judged ranks no later than it will once it is; so
-     * it is judged when its turn comes, and put back.
+     * The first in an order, as if all were judged. A contender that is not settled ranks no later than it will once it is; so
+     * when its turn comes it is settled, and put back.
      */
     private static List<Judged> first(List<Contender> contenders, Comparator<Contender> order) {
         PriorityQueue<Contender> queue = new PriorityQueue<>(order);
@@ -91,28 +83,13 @@ record Choice(@Nullable Judged best, int feasible, int rejected, List<Candidate>
         List<Judged> first = new ArrayList<>();
         while (first.size() < LISTED && !queue.isEmpty()) {
             Contender next = queue.remove();
-            boolean settled = next.judged();
-            Judged judged = next.judge();
-            if (settled) {
-                first.add(judged);
+            if (next.settled()) {
+                first.add(next.judge());
             } else {
+                next.settle();
                 queue.add(next);
             }
         }
         return first;
-    }
-
-    /** The one whose most used limit is used least, by the same way. */
-    private static @Nullable Judged leastOff(List<Contender> broken) {
-        PriorityQueue<Miss> queue = new PriorityQueue<>(LEAST_OFF);
-        broken.forEach(contender -> queue.add(new Miss(contender, contender.leastDistance(), false)));
-        while (!queue.isEmpty()) {
-            Miss next = queue.remove();
-            if (next.exact) {
-                return next.contender.judge();
-            }
-            queue.add(new Miss(next.contender, next.contender.distance(), true));
-        }
-        return null;
     }
 }

@@ -17,10 +17,17 @@ final class Contender {
     private final @Nullable Money price;
     private final @Nullable DutyLimit broken;
 
-    /** Less than the use that ranks it, until that is worked out. */
-    private double leastUse;
+    /** What ranks it among those of its kind, or less until it is settled: the use of the tightest limit, else the shortfall. */
+    private double rank;
 
-    private boolean judged;
+    private Known known = Known.BOUND;
+
+    /** How well its rank is known. */
+    private enum Known {
+        BOUND,
+        SAMPLED,
+        EXACTLY
+    }
 
     Contender(Trial trial, @Nullable VentilationKit kit, int number) {
         this.trial = trial;
@@ -29,7 +36,7 @@ final class Contender {
         price = price(trial, kit);
         UseBounds bounds = new UseBounds(trial, kit);
         broken = firstBroken(bounds);
-        leastUse = broken == null ? highestLeast(bounds) : bounds.least(broken);
+        rank = broken == null ? highestLeast(bounds) : leastShortfall();
     }
 
     Trial trial() {
@@ -55,25 +62,32 @@ final class Contender {
         return broken == null;
     }
 
-    /** The first limit it breaks; those that hold come after all of them. */
-    int cameThrough() {
-        return broken == null ? DutyLimit.values().length : broken.ordinal();
+    /** What ranks it, or less as long as it is not settled. */
+    double rank() {
+        return rank;
     }
 
-    /** The use that ranks it, or less as long as it is not judged. */
-    double leastUse() {
-        return leastUse;
+    boolean settled() {
+        return known == Known.EXACTLY;
     }
 
-    boolean judged() {
-        return judged;
+    /** Comes nearer to what ranks it. */
+    void settle() {
+        if (broken == null) {
+            rank = trial.use(tightest(), kit);
+            known = Known.EXACTLY;
+        } else if (known == Known.BOUND) {
+            rank = Math.max(rank, farther(trial.sampledShortfall()));
+            known = Known.SAMPLED;
+        } else {
+            rank = shortfall();
+            known = Known.EXACTLY;
+        }
     }
 
-    /** Works the use out. */
+    /** Tells all of a settled one. */
     Choice.Judged judge() {
-        DutyLimit limit = broken == null ? tightest() : broken;
-        leastUse = trial.use(limit, kit);
-        judged = true;
+        LimitUse use = BestUnit.limit(broken == null ? tightest() : broken, trial, kit);
         GearUnit gear = trial.way().gear();
         Candidate candidate = new Candidate(
                 trial.offer().unit().id(),
@@ -82,35 +96,44 @@ final class Contender {
                 trial.brake() == null ? null : trial.brake().id(),
                 price,
                 broken == null,
-                limit,
-                leastUse,
+                use.limit(),
+                use.value(),
+                use.allowed(),
+                use.use(),
+                broken == null ? null : rank,
                 trial.inertiaRatio());
         return new Choice.Judged(trial, kit, candidate);
     }
 
-    /** The limit most used, all counted, or less; what cannot be fed is farther than anything else. */
-    double leastDistance() {
-        UseBounds bounds = new UseBounds(trial, kit);
-        return farther(highestLeast(bounds));
-    }
-
-    /** The limit most used, all counted. */
-    double distance() {
-        double worst = 0;
+    /** At least what it falls short by: what costs next to nothing to tell. */
+    private double leastShortfall() {
+        double most = 1;
         for (DutyLimit limit : DutyLimit.values()) {
-            worst = Math.max(worst, trial.use(limit, kit));
+            if (limit != DutyLimit.INTERMITTENT && limit != DutyLimit.WINDING) {
+                most = Math.max(most, trial.shortfall(limit, kit, most));
+            }
         }
-        return farther(worst);
+        return farther(most);
     }
 
-    private double farther(double distance) {
-        return broken == DutyLimit.FEED ? distance + DutyLimit.HIGHEST_USE : distance;
+    /** What it falls short by: the most of all its limits. */
+    private double shortfall() {
+        double most = 1;
+        for (DutyLimit limit : DutyLimit.values()) {
+            most = Math.max(most, trial.shortfall(limit, kit, most));
+        }
+        return farther(most);
+    }
+
+    /** What cannot be fed is farther than anything else. */
+    private double farther(double shortfall) {
+        return broken == DutyLimit.FEED ? shortfall + DutyLimit.HIGHEST_USE : shortfall;
     }
 
     private static double highestLeast(UseBounds bounds) {
         double highest = 0;
         for (DutyLimit limit : DutyLimit.values()) {
-            highest = Math.max(highest, bounds.least(limit));
+            highest = limit.leavesMargin() ? Math.max(highest, bounds.least(limit)) : highest;
         }
         return highest;
     }
@@ -127,12 +150,13 @@ final class Contender {
         return null;
     }
 
-    /** The limit most used; the winding is left out where it surely is not. */
+    /** The limit that leaves least margin; the winding is left out where it surely is not. */
     private DutyLimit tightest() {
-        DutyLimit tightest = DutyLimit.FEED;
+        DutyLimit tightest = DutyLimit.SPEED;
         double highest = 0;
         for (DutyLimit limit : DutyLimit.values()) {
-            if (limit == DutyLimit.WINDING && trial.windingBound(kit) <= Math.min(1, highest)) {
+            boolean surelyNot = limit == DutyLimit.WINDING && trial.windingBound(kit) <= Math.min(1, highest);
+            if (surelyNot || !limit.leavesMargin()) {
                 continue;
             }
             double use = trial.use(limit, kit);

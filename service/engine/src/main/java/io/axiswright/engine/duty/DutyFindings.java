@@ -8,14 +8,15 @@ import io.axiswright.engine.design.Site;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Angle;
+import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Torque;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What is to be said about the duty of an axis. */
@@ -81,32 +82,46 @@ final class DutyFindings {
         if (duty.feasible()) {
             return List.of();
         }
-        if (axis.drive().item() != null) {
-            return duty.limits().stream()
-                    .filter(LimitUse::broken)
-                    .map(use -> use.limit() == DutyLimit.FEED
-                            ? fed(FindingCode.DUTY_FEED_WRONG, axis, pointer + "/drive/item", use, request.mains())
-                            : code(use.limit())
-                                    .at(
-                                            axis.id(),
-                                            pointer + place(use.limit(), axis.drive()),
-                                            clause(use.limit(), axis.drive()),
-                                            use.value(),
-                                            use.allowed()))
-                    .toList();
+        Optional<LimitUse> unfed = duty.limits().stream()
+                .filter(use -> use.limit() == DutyLimit.FEED && use.broken())
+                .findFirst();
+        if (axis.drive().item() == null && unfed.isPresent()) {
+            return List.of(fed(FindingCode.DUTY_FEED_NONE, axis, pointer + "/drive", unfed.get(), request.mains()));
         }
-        return duty.limits().stream()
-                .max(Comparator.comparingDouble(LimitUse::use))
-                .map(use -> use.limit() == DutyLimit.FEED
-                        ? fed(FindingCode.DUTY_FEED_NONE, axis, pointer + "/drive", use, request.mains())
-                        : FindingCode.DUTY_NO_DRIVE_UNIT.at(
-                                axis.id(),
-                                pointer + "/drive",
-                                clause(use.limit(), axis.drive()),
-                                use.value(),
-                                use.allowed()))
-                .stream()
-                .toList();
+        List<Finding> findings = new ArrayList<>();
+        if (axis.drive().item() == null) {
+            findings.add(none(axis, pointer, duty));
+        }
+        duty.limits().stream()
+                .filter(use -> use.broken() && !saidBySpeed(use, duty))
+                .map(use -> broken(use, axis, pointer, request.mains()))
+                .forEach(findings::add);
+        return findings;
+    }
+
+    private static Finding none(Axis axis, String pointer, AxisDuty duty) {
+        Double shortfall = duty.candidates().getFirst().shortfall();
+        return FindingCode.DUTY_NO_DRIVE_UNIT.at(
+                axis.id(),
+                pointer + "/drive",
+                "derived: how many times larger its curves and limits would have to be",
+                shortfall == null ? null : new Ratio(shortfall),
+                new Ratio(1));
+    }
+
+    /** Where the speed is too high and the curve ends without torque, the torque says nothing new. */
+    private static boolean saidBySpeed(LimitUse use, AxisDuty duty) {
+        return use.limit() == DutyLimit.INTERMITTENT
+                && use.allowed().si() == 0
+                && duty.limits().stream().anyMatch(other -> other.limit() == DutyLimit.SPEED && other.broken());
+    }
+
+    private static Finding broken(LimitUse use, Axis axis, String pointer, Mains mains) {
+        String clause = clause(use.limit(), axis.drive());
+        String place = pointer + place(use.limit(), axis.drive());
+        return use.limit() == DutyLimit.FEED
+                ? fed(FindingCode.DUTY_FEED_WRONG, axis, place, use, mains)
+                : code(use).at(axis.id(), place, clause, use.value(), use.allowed());
     }
 
     /** What the mains have against what the unit is rated for; the voltage that reaches it says nothing where none does. */
@@ -121,11 +136,14 @@ final class DutyFindings {
             case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK, GEAR_STOP -> true;
             case FEED, SPEED, BRAKE, CONTINUOUS, INTERMITTENT, WINDING -> false;
         };
-        return ofGear && drive.gearUnit() != null ? "/drive/gearUnit" : "/drive/item";
+        if (ofGear && drive.gearUnit() != null) {
+            return "/drive/gearUnit";
+        }
+        return drive.item() == null ? "/drive" : "/drive/item";
     }
 
-    private static FindingCode code(DutyLimit limit) {
-        return switch (limit) {
+    private static FindingCode code(LimitUse use) {
+        return switch (use.limit()) {
             case FEED -> FindingCode.DUTY_FEED_WRONG;
             case GEAR_SPEED -> FindingCode.DUTY_GEAR_SPEED_HIGH;
             case GEAR_NOMINAL -> FindingCode.DUTY_GEAR_RMS_TORQUE_HIGH;
@@ -133,7 +151,10 @@ final class DutyFindings {
             case GEAR_STOP -> FindingCode.DUTY_GEAR_STOP_TORQUE_HIGH;
             case SPEED -> FindingCode.DUTY_SPEED_HIGH;
             case BRAKE -> FindingCode.DUTY_BRAKE_WEAK;
-            case CONTINUOUS -> FindingCode.DUTY_RMS_TORQUE_HIGH;
+            case CONTINUOUS ->
+                use.value() instanceof AngularSpeed
+                        ? FindingCode.DUTY_RMS_SPEED_HIGH
+                        : FindingCode.DUTY_RMS_TORQUE_HIGH;
             case INTERMITTENT -> FindingCode.DUTY_PEAK_TORQUE_HIGH;
             case WINDING -> FindingCode.DUTY_WINDING_HOT;
         };

@@ -19,9 +19,15 @@ public enum DutyLimit {
     SPEED,
     /** Its holding brake holds the load with margin; value and limit are torques. */
     BRAKE,
-    /** The rms torque is under the derated continuous curve at the rms speed; value and limit are torques. */
+    /**
+     * The rms torque is under the derated continuous curve at the rms speed; value and limit are torques, or speeds where the
+     * rms speed lies beyond the curve.
+     */
     CONTINUOUS,
-    /** The whole course is under the intermittent curve at low line; value and limit are torques at the worst instant. */
+    /**
+     * The whole course is under the intermittent curve at low line; value and limit are torques at the worst instant. Beyond
+     * the curve its last torque counts: that the speed is too high is the limit SPEED.
+     */
     INTERMITTENT,
     /** The winding stays cool enough over the repeating cycle; value and limit are temperature rises. */
     WINDING;
@@ -38,6 +44,11 @@ public enum DutyLimit {
             return 0;
         }
         return limit <= value / HIGHEST_USE ? HIGHEST_USE : value / limit;
+    }
+
+    /** Whether using less of it is worth anything: a voltage either suits or does not, so it makes no candidate better. */
+    boolean leavesMargin() {
+        return this != FEED;
     }
 
     /** Whether a use breaks its limit. */

@@ -109,7 +109,7 @@ public final class DutySizing {
                         : ShaftFigures.of(
                                 way.geared(axis), load, best.trial().offer().unit()),
                 SideThrust.of(axis, load),
-                best == null ? List.of() : BestUnit.limits(best, sums),
+                best == null ? List.of() : BestUnit.limits(best),
                 choice.feasible(),
                 choice.rejected(),
                 choice.listed(),

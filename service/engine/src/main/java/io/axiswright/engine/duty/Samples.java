@@ -43,4 +43,13 @@ record Samples(double[] speed, double[] torque, double[] acceleration) {
         }
         return use;
     }
+
+    /** How many times larger a curve would have to be for such a motor at these instants. */
+    double enlargement(double inertia, Enlargement curve) {
+        double most = 0;
+        for (int k = 0; k < speed.length; k++) {
+            most = Math.max(most, curve.at(speed[k], Math.abs(torque[k] + inertia * acceleration[k])));
+        }
+        return most;
+    }
 }

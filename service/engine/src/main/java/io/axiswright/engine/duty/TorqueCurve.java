@@ -7,17 +7,20 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A torque–speed curve: straight between its points, level below the first, nothing beyond the last. Speeds in rad/s and
- * not negative, torques in N·m.
+ * A torque–speed curve: straight between its points, level below the first and beyond the last. That no motor runs beyond it is
+ * a limit of its own, of speed ({@link #topSpeed}), so that a speed just too high does not count as no torque at all. Speeds in
+ * rad/s and not negative, torques in N·m.
  */
 final class TorqueCurve {
 
     private final double[] speeds;
     private final double[] torques;
+    private final Enlargement enlargement;
 
     private TorqueCurve(double[] speeds, double[] torques) {
         this.speeds = speeds;
         this.torques = torques;
+        enlargement = new Enlargement(speeds, torques);
     }
 
     /** The curve of a catalogue with all its speeds times a factor. */
@@ -43,7 +46,9 @@ final class TorqueCurve {
         if (line < 0) {
             return torques[0];
         }
-        return line >= speeds.length - 1 ? beyond(speed) : torques[line] + slope(line) * (speed - speeds[line]);
+        return line >= speeds.length - 1
+                ? torques[speeds.length - 1]
+                : torques[line] + slope(line) * (speed - speeds[line]);
     }
 
     /** The least torque available between two speeds. */
@@ -57,7 +62,7 @@ final class TorqueCurve {
         return least;
     }
 
-    /** The torque available over a range of speeds, none negative; nothing is known of how it falls beyond the last point. */
+    /** The torque available over a range of speeds, none negative. */
     Enclosure over(Enclosure speed) {
         double least = lowest(speed.low(), speed.high());
         double most = Math.max(at(speed.low()), at(speed.high()));
@@ -72,9 +77,7 @@ final class TorqueCurve {
                 most = Math.max(most, speeds[line] >= speed.low() ? torques[line] : 0);
             }
         }
-        return least == 0 && most > 0
-                ? speed.through(least, most, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY)
-                : speed.through(least, most, flattest, steepest);
+        return speed.through(least, most, flattest, steepest);
     }
 
     /** The speeds strictly between two others at which the curve has a corner. */
@@ -89,7 +92,7 @@ final class TorqueCurve {
             return Polynomial.of(torques[0]);
         }
         if (line >= speeds.length - 1) {
-            return Polynomial.of(beyond(speedOnLine));
+            return Polynomial.of(torques[line]);
         }
         return speed.times(slope(line)).plus(torques[line] - slope(line) * speeds[line]);
     }
@@ -103,9 +106,9 @@ final class TorqueCurve {
         return highest;
     }
 
-    /** A speed that is over the last point by no more than rounding still has its torque. */
-    private double beyond(double speed) {
-        return speed <= topSpeed() * (1 + DutyLimit.ROUNDING) ? torques[torques.length - 1] : 0;
+    /** How many times larger it would have to be. */
+    Enlargement enlargement() {
+        return enlargement;
     }
 
     private double slope(int line) {

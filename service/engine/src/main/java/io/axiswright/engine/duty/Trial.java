@@ -98,10 +98,57 @@ final class Trial {
             case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK, GEAR_STOP -> way.use(limit);
             case SPEED -> DutyLimit.use(sums.peakSpeed(), offer.intermittent().topSpeed());
             case BRAKE -> brakeUse();
-            case CONTINUOUS -> DutyLimit.use(rmsTorque, continuousTorque(kit));
+            case CONTINUOUS ->
+                fasterThanContinuous()
+                        ? DutyLimit.use(sums.rmsSpeed(), offer.continuous().topSpeed())
+                        : DutyLimit.use(rmsTorque, continuousTorque(kit));
             case INTERMITTENT -> envelope().use();
             case WINDING -> DutyLimit.use(heat(kit).rise(), permittedRise());
         };
+    }
+
+    /** Whether the rms speed lies beyond the continuous curve, so that speed and not torque is what breaks there. */
+    boolean fasterThanContinuous() {
+        return DutyLimit.broken(
+                DutyLimit.use(sums.rmsSpeed(), offer.continuous().topSpeed()));
+    }
+
+    /**
+     * How many times as much the drive unit or what goes with it would have to have of what a limit is about; for curves how
+     * many times larger they would have to be. 0 for what is a matter of yes or no.
+     *
+     * @param sofar what is known of another limit; anything below it may come back for less than that
+     */
+    double shortfall(DutyLimit limit, @Nullable VentilationKit kit, double sofar) {
+        return switch (limit) {
+            case FEED -> 0;
+            case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK, GEAR_STOP, SPEED, BRAKE -> use(limit, kit);
+            case CONTINUOUS ->
+                continuousEnlargement(
+                        kit, rmsTorque, Math.min(offer.electronicsShare(), Math.sqrt(offer.permittedShare())));
+            case INTERMITTENT -> offer.intermittent().enlargement().over(load.pieces(), inertia, sofar);
+            case WINDING -> {
+                HeatPath path = HeatPath.of(offer.unit());
+                double bound = Math.sqrt(path.bound(rmsTorque * rmsTorque, load.period()));
+                yield windingEnlargement(kit, bound) <= sofar
+                        ? 0
+                        : windingEnlargement(kit, Math.sqrt(heatPerRise().rise()));
+            }
+        };
+    }
+
+    /** A lower bound of {@link #shortfall} for the intermittent curve, from a few instants. */
+    double sampledShortfall() {
+        return way.samples().enlargement(inertia, offer.intermittent().enlargement());
+    }
+
+    private double windingEnlargement(@Nullable VentilationKit kit, double torque) {
+        return continuousEnlargement(kit, torque, Math.sqrt(offer.permittedShare()));
+    }
+
+    private double continuousEnlargement(@Nullable VentilationKit kit, double torque, double share) {
+        double factor = share * (kit == null ? 1 : kit.continuousTorqueFactor());
+        return offer.continuous().enlargement().at(sums.rmsSpeed(), torque / factor);
     }
 
     /** Whether a limit is broken; what is dear to find is found only if need be. */
@@ -178,10 +225,16 @@ final class Trial {
 
     /** The hottest instant of the winding with that kit. A rise goes with its cause, so one run serves all kits. */
     WindingHeat heat(@Nullable VentilationKit kit) {
+        WindingHeat perRise = heatPerRise();
+        return new WindingHeat(perRise.rise() * risePerTorqueSquared(kit), perRise.instant());
+    }
+
+    /** The same for a steady rise of 1 K per (N·m)²: the torque squared as the winding feels it. */
+    private WindingHeat heatPerRise() {
         if (heat == null) {
             heat = WindingHeat.highest(load.pieces(), inertia, 1, HeatPath.of(offer.unit()));
         }
-        return new WindingHeat(heat.rise() * risePerTorqueSquared(kit), heat.instant());
+        return heat;
     }
 
     /**

@@ -1,15 +1,23 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.catalogue.CurvePoint;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.catalogue.VentilationKit;
+import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.DriveSelection;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Every limit of every candidate worked out, then all sorted; what the choice by bounds must agree with. */
 public final class ExhaustiveChoice {
+
+    /** In so many parts each stretch of motion is looked at, its ends among them. */
+    private static final int INSTANTS = 50;
 
     /** A candidate with the uses of all limits. */
     record Tried(Trial trial, @Nullable VentilationKit kit, double[] uses, int price) {
@@ -26,8 +34,9 @@ public final class ExhaustiveChoice {
 
         double highest() {
             double highest = 0;
-            for (double use : uses) {
-                highest = Math.max(highest, use);
+            for (DutyLimit limit : DutyLimit.values()) {
+                // a voltage suits or does not: the mains are no margin
+                highest = limit == DutyLimit.FEED ? highest : Math.max(highest, uses[limit.ordinal()]);
             }
             return highest;
         }
@@ -41,8 +50,12 @@ public final class ExhaustiveChoice {
     final List<Tried> holding = new ArrayList<>();
     final List<Tried> broken = new ArrayList<>();
 
-    ExhaustiveChoice(List<GearedLoad> ways, List<Offer> offers, DriveSelection selection, BrakeStock brakes) {
+    private final Map<GearedLoad, List<Instant>> instants = new IdentityHashMap<>();
+
+    ExhaustiveChoice(Axis axis, List<GearedLoad> ways, List<Offer> offers, BrakeStock brakes) {
+        DriveSelection selection = axis.drive();
         for (GearedLoad way : ways) {
+            instants.put(way, instants(way.geared(axis), way.load()));
             for (Offer offer : offers) {
                 if (way.gear() == null
                         || way.gear().frameSizes().contains(offer.unit().frameSize())) {
@@ -71,33 +84,88 @@ public final class ExhaustiveChoice {
         (tried.broken() == null ? holding : broken).add(tried);
     }
 
-    /** The winner, or the nearest miss. */
+    /** The winner. */
     Tried best() {
-        if (!holding.isEmpty()) {
-            return holding.getFirst();
-        }
-        return broken.stream()
-                .min(Comparator.comparingDouble(
-                        tried -> tried.highest() + (tried.broken() == DutyLimit.FEED ? DutyLimit.HIGHEST_USE : 0)))
-                .orElseThrow();
+        return holding.getFirst();
     }
 
-    /** The misses that came through most limits, nearest first. */
-    List<Tried> nearest() {
-        Comparator<Tried> far = Comparator.comparingInt(tried -> -broken(tried).ordinal());
-        return broken.stream()
-                .sorted(far.thenComparingDouble(
-                        tried -> tried.uses[broken(tried).ordinal()]))
-                .limit(20)
-                .toList();
+    /**
+     * How many times as much a miss would have to have of what it lacks most, by its own definition: the least factor by which
+     * torques and speeds of its curves have to be multiplied for all instants looked at to lie on them, found by halving; plain
+     * shares for all other limits. Too low by what happens between two instants.
+     */
+    double shortfall(Tried tried) {
+        double most = 1;
+        for (DutyLimit limit : DutyLimit.values()) {
+            boolean ofCurve =
+                    limit == DutyLimit.CONTINUOUS || limit == DutyLimit.INTERMITTENT || limit == DutyLimit.WINDING;
+            if (!ofCurve && limit != DutyLimit.FEED) {
+                most = Math.max(most, tried.uses[limit.ordinal()]);
+            }
+        }
+        double low = most;
+        double high = DutyLimit.HIGHEST_USE;
+        while (high - low > 1e-6 * low) {
+            double middle = (low + high) / 2;
+            if (holdsEnlarged(tried, middle)) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return high + (tried.broken() == DutyLimit.FEED ? DutyLimit.HIGHEST_USE : 0);
     }
 
-    private static DutyLimit broken(Tried tried) {
-        DutyLimit limit = tried.broken();
-        if (limit == null) {
-            throw new IllegalStateException(tried.name());
+    private boolean holdsEnlarged(Tried tried, double factor) {
+        Trial trial = tried.trial;
+        Offer offer = trial.offer();
+        List<CurvePoint> rated = offer.unit().continuousCurve();
+        double rms = trial.way().sums().rmsSpeed();
+        double fan = tried.kit == null ? 1 : tried.kit.continuousTorqueFactor();
+        double continuous = factor * fan * torque(rated, 1, rms / factor);
+        double hot = trial.heat(tried.kit).rise() * Math.pow(trial.ratedTorque(tried.kit) / continuous, 2);
+        boolean cool =
+                trial.rmsTorque() <= continuous * Math.sqrt(offer.permittedShare()) && hot <= trial.permittedRise();
+        return cool
+                && instants.get(trial.way()).stream().allMatch(instant -> {
+                    double available =
+                            torque(offer.unit().intermittentCurve(), offer.lineFactor(), instant.speed / factor);
+                    return Math.abs(instant.torque + trial.inertia() * instant.acceleration) <= factor * available;
+                });
+    }
+
+    /** The torque of a catalogue's curve; none beyond its end. */
+    private static double torque(List<CurvePoint> points, double speedFactor, double speed) {
+        for (int k = 1; k < points.size(); k++) {
+            double from = points.get(k - 1).speed().si() * speedFactor;
+            double to = points.get(k).speed().si() * speedFactor;
+            if (speed <= to) {
+                double share = (speed - from) / (to - from);
+                return (1 - share) * points.get(k - 1).torque().si()
+                        + share * points.get(k).torque().si();
+            }
         }
-        return limit;
+        return 0;
+    }
+
+    /** Speed, torque without the motor's inertia and acceleration at one instant. */
+    private record Instant(double speed, double torque, double acceleration) {}
+
+    private static List<Instant> instants(Axis axis, AxisLoad load) {
+        double[] times = load.pieces().stream()
+                .flatMapToDouble(piece -> IntStream.rangeClosed(0, INSTANTS)
+                        .mapToDouble(k -> Math.clamp((double) k / INSTANTS, 1e-7, 1 - 1e-7))
+                        .map(share -> piece.start() + share * piece.duration()))
+                .toArray();
+        TorqueOracle bare = new TorqueOracle(axis, 0);
+        TorqueOracle heavier = new TorqueOracle(axis, 1);
+        List<Instant> instants = new ArrayList<>();
+        for (double time : times) {
+            TorqueOracle.State state = bare.at(time);
+            double acceleration = heavier.at(time).torque() - state.torque();
+            instants.add(new Instant(Math.abs(state.speed()), state.torque(), acceleration));
+        }
+        return instants;
     }
 
     private static int amount(Item item) {
