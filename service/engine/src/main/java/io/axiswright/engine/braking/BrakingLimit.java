@@ -10,7 +10,11 @@ public enum BrakingLimit {
     CHOPPER_CURRENT,
     /** Highest bus voltage with the unit at work against the trip voltage. */
     BUS_VOLTAGE,
-    /** Energy of one stop against the resistor's pulse energy. */
+    /**
+     * Energy of the largest pulse in any case against the resistor's pulse energy: all that goes into it in one run of return,
+     * stop or descent, with no credit for what it gives off meanwhile; runs that follow each other after less time than the
+     * earlier has lasted are one.
+     */
     PULSE_ENERGY,
     /** Mean power over the cycle against the resistor's continuous power. */
     CONTINUOUS_POWER,

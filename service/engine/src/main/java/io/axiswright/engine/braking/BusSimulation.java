@@ -18,6 +18,7 @@ final class BusSimulation {
     private final Bus bus;
     private final Chopper chopper;
     private final ChopperSolution solution;
+    private final ResistorPulses pulses = new ResistorPulses();
 
     private @Nullable BusLog log;
     private double energy;
@@ -30,6 +31,7 @@ final class BusSimulation {
     private double tripInstant;
     private double supplied;
     private double burned;
+    private double burnedUntil;
     private double peakRise;
     private long switchings;
 
@@ -50,6 +52,19 @@ final class BusSimulation {
 
     /** The same, and every change of state is written down. */
     BusTrace run(BusPower power, BusState start, @Nullable BusLog book) {
+        pulses.clear();
+        return follow(power, start, book);
+    }
+
+    /** The largest pulse of the resistor when the course just run through comes again and again, J. */
+    double pulseRepeating(BusPower power) {
+        double once = burned;
+        pulses.repeat(power.duration(), once);
+        follow(power, new BusState(energy, chopping, rise), null);
+        return Math.min(pulses.largest(), Math.max(once, burned));
+    }
+
+    private BusTrace follow(BusPower power, BusState start, @Nullable BusLog book) {
         log = book;
         energy = start.energy();
         holding = chopper.regulates() && energy == chopper.onEnergy();
@@ -63,7 +78,11 @@ final class BusSimulation {
         peakRise = rise;
         switchings = 0;
         for (PowerSegment segment : power.segments()) {
+            double before = burned;
             advance(segment);
+            if (burned > before) {
+                pulses.add(segment.instant(segment.from()), segment.instant(burnedUntil), before, burned);
+            }
         }
         return new BusTrace(
                 start,
@@ -117,7 +136,7 @@ final class BusSimulation {
         } else if (segment.slope(end) > most) {
             end = Math.max(local, segment.instantOfPower(most, local));
         }
-        heat(segment.energy(local, end), end - local);
+        heat(segment.energy(local, end), local, end);
         chopping = end < segment.to();
         holding = !chopping;
         return end;
@@ -180,6 +199,7 @@ final class BusSimulation {
                 rise = settled + (rise - settled) * Math.exp(-cycles * period / chopper.coolingTime());
                 switchings += (long) cycles;
                 instant += cycles * period;
+                burnedUntil = instant;
             }
         }
         lastOn = instant;
@@ -208,7 +228,7 @@ final class BusSimulation {
         if (solution.energy() < chopper.offEnergy()) {
             double end = solution.fallTo(chopper.offEnergy(), from, to);
             if (local + end > local) { // else the turn is lost in rounding
-                heat(solution.burned(), end);
+                heat(solution.burned(), local, local + end);
                 energy = chopper.offEnergy();
                 chopping = false;
                 holding = chopper.regulates() && segment.sign() > 0;
@@ -216,7 +236,7 @@ final class BusSimulation {
             }
         }
         solution.at(step);
-        heat(solution.burned(), step);
+        heat(solution.burned(), local, local + step);
         energy = solution.energy();
         notePeak(segment.instant(local + step));
         return step == left ? segment.to() : local + step;
@@ -235,8 +255,9 @@ final class BusSimulation {
         }
     }
 
-    private void heat(double joules, double time) {
-        cool(time);
+    private void heat(double joules, double local, double until) {
+        cool(until - local);
+        burnedUntil = until;
         burned += joules;
         rise += joules / chopper.heatCapacity();
         peakRise = Math.max(peakRise, rise);

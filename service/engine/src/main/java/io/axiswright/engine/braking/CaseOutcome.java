@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param drawn energy taken, J
  * @param supplied energy from the rectifier, J
  * @param burned energy into the resistor, J
+ * @param pulse energy of the largest pulse of the resistor, J: see {@link ResistorPulses}; a stop or a run down is one
  * @param peakRise highest temperature rise of the resistor, K
  * @param peakPower highest power the axes return together, W
  * @param worst how the instant of a stop was found; absent but for stops
@@ -38,6 +39,7 @@ record CaseOutcome(
         double drawn,
         double supplied,
         double burned,
+        double pulse,
         double peakRise,
         double peakPower,
         @Nullable Worst worst,
@@ -67,6 +69,7 @@ record CaseOutcome(
                 drawn,
                 supplied,
                 burned,
+                pulse,
                 peakRise,
                 peakPower,
                 worst,

@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  *     absent if nothing is returned
  * @param chopperCurrent highest current, resistance at the lower end of its tolerance
  * @param peakPower highest power of its resistor
- * @param pulseEnergy energy of the worst stop
+ * @param pulseEnergy energy of its largest pulse in any case: all that goes into its resistor in one run of return, stop or descent,
+ *     however long; runs that follow each other after less time than the earlier has lasted are one
  * @param meanPower mean power, the stops an hour included
  * @param allowedMeanPower what it may take for ever at this ambient
  * @param stopsPerHour stops an hour counted with

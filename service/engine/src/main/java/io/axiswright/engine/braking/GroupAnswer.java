@@ -63,7 +63,7 @@ final class GroupAnswer {
                 run.peakPower() > 0 ? new Resistance(on * on / run.peakPower() * study.count()) : null,
                 new Current(highest / lowest),
                 new Power(highest * highest / lowest),
-                new Energy(heat.pulse()),
+                new Energy(run.largestPulse() / study.count()),
                 new Power(heat.meanPower()),
                 new Power(heat.allowedPower()),
                 heat.stopsPerHour(),

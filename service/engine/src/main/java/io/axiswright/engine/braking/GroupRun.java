@@ -27,8 +27,13 @@ record GroupRun(CycleBasis basis, CycleOutcome.@Nullable Settling settling, List
         return cases.stream().mapToDouble(CaseOutcome::provenEnergy).max().orElse(0);
     }
 
-    /** Most energy into the resistor in any one stop, J. */
+    /** Energy of the largest pulse of the resistor in any case, J. */
     double largestPulse() {
+        return cases.stream().mapToDouble(CaseOutcome::pulse).max().orElse(0);
+    }
+
+    /** Most energy into the resistor in any one stop, J. */
+    double largestStop() {
         return cases.stream()
                 .filter(c -> c.kind() == CaseKind.STOP_ZONE || c.kind() == CaseKind.STOP_ALL)
                 .mapToDouble(CaseOutcome::burned)

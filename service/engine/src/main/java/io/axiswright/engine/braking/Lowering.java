@@ -65,6 +65,7 @@ final class Lowering {
                 power.drawn(),
                 trace.supplied(),
                 trace.burned(),
+                trace.burned(),
                 trace.peakRise(),
                 power.peak(),
                 null,

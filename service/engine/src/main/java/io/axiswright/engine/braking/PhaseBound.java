@@ -48,6 +48,7 @@ record PhaseBound(List<PowerCourse> courses) implements CycleLoad {
                 drawn,
                 Math.max(0, drawn - returned + burned),
                 burned,
+                chops ? pulse() : 0,
                 chops ? peakRise(bus, chopper) : 0,
                 courses.stream().mapToDouble(PowerCourse::peak).sum(),
                 null,
@@ -61,6 +62,21 @@ record PhaseBound(List<PowerCourse> courses) implements CycleLoad {
         for (PowerCourse course : courses) {
             double share = removed == 0 ? 0 : removed >= peaks ? course.peak() : removed * course.peak() / peaks;
             sum += BusPower.drained(course, share).largestWindow();
+        }
+        return sum;
+    }
+
+    /** Every axis's largest run of return, as often as it comes round within the longest run of any: all one pulse. */
+    private double pulse() {
+        List<ResistorPulses> alone = courses.stream()
+                .map(course -> ResistorPulses.ofReturns(BusPower.drained(course, 0)))
+                .toList();
+        double longest =
+                alone.stream().mapToDouble(ResistorPulses::longest).max().orElse(0);
+        double sum = 0;
+        for (int k = 0; k < alone.size(); k++) {
+            double times = 1 + Math.floor(longest / courses.get(k).duration());
+            sum += times * alone.get(k).largest();
         }
         return sum;
     }

@@ -8,7 +8,7 @@ import io.axiswright.engine.quantity.Temperature;
  * (nothing cools away meanwhile: safe); in periodic state the stops alone raise it to ΔT/(1 − e^(−t/τ)), ΔT = E/(m·c).
  *
  * @param stopsPerHour how many
- * @param pulse energy of one stop, J
+ * @param stop energy of one stop, J
  * @param meanPower mean power with the stops, W
  * @param allowedPower what it may take for ever at this ambient: its rating, and what its thermal resistance lets through up to
  *     its limit, whichever is less, W
@@ -17,7 +17,7 @@ import io.axiswright.engine.quantity.Temperature;
  */
 record ResistorHeat(
         double stopsPerHour,
-        double pulse,
+        double stop,
         double meanPower,
         double allowedPower,
         Temperature hottest,
@@ -26,7 +26,7 @@ record ResistorHeat(
     private static final double HOUR = 3600;
 
     static ResistorHeat of(BrakingUnit unit, int count, GroupRun run, double stopsPerHour, Temperature ambient) {
-        double pulse = run.largestPulse() / count;
+        double stop = run.largestStop() / count;
         double cycle = run.meanBurned() / count;
         double capacity = unit.heatCapacity().si();
         double tau = capacity * unit.thermalResistance().si();
@@ -34,16 +34,16 @@ record ResistorHeat(
         double allowed = Math.min(
                 unit.continuousPower().si(),
                 Math.max(0, room / unit.thermalResistance().si()));
-        double step = pulse / capacity;
+        double step = stop / capacity;
         double repeated = stopsPerHour == 0 ? 0 : step / -Math.expm1(-HOUR / stopsPerHour / tau);
         double cycleRise = run.cyclePeakRise();
         return new ResistorHeat(
                 stopsPerHour,
-                pulse,
-                cycle + pulse * stopsPerHour / HOUR,
+                stop,
+                cycle + stop * stopsPerHour / HOUR,
                 allowed,
                 new Temperature(ambient.si() + Math.max(run.peakRise(), cycleRise + repeated)),
-                tolerated(pulse, allowed - cycle, step / (room - cycleRise), tau));
+                tolerated(stop, allowed - cycle, step / (room - cycleRise), tau));
     }
 
     /** Both the mean power and the temperature rise with the stops an hour, so each limit gives one number. */

@@ -35,6 +35,7 @@ record SteadyCycle(CycleBasis basis, BusPower power) implements CycleLoad {
         boolean settled = cycles < MOST_CYCLES || repeats(trace, tolerance);
         BusState start = trace.start().withRise(startRise(trace, chopper));
         double peakRise = start.rise() == 0 ? 0 : simulation.run(power, start).peakRise();
+        double pulse = start.rise() == 0 ? 0 : simulation.pulseRepeating(power);
         CaseOutcome outcome = new CaseOutcome(
                 CaseKind.CYCLE,
                 null,
@@ -49,6 +50,7 @@ record SteadyCycle(CycleBasis basis, BusPower power) implements CycleLoad {
                 drawn,
                 trace.supplied(),
                 trace.burned(),
+                pulse,
                 peakRise,
                 power.peak(),
                 null,

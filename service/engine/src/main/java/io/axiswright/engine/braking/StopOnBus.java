@@ -129,6 +129,7 @@ final class StopOnBus {
                 power.drawn(),
                 trace.supplied(),
                 trace.burned(),
+                trace.burned(),
                 trace.peakRise(),
                 power.peak(),
                 new CaseOutcome.Worst(worst, bound),

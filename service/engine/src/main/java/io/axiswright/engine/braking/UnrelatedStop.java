@@ -63,6 +63,7 @@ record UnrelatedStop(
                 0,
                 0,
                 burned,
+                burned,
                 cycle.peakRise() + burned / chopper.heatCapacity(),
                 peaks(),
                 null,

@@ -27,7 +27,8 @@ import org.jspecify.annotations.Nullable;
  * @param resistanceTolerance tolerance of that resistance, as a fraction
  * @param chopperCurrent highest current of its chopper
  * @param continuousPower power its resistor takes for ever
- * @param pulseEnergy energy of one pulse from cold
+ * @param pulseEnergy most energy of one pulse from cold; each run of return of the cycle, each stop and each descent is one, however
+ *     long it lasts: for long ones state what the maker's curve allows for their length
  * @param heatCapacity heat capacity of its resistor
  * @param thermalResistance thermal resistance from resistor to ambient
  * @param resistorLimit highest temperature of its resistor

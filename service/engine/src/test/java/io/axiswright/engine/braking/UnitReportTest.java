@@ -112,6 +112,93 @@ class UnitReportTest {
         assertThat(codes(result)).contains(FindingCode.BRAKING_LOWERING_LONG);
     }
 
+    /**
+     * A load of 10 N·m lowered at 100 rad/s for 15 s: 960 W (25 W copper, 15 W standby) are 14 400 J in one go, of which the bus
+     * keeps at most ½·1 mF·(780² − 746.7²) V² = 25.4 J. No stop zone: the cycle alone breaks the pulse energy.
+     */
+    @Test
+    void aDescentOfTheCycleIsOnePulse() {
+        BrakingAxis hoist = axis(
+                0,
+                null,
+                unit(2, 15, 1e-3, 820),
+                course(stretch(15, 100, 0, -10), stretch(5, 0, 0, 0), stretch(15, -100, 0, -11), stretch(5, 0, 0, 0)));
+        GroupBraking group = study(
+                        List.of(hoist),
+                        brakingUnit("small", 1, 780, 765, 40, 0.1, 200, 5000, 1000, 500),
+                        brakingUnit("large", 2, 780, 765, 40, 0.1, 200, 5000, 20_000, 500))
+                .groups()
+                .getFirst();
+        assertThat(group.brakingUnit()).isEqualTo("large");
+        assertThat(group.rejected()).singleElement().satisfies(small -> {
+            assertThat(small.broken()).isEqualTo(BrakingLimit.PULSE_ENERGY);
+            assertThat(small.value().si()).isBetween(14_400 - 25.4, 14_400.0);
+            assertThat(small.limit().si()).isEqualTo(1000);
+        });
+        assertThat(requireNonNull(group.chosen()).pulseEnergy().si()).isBetween(14_400 - 25.4, 14_400.0);
+    }
+
+    /**
+     * The shuttle without any stop zone returns 566.86 J each time it slows down (WorstStopTest), the bus keeps at most 25.4 J of
+     * it from high line up. It does so once in 1.5 s: each time a pulse of its own.
+     */
+    @Test
+    void aRampOfTheCycleIsAPulse() {
+        BrakingAxis shuttle = axis(0, null, unit(1.5, 20, 1e-3, 820), shuttle(0.02, 250, 0.2, 0.5, 0.6));
+        GroupBraking group = study(
+                        List.of(shuttle),
+                        brakingUnit("small", 1, 780, 765, 40, 0.1, 200, 5000, 500, 500),
+                        brakingUnit("large", 2, 780, 765, 40, 0.1, 200, 5000, 600, 500))
+                .groups()
+                .getFirst();
+        assertThat(group.rejected()).singleElement().satisfies(small -> {
+            assertThat(small.broken()).isEqualTo(BrakingLimit.PULSE_ENERGY);
+            assertThat(small.value().si()).isBetween(566.8 - 25.4, 566.9);
+        });
+        assertThat(group.brakingUnit()).isEqualTo("large");
+    }
+
+    /** Two runs of 400 J, 5 W of standby between them: what the resistor takes in one go is told by the pauses. */
+    @Test
+    void runsOfReturnThatFollowCloseAreOnePulse() {
+        Bus bus = Bus.of(1e-3, 700, 820);
+        var chopper = new Chopper(bus.energy(780), bus.energy(765), 2 / (40 * 1e-3), 400, 100);
+        // 2000 W for 0.2 s twice, 0.1 s and 2 s apart: the resistor gets 800 J a cycle less 5 W in the pauses, give or take one
+        // switching of ½·1 mF·(780² − 765²) = 11.6 J; as one pulse
+        assertThat(pulse(bus, chopper, 0.1, 2)).isCloseTo(800 - 5 * 2.1, within(11.6));
+        // a pause longer than the run parts them
+        assertThat(pulse(bus, chopper, 0.25, 2)).isBetween(400 - 5 * 2 - 11.6, 400 + 11.6);
+        // the first run of the next cycle follows close on the last of this one
+        assertThat(pulse(bus, chopper, 2, 0.1)).isCloseTo(800 - 5 * 2.1, within(11.6));
+    }
+
+    private static double pulse(Bus bus, Chopper chopper, double between, double after) {
+        PowerCourse course = BrakingFixtures.powers(
+                new double[] {0.2, between, 0.2, after},
+                new double[] {2000},
+                new double[] {-5},
+                new double[] {2000},
+                new double[] {-5});
+        return CommonPeriod.load(List.of(course)).on(bus, chopper).outcome().pulse();
+    }
+
+    /**
+     * Unrelated periods: 400 J of one axis in its longest run of 0.4 s and, of another that comes round every 0.3·√2 s, at most
+     * one run of 50 J in that time: no more than 400 + 50 J make one pulse.
+     */
+    @Test
+    void pulsesOfUnrelatedCyclesAddUp() {
+        PowerCourse slow =
+                BrakingFixtures.powers(new double[] {0.4, 2}, new double[] {1000}, new double[] {-300});
+        PowerCourse quick = BrakingFixtures.powers(
+                new double[] {0.1, 0.3 * Math.sqrt(2)}, new double[] {500}, new double[] {-300});
+        Bus bus = Bus.of(1e-3, 740, 820);
+        var chopper = new Chopper(bus.energy(780), bus.energy(765), 2 / (40 * 1e-3), 400, 100);
+        CaseOutcome outcome =
+                CommonPeriod.load(List.of(slow, quick)).on(bus, chopper).outcome();
+        assertThat(outcome.pulse()).isCloseTo(450, within(1e-9));
+    }
+
     /** Stops an hour from a loss budget, the same formula as starts an hour: see CHECKS. */
     @Test
     void stopsFromALossBudget() {
