@@ -3,6 +3,7 @@ package io.axiswright.engine.duty;
 import static io.axiswright.engine.finding.Derivation.inputs;
 
 import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.HousingHeat;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Site;
@@ -16,8 +17,10 @@ import io.axiswright.engine.quantity.TemperatureRise;
 import io.axiswright.engine.quantity.Torque;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.SequencedMap;
+import org.jspecify.annotations.Nullable;
 
 /** How the numbers that decide on a drive unit came about. */
 final class DutyDerivations {
@@ -114,27 +117,46 @@ final class DutyDerivations {
 
     private void heat(Choice.Judged best, DutyFigures figures, UnitFigures unit) {
         Offer offer = best.trial().offer();
+        HousingHeat housing = offer.unit().housing();
+        Torque continuous = new Torque(best.trial().ratedTorque(best.kit()));
+        SequencedMap<String, Quantity> bodies = housing == null
+                ? inputs("tau", offer.unit().windingTimeConstant())
+                : inputs(
+                        "tau_w", offer.unit().windingTimeConstant(),
+                        "tau_h", housing.timeConstant(),
+                        "s", new Ratio(housing.riseShare()));
         add(
                 "theta_max",
-                "tau·theta' = rise·(T/T_c(w_rms))² − theta, repeating; its highest value",
-                inputs(
-                        "tau", offer.unit().windingTimeConstant(),
-                        "rise", offer.unit().ratedRise(),
-                        "T_c(w_rms)", new Torque(best.trial().ratedTorque(best.kit())),
-                        "t_cycle", figures.cyclePeriod()),
-                "one-body heating (Pillai, A First Course on Electrical Drives, ch. 7)",
+                housing == null
+                        ? "tau·theta' = q − theta, q = rise·(T/T_c(w_rms))², repeating; its highest value"
+                        : "theta = theta_w + theta_h, tau_w·theta_w' = (1 − s)·q − theta_w, tau_h·theta_h' = s·q − theta_h, "
+                                + "q = rise·(T/T_c(w_rms))², repeating; its highest value",
+                joined(
+                        bodies,
+                        inputs(
+                                "rise", offer.unit().ratedRise(),
+                                "T_c(w_rms)", continuous,
+                                "t_cycle", figures.cyclePeriod())),
+                heating(housing, "Pillai, A First Course on Electrical Drives, ch. 7"),
                 unit.windingRise());
         if (unit.timeAtPeakTorque() != null) {
             add(
                     "t_peak",
-                    "rise·(T_peak/T_c(w_rms))²·(1 − e^(−t/tau)) = theta_permitted",
-                    inputs(
-                            "T_peak", figures.peakTorque(),
-                            "T_c(w_rms)", new Torque(best.trial().ratedTorque(best.kit())),
-                            "rise", offer.unit().ratedRise(),
-                            "tau", offer.unit().windingTimeConstant(),
-                            "theta_permitted", new TemperatureRise(best.trial().permittedRise())),
-                    "one-body heating (Dubey, Fundamentals of Electrical Drives, ch. 4)",
+                    housing == null
+                            ? "rise·(T_peak/T_c(w_rms))²·(1 − e^(−t/tau)) = theta_permitted"
+                            : "rise·(T_peak/T_c(w_rms))²·((1 − s)·(1 − e^(−t/tau_w)) + s·(1 − e^(−t/tau_h))) = theta_permitted",
+                    joined(
+                            inputs(
+                                    "T_peak",
+                                    figures.peakTorque(),
+                                    "T_c(w_rms)",
+                                    continuous,
+                                    "rise",
+                                    offer.unit().ratedRise(),
+                                    "theta_permitted",
+                                    new TemperatureRise(best.trial().permittedRise())),
+                            bodies),
+                    heating(housing, "Dubey, Fundamentals of Electrical Drives, ch. 4"),
                     unit.timeAtPeakTorque());
         }
         add(
@@ -151,6 +173,19 @@ final class DutyDerivations {
                         offer.unit().standbyLoss()),
                 "common practice, no source",
                 unit.cycleInputCurrent());
+    }
+
+    private static String heating(@Nullable HousingHeat housing, String source) {
+        return housing == null
+                ? "one-body heating (" + source + ")"
+                : "derived: winding over housing and housing over ambient, each heated as one body (" + source + ")";
+    }
+
+    private static SequencedMap<String, Quantity> joined(
+            SequencedMap<String, Quantity> first, SequencedMap<String, Quantity> last) {
+        var all = new LinkedHashMap<>(first);
+        all.putAll(last);
+        return all;
     }
 
     private void add(

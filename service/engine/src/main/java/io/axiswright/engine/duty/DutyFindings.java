@@ -168,7 +168,8 @@ final class DutyFindings {
             case BRAKE -> BrakeStock.clause(drive);
             case CONTINUOUS -> "equivalent torque method (Dubey, Fundamentals of Electrical Drives, ch. 4)";
             case INTERMITTENT -> "derived: intermittent curve at low line";
-            case WINDING -> "one-body heating (Pillai, A First Course on Electrical Drives, ch. 7)";
+            case WINDING ->
+                "heating of one body, or of winding and housing each (Pillai, A First Course on Electrical Drives, ch. 7)";
         };
     }
 

@@ -4,9 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.HousingHeat;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Trapezoidal;
+import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.numeric.Polynomial;
+import io.axiswright.engine.quantity.Time;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
@@ -91,6 +99,45 @@ class WindingHeatTest {
             double rms = LoadSums.of(load.pieces(), load.period()).rmsTorque(2e-4);
             assertThat(path.bound(rms * rms, load.period())).as(axis.id()).isGreaterThanOrEqualTo(highest * (1 - 1e-9));
         }
+    }
+
+    /** What is printed beside the results of a motor with a housing leads to them, and only the formulas of two bodies do. */
+    @Test
+    void theDerivationsOfTwoBodiesReproduceTheirResults() {
+        DriveUnit unit = Fixtures.with(Fixtures.unit("u", 2, 100), 100, new HousingHeat(0.3, new Time(1800)), null);
+        Axis axis = Fixtures.axis(
+                "a",
+                Fixtures.table(0.01, 1, 1),
+                null,
+                Fixtures.ANY,
+                Fixtures.turn(20, 0.4, new Trapezoidal(0.25, 0.25)),
+                Fixtures.dwell(0.1));
+        DutyResult result = new DutySizing().size(Fixtures.request(List.of(axis), List.of(unit)));
+        Map<String, Derivation> bySymbol =
+                result.derivations().stream().collect(Collectors.toMap(Derivation::symbol, one -> one));
+        Derivation peak = Objects.requireNonNull(bySymbol.get("t_peak"));
+        double s = printed(peak, "s");
+        double time = peak.result().si();
+        assertThat(printed(peak, "rise")
+                        * Math.pow(printed(peak, "T_peak") / printed(peak, "T_c(w_rms)"), 2)
+                        * ((1 - s) * (1 - Math.exp(-time / printed(peak, "tau_w")))
+                                + s * (1 - Math.exp(-time / printed(peak, "tau_h")))))
+                .isCloseTo(printed(peak, "theta_permitted"), within(1e-9));
+        Derivation hottest = Objects.requireNonNull(bySymbol.get("theta_max"));
+        double[] share = {1 - printed(hottest, "s"), printed(hottest, "s")};
+        double[] tau = {printed(hottest, "tau_w"), printed(hottest, "tau_h")};
+        Course course = result.axes().getFirst().course();
+        double[] start = run(course, new double[2], share, tau)[0];
+        for (int body = 0; body < 2; body++) {
+            start[body] /= -Math.expm1(-printed(hottest, "t_cycle") / tau[body]);
+        }
+        double squared = run(course, start, share, tau)[1][0];
+        assertThat(squared * printed(hottest, "rise") / Math.pow(printed(hottest, "T_c(w_rms)"), 2))
+                .isCloseTo(hottest.result().si(), within(1e-6 * hottest.result().si()));
+    }
+
+    private static double printed(Derivation derivation, String symbol) {
+        return Objects.requireNonNull(derivation.inputs().get(symbol)).si();
     }
 
     /** The rises at the end of the cycle, and the highest sum on the way. */
