@@ -163,7 +163,8 @@ class UnitReportTest {
     void runsOfReturnThatFollowCloseAreOnePulse() {
         Bus bus = Bus.of(1e-3, 700, 820);
         var chopper = new Chopper(bus.energy(780), bus.energy(765), 2 / (40 * 1e-3), 400, 100);
-        // 2000 W for 0.2 s twice, 0.1 s and 2 s apart: the resistor gets 800 J a cycle less 5 W in the pauses, give or take one
+        // 2000 W for 0.2 s twice, 0.1 s and 2 s apart: the resistor gets 800 J a cycle less 5 W in the pauses, give or
+        // take one
         // switching of ½·1 mF·(780² − 765²) = 11.6 J; as one pulse
         assertThat(pulse(bus, chopper, 0.1, 2)).isCloseTo(800 - 5 * 2.1, within(11.6));
         // a pause longer than the run parts them
@@ -188,10 +189,9 @@ class UnitReportTest {
      */
     @Test
     void pulsesOfUnrelatedCyclesAddUp() {
-        PowerCourse slow =
-                BrakingFixtures.powers(new double[] {0.4, 2}, new double[] {1000}, new double[] {-300});
-        PowerCourse quick = BrakingFixtures.powers(
-                new double[] {0.1, 0.3 * Math.sqrt(2)}, new double[] {500}, new double[] {-300});
+        PowerCourse slow = BrakingFixtures.powers(new double[] {0.4, 2}, new double[] {1000}, new double[] {-300});
+        PowerCourse quick =
+                BrakingFixtures.powers(new double[] {0.1, 0.3 * Math.sqrt(2)}, new double[] {500}, new double[] {-300});
         Bus bus = Bus.of(1e-3, 740, 820);
         var chopper = new Chopper(bus.energy(780), bus.energy(765), 2 / (40 * 1e-3), 400, 100);
         CaseOutcome outcome =
