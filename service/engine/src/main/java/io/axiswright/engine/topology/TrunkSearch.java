@@ -32,6 +32,9 @@ final class TrunkSearch {
     /** Routes the first layout is solved for from. */
     private static final int FEW = 800;
 
+    /** How many times more routes the next one is solved for from: fewer steps leave more of the work for the proof. */
+    private static final int MORE = 5;
+
     private static final int MOST = 20_000;
     /** What rounding may have done to a cost, in the model's money unit. */
     private static final double ROUNDING = 1e-3;
@@ -69,16 +72,19 @@ final class TrunkSearch {
         }
         double base = relaxation.get().bound();
         bound = base;
-        for (int most = FEW; most <= MOST && budget.share(1) > 0; most *= 2) {
+        for (int most = FEW; most <= MOST && budget.share(1) > 0; most *= MORE) {
             Prices prices = relaxation.get().prices();
             Cheapest routes = pricing.cheapest(relaxed.worth(prices), cost() + 1 - base, most);
             if (routes == null) {
                 break;
             }
             double others = base + routes.below();
-            bound = Math.max(bound, Math.min(others, cheapest(program(prices, routes))));
-            if (cost() <= bound && cost() < others) {
-                shortest(program(prices, routes));
+            double told = cheapest(program(prices, routes));
+            bound = Math.max(bound, Math.min(told, others));
+            if (told < others) {
+                if (cost() <= bound) {
+                    shortest(program(prices, routes));
+                }
                 break;
             }
         }
