@@ -19,21 +19,21 @@ final class BeltChecks {
     private BeltChecks() {}
 
     /** Pull in each strand at rest, N: as stated, or the least that keeps both tight. */
-    static double pretension(Belt belt, AxisLoad load) {
+    static double pretension(Belt belt, double hardestPull) {
         BeltTension tension = belt.tension();
         return tension == null || tension.pretension() == null
-                ? load.hardestPull() / belt.pulleyDiameter().si()
+                ? hardestPull / belt.pulleyDiameter().si()
                 : tension.pretension().si();
     }
 
-    static MechanismReport report(String subject, String pointer, Belt belt, AxisLoad load) {
+    static MechanismReport report(String subject, String pointer, Belt belt, double hardestPull) {
         BeltTension tension = belt.tension();
         if (tension == null) {
             return new MechanismReport(
                     List.of(FindingCode.DUTY_BELT_UNCHECKED.at(subject, pointer, TIGHT, null, null)), List.of());
         }
-        double pull = load.hardestPull() / (belt.pulleyDiameter().si() / 2);
-        double pretension = pretension(belt, load);
+        double pull = hardestPull / (belt.pulleyDiameter().si() / 2);
+        double pretension = pretension(belt, hardestPull);
         double strand = pretension + pull / 2;
         List<Finding> findings = new ArrayList<>();
         if (pretension < pull / 2) {

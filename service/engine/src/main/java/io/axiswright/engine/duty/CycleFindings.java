@@ -9,6 +9,8 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.motion.Motion;
 import io.axiswright.engine.quantity.AngularSpeed;
+import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Payload;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Speed;
@@ -52,6 +54,16 @@ final class CycleFindings {
                         pointer + k + (segment.payload() == null ? "" : "/payload"),
                         "derived: conservation of momentum",
                         speed(Math.abs(motion.startSpeed()), rotary || atMotor(segment)),
+                        null));
+            } else if (carried(before) != carried(segment)
+                    && motion.travelled() > 0
+                    && Motion.of(before).travelled() > 0) {
+                double change = Math.abs(carried(before) - carried(segment));
+                findings.add(FindingCode.DUTY_PAYLOAD_SWITCHED_AT_ONCE.at(
+                        axis.id(),
+                        pointer + k + (segment.payload() == null ? "" : "/payload"),
+                        "derived: the payload is another at the end of one motion and at the start of the next",
+                        axis.mechanism().carriesMass() ? new Mass(change) : new Inertia(change),
                         null));
             }
         }

@@ -3,7 +3,10 @@ package io.axiswright.engine.duty;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Dwell;
+import io.axiswright.engine.design.Hoist;
 import io.axiswright.engine.design.Mains;
+import io.axiswright.engine.design.Mechanism;
+import io.axiswright.engine.design.Screw;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
@@ -185,17 +188,34 @@ final class DutyFindings {
     }
 
     private static void gravity(Axis axis, String pointer, AxisLoad load, List<Finding> findings) {
+        if (load.drivetrain().selfLocking()) {
+            findings.add(FindingCode.DUTY_SELF_LOCKING.at(
+                    axis.id(), pointer + "/mechanism", "derived: back-driving efficiency 2 − 1/eta", null, null));
+        }
         if (load.gravity()) {
             Torque pull = new Torque(load.holdingTorque());
+            boolean rubs = load.reach().heldByFriction();
+            if (rubs) {
+                Torque friction =
+                        new Torque(load.drivetrain().holdingTorque(load.reach().friction()));
+                findings.add(FindingCode.DUTY_FRICTION_HOLDS.at(
+                        axis.id(),
+                        pointer + "/mechanism",
+                        "derived: friction as stated against the pull",
+                        pull,
+                        friction));
+                return;
+            }
             if (!axis.drive().holdingBrake() && !load.drivetrain().selfLocking()) {
                 findings.add(FindingCode.DUTY_BRAKE_ABSENT.at(axis.id(), pointer + "/drive", PRACTICE, pull, null));
             }
             findings.add(FindingCode.DUTY_LOAD_MAY_FALL.at(axis.id(), pointer + "/mechanism", PRACTICE, pull, null));
         }
-        if (load.drivetrain().selfLocking()) {
-            findings.add(FindingCode.DUTY_SELF_LOCKING.at(
-                    axis.id(), pointer + "/mechanism", "derived: back-driving efficiency 2 − 1/eta", null, null));
-        }
+    }
+
+    /** Whether its travel surely has an end: a nut comes off its screw, a rope off its drum. */
+    private static boolean ends(Mechanism mechanism) {
+        return mechanism instanceof Screw || mechanism instanceof Hoist;
     }
 
     private static void cycle(Axis axis, String pointer, AxisLoad load, List<Finding> findings) {
@@ -211,7 +231,8 @@ final class DutyFindings {
             boolean angle = axis.mechanism().movesByAngle();
             Quantity drift = angle ? new Angle(load.netTravel()) : new Length(load.netTravel());
             Quantity none = angle ? new Angle(0) : new Length(0);
-            findings.add(FindingCode.DUTY_CYCLE_DRIFTS.at(axis.id(), pointer + "/cycle", PRACTICE, drift, none));
+            FindingCode code = ends(axis.mechanism()) ? FindingCode.DUTY_CYCLE_RUNS_OUT : FindingCode.DUTY_CYCLE_DRIFTS;
+            findings.add(code.at(axis.id(), pointer + "/cycle", PRACTICE, drift, none));
         }
         findings.addAll(CycleFindings.of(
                 axis, pointer + "/cycle/segments/", axis.mechanism().movesByAngle()));

@@ -49,10 +49,11 @@ public final class DutySizing {
             Reserves reserves = searched && axis.drive().asksReserves() && choice.best() != null
                     ? ReserveSearch.of(axis, choice.best(), brakes)
                     : null;
-            AxisDuty duty = duty(axis, way, choice, brakes, reserves);
+            double hardestPull = MechanismReport.hardestPull(axis, way);
+            AxisDuty duty = duty(axis, way, choice, brakes, reserves, hardestPull);
             duties.add(duty);
             findings.addAll(DutyFindings.of(axis, k, load, duty, request));
-            MechanismReport report = MechanismReport.of(axis, "/design/axes/" + k, load);
+            MechanismReport report = MechanismReport.of(axis, "/design/axes/" + k, load, hardestPull);
             findings.addAll(report.findings());
             derivations.addAll(report.derivations());
             if (duty.sideThrust() != null) {
@@ -87,7 +88,12 @@ public final class DutySizing {
     }
 
     private static AxisDuty duty(
-            Axis axis, GearedLoad way, Choice choice, BrakeStock brakes, @Nullable Reserves reserves) {
+            Axis axis,
+            GearedLoad way,
+            Choice choice,
+            BrakeStock brakes,
+            @Nullable Reserves reserves,
+            double hardestPull) {
         AxisLoad load = way.load();
         LoadSums sums = way.sums();
         Choice.Judged best = choice.best();
@@ -107,7 +113,7 @@ public final class DutySizing {
                 best == null
                         ? null
                         : ShaftFigures.of(
-                                way.geared(axis), load, best.trial().offer().unit()),
+                                way.geared(axis), load, best.trial().offer().unit(), hardestPull),
                 SideThrust.of(axis, load),
                 best == null ? List.of() : BestUnit.limits(best),
                 choice.feasible(),

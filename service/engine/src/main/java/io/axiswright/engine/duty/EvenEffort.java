@@ -65,6 +65,11 @@ record EvenEffort(
     }
 
     @Override
+    public double friction() {
+        return coulomb * travel;
+    }
+
+    @Override
     public double largestInertia(double from, double to) {
         return mass * travel * travel;
     }

@@ -50,6 +50,12 @@ record HardestStop(double size, double instant, Course course) {
         return stops.level() ? null : StopSearch.of(stops, StopMeasure.TORQUE).exceeds(torque);
     }
 
+    /** The greatest torque the load asks for at the mechanism's shaft in a stop, before any loss, N·m; 0 if there is none. */
+    static double pull(GearedLoad way) {
+        return of(way.load().atMechanism(), way.sums().peakSpeed(), 0, way.zone(), StopMeasure.TORQUE)
+                .size();
+    }
+
     private static HardestStop ofExtremes(
             AxisLoad load, double peakSpeed, double inertia, StopZone zone, StopMeasure measure) {
         HardestStop hardest = NONE;

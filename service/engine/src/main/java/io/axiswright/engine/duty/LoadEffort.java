@@ -39,6 +39,11 @@ interface LoadEffort {
     /** The largest torque a brake may have to hold between two positions, N·m: the process may have let go. */
     double largestHolding(double from, double to);
 
+    /** Friction at the mechanism's shaft that keeps a load at rest at rest, N·m; 0 where none is known that is always there. */
+    default double friction() {
+        return 0;
+    }
+
     /** The largest inertia of the load between two positions, as the shaft feels it, kg·m². */
     double largestInertia(double from, double to);
 

@@ -21,7 +21,7 @@ record RadialForce(double steady, double perTorque) {
     private static final double PRESSURE_ANGLE = Math.toRadians(20);
 
     /** On the motor's shaft; none where nothing pulls at it, or where a gear or a coupling stands between. */
-    static @Nullable RadialForce of(Axis axis, AxisLoad load) {
+    static @Nullable RadialForce of(Axis axis, double hardestPull) {
         if (!axis.gears().isEmpty() || axis.couplingInertia() != null) {
             return null;
         }
@@ -30,7 +30,7 @@ record RadialForce(double steady, double perTorque) {
                 ? 0
                 : stated.overhungMass().si() * GRAVITY;
         return switch (axis.mechanism()) {
-            case Belt belt -> new RadialForce(weight + 2 * BeltChecks.pretension(belt, load), 0);
+            case Belt belt -> new RadialForce(weight + 2 * BeltChecks.pretension(belt, hardestPull), 0);
             case RackAndPinion rack -> new RadialForce(weight, perTorque(rack, stated));
             default -> weight == 0 ? null : new RadialForce(weight, 0);
         };
@@ -44,8 +44,8 @@ record RadialForce(double steady, double perTorque) {
         return 2 / rack.pitchDiameter().si() / Math.cos(angle);
     }
 
-    /** Its largest over a cycle, N. */
-    double largest(AxisLoad load) {
-        return steady + perTorque * load.hardestPull();
+    /** Its largest under a torque at the mechanism's shaft, N. */
+    double largest(double hardestPull) {
+        return steady + perTorque * hardestPull;
     }
 }

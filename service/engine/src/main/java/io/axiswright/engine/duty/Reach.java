@@ -42,6 +42,28 @@ final class Reach {
         return inertia;
     }
 
+    /** From the lowest position to the highest, m or rad. */
+    double stroke() {
+        double lowest = Double.POSITIVE_INFINITY;
+        double highest = Double.NEGATIVE_INFINITY;
+        for (Way way : ways) {
+            lowest = Math.min(lowest, way.lowest);
+            highest = Math.max(highest, way.highest);
+        }
+        return highest - lowest;
+    }
+
+    /** Whether friction alone keeps the load at rest wherever it comes. */
+    boolean heldByFriction() {
+        return ways.stream()
+                .allMatch(way -> way.effort.largestHolding(way.lowest, way.highest) <= way.effort.friction());
+    }
+
+    /** The least friction at the mechanism's shaft that keeps the load at rest, N·m. */
+    double friction() {
+        return ways.stream().mapToDouble(way -> way.effort.friction()).min().orElse(0);
+    }
+
     private double largest(ToDoubleFunction<Way> size) {
         double largest = 0;
         for (Way way : ways) {

@@ -28,12 +28,16 @@ final class ScrewChecks {
     private static final String EULER = "Euler's cases of buckling; factor: common practice, no source";
     private static final String JOHNSON =
             "J. B. Johnson's parabola (Shigley, Mechanical Engineering Design, 8th ed., eq. 4-43); factor: common practice, no source";
+    private static final String TRAVEL = "derived: the nut stays on the screw; its own length and the ends come on top";
     private static final String LIFE = "ISO 3408-5:2006, 7.1.2 and 7.2 (formulas from memory)";
 
     /** Share of the critical speed a screw may turn at, and how much buckling force it must have: common practice, no source. */
     private static final double SPEED_SHARE = 0.8;
 
     private static final double BUCKLING_FACTOR = 2;
+
+    /** Strokes typed in decimals equal a length to this share. */
+    private static final double ROUNDING = 1e-9;
 
     private static final double SECONDS_PER_HOUR = 3600;
 
@@ -44,17 +48,24 @@ final class ScrewChecks {
     private final String pointer;
     private final Screw screw;
     private final AxisLoad load;
+    private final double hardestPull;
     private final List<Finding> findings = new ArrayList<>();
     private final List<Derivation> derivations = new ArrayList<>();
 
-    ScrewChecks(String subject, String pointer, Screw screw, AxisLoad load) {
+    ScrewChecks(String subject, String pointer, Screw screw, AxisLoad load, double hardestPull) {
         this.subject = subject;
         this.pointer = pointer;
         this.screw = screw;
         this.load = load;
+        this.hardestPull = hardestPull;
     }
 
     MechanismReport report() {
+        double stroke = load.reach().stroke();
+        if (stroke > screw.length().si() * (1 + ROUNDING)) {
+            findings.add(FindingCode.DUTY_SCREW_SHORT.at(
+                    subject, pointer + "/length", TRAVEL, new Length(stroke), screw.length()));
+        }
         if (screw.support() == null) {
             findings.add(FindingCode.DUTY_SCREW_UNCHECKED.at(subject, pointer, BEAM, null, null));
         } else {
@@ -105,7 +116,7 @@ final class ScrewChecks {
         Column column = column(support);
         double factor = support.bucklingFactor() == null ? BUCKLING_FACTOR : support.bucklingFactor();
         double allowed = column.bucklingForce() / factor;
-        double force = load.hardestPull() / LinearMechanics.travel(screw);
+        double force = hardestPull / LinearMechanics.travel(screw);
         SequencedMap<String, Quantity> inputs = new LinkedHashMap<>(inputs(
                 "d", support.rootDiameter(),
                 "K", new Ratio(column.bucklingLengthShare()),

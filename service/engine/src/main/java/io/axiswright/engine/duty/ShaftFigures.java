@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a mechanism does to the shaft of its motor by pulling at it from the side, and to the bearing at the shaft's end.
  *
- * @param radialForce the largest radial force over the cycle
+ * @param radialForce the largest radial force over the cycle and its controlled stops
  * @param distance where it acts, from the shoulder of the shaft
  * @param permittedForce what the shaft stands there; absent if the catalogue does not say
  * @param meanForce cubic mean of the radial force over all turns of the cycle; 0 if it does not turn
@@ -35,8 +35,8 @@ public record ShaftFigures(
     private static final double LONGEST_LIFE = 3.2e12;
 
     /** Of an axis with its gear unit among its gears; none where nothing pulls at the shaft. */
-    static @Nullable ShaftFigures of(Axis axis, AxisLoad load, DriveUnit unit) {
-        RadialForce force = RadialForce.of(axis, load);
+    static @Nullable ShaftFigures of(Axis axis, AxisLoad load, DriveUnit unit, double hardestPull) {
+        RadialForce force = RadialForce.of(axis, hardestPull);
         if (force == null) {
             return null;
         }
@@ -45,7 +45,7 @@ public record ShaftFigures(
         BearingLife wear = BearingLife.of(load.pieces(), force);
         Force equivalent = bearing == null ? null : equivalent(bearing, distance, wear);
         return new ShaftFigures(
-                new Force(force.largest(load)),
+                new Force(force.largest(hardestPull)),
                 new Length(distance),
                 bearing == null ? null : permitted(bearing, distance, unit),
                 new Force(wear.meanForce()),

@@ -98,6 +98,15 @@ record MoveData(
 
     /** The move does not state enough. */
     void missing(String accepted) {
+        List<String> stated = stated();
+        String detail = stated.isEmpty()
+                ? "nothing but its law is stated of the move"
+                : String.join(", ", stated) + " and the shares of the law do not fix the move";
+        faults.add(new Fault(pointer, FaultCode.MISSING, detail, accepted));
+    }
+
+    /** The members that are stated. */
+    private List<String> stated() {
         List<String> stated = new ArrayList<>();
         name(distance, "distance", stated);
         name(duration, "duration", stated);
@@ -105,10 +114,7 @@ record MoveData(
         name(acceleration, "acceleration", stated);
         name(deceleration, "deceleration", stated);
         name(jerk, "jerk", stated);
-        String detail = stated.isEmpty()
-                ? "nothing but its law is stated of the move"
-                : String.join(", ", stated) + " and the shares of the law do not fix the move";
-        faults.add(new Fault(pointer, FaultCode.MISSING, detail, accepted));
+        return stated;
     }
 
     private static void name(@Nullable Double value, String name, List<String> stated) {
@@ -117,8 +123,16 @@ record MoveData(
         }
     }
 
-    /** What a member states cannot be, or clashes with the others. */
-    void clash(String member, String detail, String accepted) {
+    /** What a member states cannot be, whatever the others. */
+    void impossible(String member, String detail, String accepted) {
         faults.add(new Fault(pointer + "/" + member, FaultCode.INCONSISTENT, detail, accepted));
+    }
+
+    /** What a member states clashes with the others, which are named. */
+    void clash(String member, String detail, String accepted) {
+        List<String> others = stated();
+        others.remove(member);
+        String beside = others.isEmpty() ? "" : "; stated beside it: " + String.join(", ", others);
+        impossible(member, detail + beside, accepted);
     }
 }

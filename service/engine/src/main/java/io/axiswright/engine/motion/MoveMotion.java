@@ -54,7 +54,7 @@ final class MoveMotion {
     private static boolean sensible(Move move, MoveData data) {
         int before = data.faults().size();
         if (data.topSpeed() != null && data.topSpeed() == 0) {
-            data.clash("topSpeed", "the top speed of a move is 0", "a speed other than 0, or a dwell");
+            data.impossible("topSpeed", "the top speed of a move is 0", "a speed other than 0, or a dwell");
         }
         if (move.distance() != null
                 && move.topSpeed() != null
@@ -101,7 +101,8 @@ final class MoveMotion {
         }
         double jerk = law.jerk();
         if (data.jerk() != null && Double.isInfinite(jerk)) {
-            data.clash("jerk", "the acceleration of this law jumps, so no jerk limits it", "no jerk, or another law");
+            data.impossible(
+                    "jerk", "the acceleration of this law jumps, so no jerk limits it", "no jerk, or another law");
         } else {
             check(data, "jerk", data.jerk(), jerk * perSquare / time, data::jerk);
         }

@@ -29,7 +29,7 @@ final class SCurveSolver {
     static @Nullable ShapedMove solve(SCurve law, MoveData data) {
         Double share = law.accelerationShare();
         if (share != null && share > 0.5 + ROUNDING) {
-            data.clash(
+            data.impossible(
                     "law/accelerationShare",
                     "each of two acceleration phases takes a share of " + share,
                     "a share of at most 0.5");

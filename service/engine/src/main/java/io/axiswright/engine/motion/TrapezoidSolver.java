@@ -74,7 +74,7 @@ final class TrapezoidSolver {
 
     private @Nullable ShapedMove shares(double rising, double falling) {
         if (rising + falling > 1 + ROUNDING) {
-            data.clash(
+            data.impossible(
                     "law/decelerationShare",
                     "the shares of acceleration and deceleration add up to " + (rising + falling),
                     "shares that add up to at most 1");

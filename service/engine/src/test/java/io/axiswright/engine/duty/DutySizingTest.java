@@ -260,9 +260,11 @@ class DutySizingTest {
                 .contains(
                         FindingCode.DUTY_ALTITUDE_HIGH,
                         FindingCode.DUTY_SELF_LOCKING,
-                        FindingCode.DUTY_CYCLE_DRIFTS,
-                        FindingCode.DUTY_DWELL_UNHELD);
-        assertThat(codes(indexing(ANY), unit("u", 5, 1))).doesNotContain(FindingCode.DUTY_CYCLE_DRIFTS);
+                        FindingCode.DUTY_CYCLE_RUNS_OUT,
+                        FindingCode.DUTY_DWELL_UNHELD)
+                .doesNotContain(FindingCode.DUTY_CYCLE_DRIFTS);
+        assertThat(codes(indexing(ANY), unit("u", 5, 1)))
+                .doesNotContain(FindingCode.DUTY_CYCLE_DRIFTS, FindingCode.DUTY_CYCLE_RUNS_OUT);
     }
 
     /**

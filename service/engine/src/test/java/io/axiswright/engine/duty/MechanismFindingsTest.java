@@ -5,22 +5,30 @@ import static io.axiswright.engine.duty.Fixtures.axis;
 import static io.axiswright.engine.duty.Fixtures.dwell;
 import static io.axiswright.engine.duty.Fixtures.travel;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Belt;
 import io.axiswright.engine.design.BeltTension;
 import io.axiswright.engine.design.EndFixity;
+import io.axiswright.engine.design.Friction;
 import io.axiswright.engine.design.Mechanism;
+import io.axiswright.engine.design.Move;
 import io.axiswright.engine.design.NutRating;
 import io.axiswright.engine.design.Polynomial345;
+import io.axiswright.engine.design.RackAndPinion;
 import io.axiswright.engine.design.Screw;
 import io.axiswright.engine.design.ScrewSupport;
 import io.axiswright.engine.design.ScrewThread;
+import io.axiswright.engine.design.Segment;
+import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.design.Trapezoidal;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.finding.Severity;
 import io.axiswright.engine.quantity.Angle;
 import io.axiswright.engine.quantity.Force;
 import io.axiswright.engine.quantity.Inertia;
@@ -29,6 +37,7 @@ import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Pressure;
 import io.axiswright.engine.quantity.Time;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -159,6 +168,114 @@ class MechanismFindingsTest {
         double other = Math.pow(10_000 / wear.backward(), 3);
         double both = Math.pow(Math.pow(one, -10 / 9.0) + Math.pow(other, -10 / 9.0), -9 / 10.0);
         assertThat(wear.lifeTurns(10_000)).isCloseTo(both * 1e6, within(1e-6 * both * 1e6));
+    }
+
+    /** The screw is 1 m long: 0.8 m up and back suit, 1.2 m up and back do not, nor do 0.8 m and 0.8 m more. */
+    @Test
+    void aNutStaysOnItsScrew() {
+        Screw screw = screw(0, null, null);
+        assertThat(codes(screw, 4)).doesNotContain(FindingCode.DUTY_SCREW_SHORT, FindingCode.DUTY_CYCLE_RUNS_OUT);
+        Move up = travel(1.2, 4, new Polynomial345());
+        Move down = travel(-1.2, 4, new Polynomial345());
+        assertThat(sized(screw, up, down))
+                .filteredOn(finding -> finding.code() == FindingCode.DUTY_SCREW_SHORT)
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(Objects.requireNonNull(finding.value()).si()).isCloseTo(1.2, within(1e-9));
+                    assertThat(finding.limit()).isEqualTo(new Length(1));
+                    assertThat(finding.pointer()).isEqualTo("/design/axes/0/mechanism/length");
+                });
+        assertThat(sized(screw, travel(0.8, 4, new Polynomial345()), travel(0.8, 4, new Polynomial345())))
+                .extracting(Finding::code)
+                .contains(FindingCode.DUTY_SCREW_SHORT, FindingCode.DUTY_CYCLE_RUNS_OUT)
+                .doesNotContain(FindingCode.DUTY_CYCLE_DRIFTS);
+    }
+
+    private static List<Finding> sized(Mechanism mechanism, Segment... segments) {
+        Axis axis = axis("z", mechanism, null, ANY, segments);
+        return new DutySizing()
+                .size(Fixtures.request(List.of(axis), List.of(Fixtures.unit("u", 20, 100))))
+                .findings();
+    }
+
+    /**
+     * 100 kg on a slope of 2° pull with 980.665·sin 2° = 34.225 N; a coefficient of 0.3 rubs with 294.02 N, one of 0.03 with
+     * 29.402 N, which does not hold it. On the pulley of 80 mm that is 1.3690 N·m against 11.761 N·m.
+     */
+    @Test
+    void aSlopeHeldByItsOwnFrictionNeedsNoBrake() {
+        assertThat(sized(sloped(0.3), travel(0.8, 4, new Polynomial345()), travel(-0.8, 4, new Polynomial345())))
+                .filteredOn(finding ->
+                        finding.severity() != Severity.NOTE && finding.code() != FindingCode.DUTY_INERTIA_RATIO_HIGH)
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.code()).isEqualTo(FindingCode.DUTY_FRICTION_HOLDS);
+                    assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+                    assertThat(Objects.requireNonNull(finding.value()).si()).isCloseTo(1.3690, within(1e-4));
+                    assertThat(Objects.requireNonNull(finding.limit()).si()).isCloseTo(11.761, within(1e-3));
+                });
+        assertThat(codes(sloped(0.03), 4))
+                .contains(FindingCode.DUTY_BRAKE_ABSENT, FindingCode.DUTY_LOAD_MAY_FALL)
+                .doesNotContain(FindingCode.DUTY_FRICTION_HOLDS);
+    }
+
+    private static Belt sloped(double coefficient) {
+        Belt sloped = Copies.with(belt(null), "inclination", new Angle(Math.toRadians(2)));
+        return Copies.with(sloped, "friction", new Friction(coefficient, null, null));
+    }
+
+    /** 5 kg out and 10 kg back: where the one turns into the other nothing says when. */
+    @Test
+    void aPayloadTakesTimeToBePickedUp() {
+        Move out = Copies.with(travel(0.8, 4, new Polynomial345()), "payload", new Mass(5));
+        Move back = Copies.with(travel(-0.8, 4, new Polynomial345()), "payload", new Mass(10));
+        assertThat(sized(belt(null), out, back))
+                .filteredOn(finding -> finding.code() == FindingCode.DUTY_PAYLOAD_SWITCHED_AT_ONCE)
+                .extracting(Finding::pointer, Finding::value)
+                .containsExactly(
+                        tuple("/design/axes/0/cycle/segments/0/payload", new Mass(5)),
+                        tuple("/design/axes/0/cycle/segments/1/payload", new Mass(5)));
+        assertThat(sized(belt(null), out, dwell(1), back, dwell(1)))
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.DUTY_PAYLOAD_SWITCHED_AT_ONCE);
+    }
+
+    /**
+     * 100 kg at 1 m/s, to rest in 0.05 s: 2000 N, four times what the cycle asks. The belt's pretension of 300 N leaves a strand
+     * slack and pulls the other with 300 + 1000 N; a screw is pushed with 2000 N; a pinion's teeth press its shaft with
+     * 2000/cos 20° = 2128.4 N.
+     */
+    @Test
+    void aHardStopIsHardOnTheMechanismToo() {
+        DutyResult stopped = stopped(belt(new BeltTension(new Force(300), new Force(1200))));
+        assertThat(value(stopped, "F_strand")).isCloseTo(1300, within(1e-6));
+        assertThat(stopped.findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.DUTY_BELT_SLACK, FindingCode.DUTY_BELT_OVERLOADED);
+        Derivation buckling = stopped(screw(0, support(EndFixity.FIXED_FIXED, 0.0165), null)).derivations().stream()
+                .filter(derivation -> derivation.symbol().equals("F_perm"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(Objects.requireNonNull(buckling.inputs().get("F")).si()).isCloseTo(2000, within(1e-6));
+        RackAndPinion rack =
+                new RackAndPinion(new Length(0.08), new Inertia(0.001), new Mass(100), new Angle(0), 0.95, null, null);
+        ShaftFigures shaft =
+                Objects.requireNonNull(stopped(rack).axes().getFirst().shaft());
+        assertThat(shaft.radialForce().si()).isCloseTo(2128.4, within(0.1));
+    }
+
+    private static DutyResult stopped(Mechanism mechanism) {
+        Axis axis = axis(
+                "z",
+                mechanism,
+                null,
+                ANY,
+                travel(0.8, 1, new Trapezoidal(0.2, 0.2)),
+                travel(-0.8, 1, new Trapezoidal(0.2, 0.2)),
+                dwell(1));
+        StopZone hard = Copies.with(Fixtures.ZONE, "decelerationTime", new Time(0.05));
+        DutyRequest plain = Fixtures.request(List.of(Fixtures.inZone(axis)), List.of(Fixtures.unit("u", 20, 100)));
+        return new DutySizing().size(Copies.with(plain, "stopZones", List.of(hard)));
     }
 
     @Test

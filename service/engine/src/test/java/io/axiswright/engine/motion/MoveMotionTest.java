@@ -1,6 +1,7 @@
 package io.axiswright.engine.motion;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.design.Cycloidal;
@@ -228,6 +229,22 @@ class MoveMotionTest {
         refused(new Stated(1.0, null, 1.0, null, null, null), new Trapezoidal(null, null), "/m", "acceleration");
         refused(new Stated(null, null, null, null, null, null), new SCurve(null, null), "/m", "two of distance");
         refused(new Stated(0.0, null, null, null, null, null), new Triangular(), "/m", "duration");
+    }
+
+    /** 1 m in 1 s by triangles peaks at 2 m/s with 4 m/s²: 1.5 m/s clashes with distance and duration, and the rest is told too. */
+    @Test
+    void dataThatClashAreNamed() {
+        List<Fault> faults = new ArrayList<>();
+        SegmentMotion.of(new Stated(1.0, 1.0, 1.5, 4.0, null, null).move(new Triangular()), "/m", faults);
+        assertThat(faults)
+                .extracting(Fault::pointer, Fault::detail)
+                .containsExactly(tuple(
+                        "/m/topSpeed",
+                        "1.5 m/s is stated, but the other data of the move give 2 m/s; stated beside it: distance, duration, "
+                                + "acceleration"));
+        List<Fault> alone = new ArrayList<>();
+        SegmentMotion.of(new Stated(1.0, null, 0.0, 2.0, null, null).move(new Triangular()), "/m", alone);
+        assertThat(alone).extracting(Fault::detail).containsExactly("the top speed of a move is 0");
     }
 
     private static void refused(Stated stated, MotionLaw law, String pointer, String accepted) {
