@@ -34,6 +34,7 @@ import org.jspecify.annotations.Nullable;
  *     common period
  * @param provenVoltage no stop, whenever it begins, takes the bus higher than this; absent but for the stop from the instant
  *     from which the bus rises highest
+ * @param alignment the worst alignment found of a stop of axes whose cycles have unrelated periods; absent otherwise
  * @param course the case over time; only where the request asks for courses, absent for a bound and for a bus that changes its
  *     state too often to be drawn
  */
@@ -56,4 +57,5 @@ public record BrakingCase(
         @Nullable Temperature resistorTemperature,
         @Nullable Time worstInstant,
         @Nullable Voltage provenVoltage,
+        @Nullable StopAlignment alignment,
         @Nullable BusCourse course) {}

@@ -276,10 +276,15 @@ class UnitReportTest {
         Alignment alignment = requireNonNull(group.alignment());
         assertThat(alignment.phases()).hasSize(2);
         assertThat(alignment.gap().si()).isBetween(0.0, 0.5);
-        // the stop's bound: the window of the cycle, the worst stop, and the window of the axis that goes on
         BrakingCase stop = group.cases().get(1);
         assertThat(stop.criterion()).isNull();
-        assertThat(stop.peakVoltage().si())
-                .isGreaterThan(group.cases().getFirst().peakVoltage().si());
+        StopAlignment stopping = requireNonNull(stop.alignment());
+        assertThat(stopping.phases())
+                .extracting(StopAlignment.AxisPhase::axis)
+                .containsExactly("axis0", "axis1");
+        assertThat(stopping.gap().si()).isBetween(0.0, 0.5);
+        assertThat(stopping.peakVoltage().si() + stopping.gap().si())
+                .isCloseTo(stop.peakVoltage().si(), within(1e-9));
+        assertThat(group.cases().getFirst().alignment()).isNull();
     }
 }
