@@ -62,7 +62,10 @@ final class GroupAnswer {
         return new ChosenUnit(
                 study.count(),
                 new Resistance(on / (unit.chopperCurrent().si() * (1 - unit.resistanceTolerance()))),
-                run.peakPower() > 0 ? new Resistance(on * on / run.peakPower() * study.count()) : null,
+                run.peakPower() > 0
+                        ? new Resistance(
+                                on * on / run.peakPower() * study.count() / (1 + unit.resistanceTolerance()))
+                        : null,
                 new Current(highest / lowest),
                 new Power(highest * highest / lowest),
                 new Energy(run.largestPulse() / study.count()),

@@ -93,7 +93,7 @@ record GroupLoads(
             all.add(rest.cycle().on(bus, chopper).outcome().as(CaseKind.ZONE_AT_REST, rest.zone()));
         }
         if (lowering != null) {
-            all.add(Lowering.on(lowering, bus, chopper.regulating(), cycleOutcome.peakRise()));
+            all.add(Lowering.on(lowering, bus, chopper, cycleOutcome.peakRise()));
         }
     }
 

@@ -93,6 +93,6 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
     /** The stop as a function of its instant. */
     StopOnBus onBus(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
         StartEnergies starts = StartEnergies.of(cycle, bus, chopper, cycleOutcome.peakEnergy());
-        return new StopOnBus(this, bus, chopper.regulating(), starts, cycleOutcome.peakRise());
+        return new StopOnBus(this, bus, chopper, starts, cycleOutcome.peakRise());
     }
 }
