@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * One DC bus in one case. The energies balance: returned − drawn + supplied − resistor = ½·C·(end² − start²).
  *
+ * <p>Stops and loads running down meet a chopper at any phase of its switching. Their figures are those of one that switches
+ * infinitely fast at its switch-on voltage, from a bus that already stands there: no phase lets the bus rise higher.
+ *
  * <p>A cycle that returns more than the bus takes is followed until the trip voltage is passed; its peak is that of the cycle
  * in which this happens, as though the drives carried on. In a bound over all alignments of the axes, the peak has no instant
  * and the resistor's energy is the most it can be.
@@ -34,6 +37,7 @@ import org.jspecify.annotations.Nullable;
  *     common period
  * @param provenVoltage no stop, whenever it begins, takes the bus higher than this; absent but for the stop from the instant
  *     from which the bus rises highest
+ * @param alignment the worst alignment found of a stop of axes whose cycles have unrelated periods; absent otherwise
  * @param course the case over time; only where the request asks for courses, absent for a bound and for a bus that changes its
  *     state too often to be drawn
  */
@@ -56,4 +60,5 @@ public record BrakingCase(
         @Nullable Temperature resistorTemperature,
         @Nullable Time worstInstant,
         @Nullable Voltage provenVoltage,
+        @Nullable StopAlignment alignment,
         @Nullable BusCourse course) {}

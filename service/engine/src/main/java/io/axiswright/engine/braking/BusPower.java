@@ -147,6 +147,17 @@ record BusPower(List<PowerSegment> segments, double duration) {
         return best;
     }
 
+    /** The most energy returned, net, from the start to any later instant, J; 0 if none. */
+    double largestStart() {
+        double best = 0;
+        double running = 0;
+        for (PowerSegment segment : segments) {
+            running += segment.energy();
+            best = Math.max(best, running);
+        }
+        return best;
+    }
+
     /** Where the most returning window of the endlessly repeated course begins and ends, s. */
     double[] largestWindowEnds() {
         double best = 0;

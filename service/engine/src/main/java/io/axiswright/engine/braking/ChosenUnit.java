@@ -13,9 +13,10 @@ import org.jspecify.annotations.Nullable;
  * The braking unit chosen, and how it stands to its limits. All figures are for one unit; several in parallel share alike.
  *
  * @param count how many, in parallel
- * @param smallestResistance what its chopper's current allows at switch-on: V_on/(I·(1 − tolerance))
- * @param largestResistance with which the bus never rises above switch-on: V_on²/p_peak; more lets it rise, but not to the trip;
- *     absent if nothing is returned
+ * @param smallestResistance smallest nominal resistance that, at the lower end of its tolerance, its chopper's current allows at
+ *     switch-on: V_on/(I·(1 − tolerance))
+ * @param largestResistance largest nominal resistance with which, at the upper end of its tolerance, the bus never rises above
+ *     switch-on: V_on²/(p_peak·(1 + tolerance)); more lets it rise, but not to the trip; absent if nothing is returned
  * @param chopperCurrent highest current, resistance at the lower end of its tolerance
  * @param peakPower highest power of its resistor
  * @param pulseEnergy energy of its largest pulse in any case: all that goes into its resistor in one run of return, stop or descent,

@@ -79,6 +79,11 @@ final class CyclePower {
         return new CyclePower(courses.isEmpty() ? new BusPower(List.of(), 0) : BusPower.repeating(courses, duration));
     }
 
+    /** How long the common cycle lasts, s. */
+    double period() {
+        return period;
+    }
+
     boolean isEmpty() {
         return pieces.isEmpty();
     }

@@ -11,6 +11,8 @@ import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Puts the bare numbers of a bus into the quantities of the result. */
@@ -60,7 +62,10 @@ final class GroupAnswer {
         return new ChosenUnit(
                 study.count(),
                 new Resistance(on / (unit.chopperCurrent().si() * (1 - unit.resistanceTolerance()))),
-                run.peakPower() > 0 ? new Resistance(on * on / run.peakPower() * study.count()) : null,
+                run.peakPower() > 0
+                        ? new Resistance(
+                                on * on / run.peakPower() * study.count() / (1 + unit.resistanceTolerance()))
+                        : null,
                 new Current(highest / lowest),
                 new Power(highest * highest / lowest),
                 new Energy(run.largestPulse() / study.count()),
@@ -167,7 +172,26 @@ final class GroupAnswer {
                 unit == null ? null : new Temperature(request.ambient().si() + outcome.peakRise()),
                 worst == null ? null : new Time(worst.found().instant()),
                 worst == null || Double.isNaN(worst.bound()) ? null : voltage(worst.bound()),
+                alignment(outcome),
                 course(outcome));
+    }
+
+    private @Nullable StopAlignment alignment(CaseOutcome outcome) {
+        if (!(study.loads().stop(outcome) instanceof UnrelatedStop stop) || stop.stopping().isEmpty()) {
+            return null;
+        }
+        StopAlignmentSearch.Found found = StopAlignmentSearch.of(stop, study.bus(), study.chopper(study.bus(), 0));
+        double peak = study.bus().voltage(found.peak());
+        List<String> axes = Stream.concat(
+                        stop.stopping().stream().map(StoppingAxis::id),
+                        stop.others().stream().map(UnrelatedStop.Going::id))
+                .toList();
+        return new StopAlignment(
+                new Voltage(peak),
+                new Voltage(study.bus().voltage(outcome.peakEnergy()) - peak),
+                IntStream.range(0, axes.size())
+                        .mapToObj(k -> new StopAlignment.AxisPhase(axes.get(k), new Time(found.phases()[k])))
+                        .toList());
     }
 
     private @Nullable BusCourse course(CaseOutcome outcome) {

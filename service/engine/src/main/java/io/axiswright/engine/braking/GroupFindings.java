@@ -34,7 +34,9 @@ final class GroupFindings {
             add(FindingCode.BRAKING_LINE_ABOVE_TRIP, "derived: rectified voltage √2·V at high line", floor, trip);
         } else if (study.verdict() == BrakingVerdict.NONE_FITS) {
             add(
-                    FindingCode.BRAKING_BUS_OVERVOLTAGE,
+                    study.run().basis() == CycleBasis.BOUND
+                            ? FindingCode.BRAKING_BUS_UNPROVEN
+                            : FindingCode.BRAKING_BUS_OVERVOLTAGE,
                     DERIVED,
                     new Voltage(bus.voltage(study.run().peakEnergy())),
                     trip);

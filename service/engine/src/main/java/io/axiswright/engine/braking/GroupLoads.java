@@ -5,6 +5,7 @@ import io.axiswright.engine.design.StopZone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
@@ -69,20 +70,22 @@ record GroupLoads(
         List<CaseOutcome> all = new ArrayList<>();
         all.add(outcome);
         for (CaseOutcome one : first.cases()) {
-            stops.stream()
-                    .filter(stop -> isOf(stop, one))
-                    .findFirst()
-                    .ifPresent(stop -> all.add(stop.again(one, lower, bus, chopper, outcome)));
+            StopCase stop = stop(one);
+            if (stop != null) {
+                all.add(stop.again(one, lower, bus, chopper, outcome));
+            }
         }
         addRest(bus, chopper, outcome, all);
         return new GroupRun(cycleOutcome.basis(), cycleOutcome.settling(), all);
     }
 
-    private static boolean isOf(StopCase stop, CaseOutcome one) {
-        return switch (stop) {
-            case StopLoad load -> load.kind() == one.kind() && Objects.equals(load.zone(), one.zone());
-            case UnrelatedStop load -> load.kind() == one.kind() && Objects.equals(load.zone(), one.zone());
-        };
+    /** The stop that came to an outcome; null if none did. */
+    @Nullable
+    StopCase stop(CaseOutcome one) {
+        return stops.stream()
+                .filter(stop -> stop.kind() == one.kind() && Objects.equals(stop.zone(), one.zone()))
+                .findFirst()
+                .orElse(null);
     }
 
     private void addRest(Bus bus, Chopper chopper, CaseOutcome cycleOutcome, List<CaseOutcome> all) {
@@ -90,7 +93,7 @@ record GroupLoads(
             all.add(rest.cycle().on(bus, chopper).outcome().as(CaseKind.ZONE_AT_REST, rest.zone()));
         }
         if (lowering != null) {
-            all.add(Lowering.on(lowering, bus, chopper.regulating(), cycleOutcome.peakRise()));
+            all.add(Lowering.on(lowering, bus, chopper, cycleOutcome.peakRise()));
         }
     }
 
@@ -143,34 +146,47 @@ record GroupLoads(
         }
 
         private StopCase stop(CaseKind kind, @Nullable String zone, Predicate<Moving> inside) {
-            List<UnrelatedStop.Stopping> stopping = new ArrayList<>();
-            for (Moving one : moving) {
-                var model = one.axis().stopModel();
-                if (inside.test(one) && model != null) {
-                    stopping.add(new UnrelatedStop.Stopping(
-                            new StopScene.Stopping(
-                                    model,
-                                    one.axis().driveUnit(),
-                                    one.axis().course().duration()),
-                            one.power()));
-                }
-            }
-            List<PowerCourse> others = powers(inside.negate());
             return switch (cycle) {
                 case SteadyCycle steady ->
                     new StopLoad(
                             kind,
                             zone,
                             new StopScene(
-                                    stopping.stream()
-                                            .map(UnrelatedStop.Stopping::stop)
-                                            .toList(),
-                                    CyclePower.of(others, steady.power().duration()),
+                                    stopping(inside, (one, stop) -> stop),
+                                    CyclePower.of(
+                                            powers(inside.negate()),
+                                            steady.power().duration()),
                                     steady.power().duration(),
                                     losses),
                             steady.power());
-                case PhaseBound bound -> new UnrelatedStop(kind, zone, stopping, others, losses);
+                case PhaseBound bound ->
+                    new UnrelatedStop(
+                            kind,
+                            zone,
+                            stopping(
+                                    inside,
+                                    (one, stop) -> new StoppingAxis(one.axis().id(), one.power(), stop, losses)),
+                            moving.stream()
+                                    .filter(inside.negate())
+                                    .map(one -> new UnrelatedStop.Going(one.axis().id(), one.power()))
+                                    .toList());
             };
+        }
+
+        private <T> List<T> stopping(Predicate<Moving> inside, BiFunction<Moving, StopScene.Stopping, T> as) {
+            List<T> stopping = new ArrayList<>();
+            for (Moving one : moving) {
+                var model = one.axis().stopModel();
+                if (inside.test(one) && model != null) {
+                    stopping.add(as.apply(
+                            one,
+                            new StopScene.Stopping(
+                                    model,
+                                    one.axis().driveUnit(),
+                                    one.axis().course().duration())));
+                }
+            }
+            return stopping;
         }
 
         private List<PowerCourse> powers(Predicate<Moving> which) {

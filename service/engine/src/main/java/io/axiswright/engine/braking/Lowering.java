@@ -46,11 +46,12 @@ final class Lowering {
 
     /**
      * Running down from a machine at rest: the bus stands at the rectifier's voltage, or at switch-on if a chopper is at
-     * work, whose resistor is as hot as the cycle makes it.
+     * work, whose resistor is as hot as the cycle makes it. Figures are those of one that switches infinitely fast, the course to
+     * be drawn that of the chopper as it is.
      */
     static CaseOutcome on(BusPower power, Bus bus, Chopper chopper, double rise) {
         double start = chopper.present() ? chopper.onEnergy() : bus.floorEnergy();
-        BusTrace trace = new BusSimulation(bus, chopper).run(power, new BusState(start, false, rise));
+        BusTrace trace = new BusSimulation(bus, chopper.regulating()).run(power, new BusState(start, false, rise));
         return new CaseOutcome(
                 CaseKind.LOWERING,
                 null,
@@ -69,6 +70,6 @@ final class Lowering {
                 trace.peakRise(),
                 power.peak(),
                 null,
-                new Replay(power, trace.start(), chopper));
+                new Replay(power, new BusState(start, chopper.present(), rise), chopper));
     }
 }

@@ -1,6 +1,7 @@
 package io.axiswright.engine.braking;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A controlled stop of some of a bus's axes. */
 sealed interface StopCase permits StopLoad, UnrelatedStop {
@@ -14,6 +15,19 @@ sealed interface StopCase permits StopLoad, UnrelatedStop {
 
     /** Whether the bus is proven to stay under its trip voltage, whenever the stop begins. */
     boolean fits(Bus bus, Chopper chopper, CaseOutcome cycle);
+
+    /** The same with every deceleration as long as this, s. */
+    StopCase within(double time);
+
+    /** The longest deceleration, s. */
+    double duration();
+
+    /** The zone; null for all. */
+    @Nullable
+    String zone();
+
+    /** Of one zone or of all. */
+    CaseKind kind();
 
     /**
      * The worst outcome of a stop on the bus at another line voltage, no higher than the first.

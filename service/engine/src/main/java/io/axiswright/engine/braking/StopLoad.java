@@ -68,9 +68,14 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
         return stop.outcome(StopCriterion.HIGHEST_VOLTAGE, highest, highest.bound());
     }
 
-    /** Whether the bus without any braking unit stays under its trip, were the deceleration as long as this, s. */
-    boolean fitsWithin(double time, Bus bus, CaseOutcome cycleOutcome) {
-        return new StopLoad(kind, zone, scene.within(time), cycle).fits(bus, Chopper.NONE, cycleOutcome);
+    @Override
+    public StopLoad within(double time) {
+        return new StopLoad(kind, zone, scene.within(time), cycle);
+    }
+
+    @Override
+    public double duration() {
+        return scene.duration();
     }
 
     @Override
@@ -88,6 +93,6 @@ record StopLoad(CaseKind kind, @Nullable String zone, StopScene scene, BusPower 
     /** The stop as a function of its instant. */
     StopOnBus onBus(Bus bus, Chopper chopper, CaseOutcome cycleOutcome) {
         StartEnergies starts = StartEnergies.of(cycle, bus, chopper, cycleOutcome.peakEnergy());
-        return new StopOnBus(this, bus, chopper.regulating(), starts, cycleOutcome.peakRise());
+        return new StopOnBus(this, bus, chopper, starts, cycleOutcome.peakRise());
     }
 }

@@ -11,21 +11,23 @@ final class StopOnBus {
     private final StopScene scene;
     private final Bus bus;
     private final Chopper chopper;
+    private final Chopper switching;
     private final StartEnergies starts;
     private final double rise;
 
     /**
      * A stop on a bus.
      *
-     * @param chopper one that switches infinitely fast, or none
+     * @param switching the chopper as it is, or none; all but the course drawn is that of one that switches infinitely fast
      * @param starts energy of the bus over the cycle
      * @param rise highest temperature of the resistor over ambient in the cycle, K
      */
-    StopOnBus(StopLoad load, Bus bus, Chopper chopper, StartEnergies starts, double rise) {
+    StopOnBus(StopLoad load, Bus bus, Chopper switching, StartEnergies starts, double rise) {
         this.load = load;
         this.scene = load.scene();
         this.bus = bus;
-        this.chopper = chopper;
+        this.switching = switching;
+        this.chopper = switching.regulating();
         this.starts = starts;
         this.rise = rise;
     }
@@ -133,6 +135,6 @@ final class StopOnBus {
                 trace.peakRise(),
                 power.peak(),
                 new CaseOutcome.Worst(worst, bound),
-                new Replay(power, start, chopper));
+                new Replay(power, new BusState(start.energy(), switching.present() && start.energy() >= switching.onEnergy(), rise), switching));
     }
 }

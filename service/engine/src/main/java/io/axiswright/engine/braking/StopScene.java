@@ -194,7 +194,8 @@ final class StopScene {
         return stopping.size() == 1 && others.isEmpty();
     }
 
-    private PowerCourse course(int axis, double instant, double beside) {
+    /** Power returned by one axis from the start of deceleration, begun at an instant. */
+    PowerCourse course(int axis, double instant, double beside) {
         return courses.computeIfAbsent(at(axis, instant, beside), at -> workedOut(stopping.get(axis), instant, beside));
     }
 

@@ -18,26 +18,25 @@ final class ZoneReliefs {
         List<ZoneRelief> reliefs = new ArrayList<>();
         if (bare.cycle().fits(bus)) {
             for (StopCase stop : loads.stops()) {
-                if (stop instanceof StopLoad load
-                        && load.zone() != null
-                        && !load.fitsWithin(load.scene().duration(), bus, bare.cycle())) {
-                    double time = shortest(load, bus, bare.cycle());
-                    reliefs.add(new ZoneRelief(load.zone(), Double.isNaN(time) ? null : new Time(time)));
+                String zone = stop.zone();
+                if (zone != null && !stop.fits(bus, Chopper.NONE, bare.cycle())) {
+                    double time = shortest(stop, bus, bare.cycle());
+                    reliefs.add(new ZoneRelief(zone, Double.isNaN(time) ? null : new Time(time)));
                 }
             }
         }
         return reliefs;
     }
 
-    private static double shortest(StopLoad load, Bus bus, CaseOutcome cycle) {
-        double asked = load.scene().duration();
+    private static double shortest(StopCase stop, Bus bus, CaseOutcome cycle) {
+        double asked = stop.duration();
         double failing = asked;
         for (double time = asked * LONGER; time <= LONGEST * asked; time *= LONGER) {
-            if (load.fitsWithin(time, bus, cycle)) {
+            if (stop.within(time).fits(bus, Chopper.NONE, cycle)) {
                 double fitting = time;
                 while (fitting - failing > SHARP * fitting) {
                     double middle = (failing + fitting) / 2;
-                    if (load.fitsWithin(middle, bus, cycle)) {
+                    if (stop.within(middle).fits(bus, Chopper.NONE, cycle)) {
                         fitting = middle;
                     } else {
                         failing = middle;

@@ -94,7 +94,7 @@ class BrakingMetamorphicTest {
 
     /** Constant deceleration without drive loss: the longer the stop, the less power; and copper loss falls as 1/t. */
     @Test
-    void aLongerStopReturnsLessPowerAndLosesLessCopper() {
+    void aLongerStopWithoutStandbyReturnsLessPowerButMoreEnergyForLessGoesIntoCopper() {
         DriveUnit lossless = unit(1.5, 0, 1e-3, 820);
         double lastPower = Double.POSITIVE_INFINITY;
         double lastEnergy = 0;

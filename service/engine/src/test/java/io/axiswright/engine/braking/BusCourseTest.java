@@ -174,6 +174,41 @@ class BusCourseTest {
         assertThat(CourseDrawing.of(tooLong, bus, 1e-4, AMBIENT)).isNull();
     }
 
+    /**
+     * A stop of 566.86 J under a chopper of 780/765 V on 1 mF: the real bus switches, it does not stand at 780 V. Each time it
+     * falls by ½·1 mF·(780² − 765²) V² = 11.6 J; while 5952 W falling to 0 come and 780²/44 Ω = 13.8 kW go, that many times that
+     * 566.86 J are burned: at least 566.86/11.6 − 2, each burning as much and what comes meanwhile, at most half of what goes.
+     */
+    @Test
+    void theCourseOfAStopShowsTheSwitching() {
+        BrakingRequest plain = BrakingFixtures.request(
+                List.of(BrakingFixtures.axis(
+                        0,
+                        null,
+                        BrakingFixtures.ZONE.id(),
+                        BrakingFixtures.unit(1.5, 20, 1e-3, 820),
+                        BrakingFixtures.shuttle(0.02, 250, 0.2, 0.5, 0.6),
+                        0.02,
+                        0.2)),
+                BrakingFixtures.brakingUnit("b", 1, 40));
+        BrakingRequest drawing = new BrakingRequest(
+                plain.mains(),
+                plain.ambient(),
+                plain.axes(),
+                plain.zones(),
+                plain.brakingUnits(),
+                new TimeCourses(null));
+        BrakingCase stop =
+                new BrakingStudy().study(drawing).groups().getFirst().cases().get(1);
+        assertThat(stop.kind()).isEqualTo(CaseKind.STOP_ZONE);
+        List<BusCourse.Point> points = Objects.requireNonNull(stop.course()).points();
+        assertThat(points).allSatisfy(p -> assertThat(p.voltage().si()).isLessThanOrEqualTo(780 + 1e-9));
+        long switched = points.stream()
+                .filter(p -> Math.abs(p.voltage().si() - 765) < 1e-6)
+                .count();
+        assertThat(switched).isBetween(24L, 49L);
+    }
+
     @Test
     void courseIsDrawnOnlyWhereAskedFor() {
         BrakingRequest plain = BrakingFixtures.request(List.of(BrakingFixtures.axis(
