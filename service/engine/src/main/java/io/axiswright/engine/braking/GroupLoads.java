@@ -168,7 +168,8 @@ record GroupLoads(
                                     (one, stop) -> new StoppingAxis(one.axis().id(), one.power(), stop, losses)),
                             moving.stream()
                                     .filter(inside.negate())
-                                    .map(one -> new UnrelatedStop.Going(one.axis().id(), one.power()))
+                                    .map(one ->
+                                            new UnrelatedStop.Going(one.axis().id(), one.power()))
                                     .toList());
             };
         }

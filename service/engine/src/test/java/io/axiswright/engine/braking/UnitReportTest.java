@@ -71,12 +71,16 @@ class UnitReportTest {
         assertThat(chosen.allowedMeanPower().si()).isCloseTo(511.11, within(0.01));
         assertThat(chosen.cableCurrent().si())
                 .isCloseTo(Math.sqrt(chosen.meanPower().si() / 36), withPercentage(1e-9));
-        // a cycle returns 566.86 J too; of 1.5 s each, 1.1 s in which 20 W stand by and more, the bus falls to the rectifier's
-        // voltage: the resistor gets it all but the ½·1 mF·(780² − 746.7²) V² = 25.4 J (or down to 765 V, 13.8 J) left then
+        // a cycle returns 566.86 J too; of 1.5 s each, 1.1 s in which 20 W stand by and more, the bus falls to the
+        // rectifier's
+        // voltage: the resistor gets it all but the ½·1 mF·(780² − 746.7²) V² = 25.4 J (or down to 765 V, 13.8 J) left
+        // then
         double[] means = {(566.863 - 25.43) / 1.5, (566.863 - 13.83) / 1.5};
         assertThat(mean).isBetween(means[0], means[1]);
-        // one mean power: (511.11 − mean)·3600/566.863 stops an hour, some 900 to 960. The temperature: the cycle's ripple on its
-        // mean, ΔT = E/(m·c) = 1.11 K, leaves 0.9 K/W·(511.11 − mean) − 1.11 K for steps of 566.863/500 K every 3600/n s:
+        // one mean power: (511.11 − mean)·3600/566.863 stops an hour, some 900 to 960. The temperature: the cycle's
+        // ripple on its
+        // mean, ΔT = E/(m·c) = 1.11 K, leaves 0.9 K/W·(511.11 − mean) − 1.11 K for steps of 566.863/500 K every 3600/n
+        // s:
         // n = 3600/(450·−ln(1 − step/room)), half a step less than the mean allows
         double byPower = (511.111 - mean) * 3600 / 566.863;
         assertThat(byPower).isBetween(900.0, 970.0);
@@ -85,7 +89,8 @@ class UnitReportTest {
         double byHeat = 3600 / (-450 * Math.log1p(-(566.863 / 500) / (460 - ripple)));
         assertThat(requireNonNull(chosen.toleratedStopsPerHour()))
                 .isCloseTo(Math.min(byPower, byHeat), withPercentage(0.5));
-        // dead, the bus keeps all 566.86 J of the cycle, and does so again in a stop from where it trips in truth: √(820² +
+        // dead, the bus keeps all 566.86 J of the cycle, and does so again in a stop from where it trips in truth:
+        // √(820² +
         // 2·566.86/1 mF); in the cycle alone √(746.7² + 2·566.86/1 mF)
         assertThat(chosen.failurePeakVoltage().si()).isCloseTo(Math.sqrt(820 * 820 + 2 * 566.863 / 1e-3), within(0.01));
         assertThat(chosen.tripsOnFailure()).isTrue();
@@ -101,8 +106,8 @@ class UnitReportTest {
      */
     @Test
     void oneOfTwoDeadNeedNotTrip() {
-        BrakingAxis axis = axis(
-                0, null, ZONE.id(), unit(1.5, 20, 1e-2, 820), shuttle(0.02, 250, 0.2, 0.5, 0.6), 0.02, 0.2);
+        BrakingAxis axis =
+                axis(0, null, ZONE.id(), unit(1.5, 20, 1e-2, 820), shuttle(0.02, 250, 0.2, 0.5, 0.6), 0.02, 0.2);
         BrakingUnit small = brakingUnit("small", 10, 780, 765, 220, 0.1, 10, 250, 50_000, 500);
         BrakingResult result = study(List.of(axis), parallel(small, 4));
         ChosenUnit chosen = requireNonNull(result.groups().getFirst().chosen());
@@ -313,9 +318,7 @@ class UnitReportTest {
         BrakingCase stop = group.cases().get(1);
         assertThat(stop.criterion()).isNull();
         StopAlignment stopping = requireNonNull(stop.alignment());
-        assertThat(stopping.phases())
-                .extracting(StopAlignment.AxisPhase::axis)
-                .containsExactly("axis0", "axis1");
+        assertThat(stopping.phases()).extracting(StopAlignment.AxisPhase::axis).containsExactly("axis0", "axis1");
         assertThat(stopping.gap().si()).isBetween(0.0, 0.5);
         assertThat(stopping.peakVoltage().si() + stopping.gap().si())
                 .isCloseTo(stop.peakVoltage().si(), within(1e-9));
