@@ -11,7 +11,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
  * Runs what it is told to, {@code study}, {@code scaling}, {@code braking}, {@code choosing}, {@code conductors}, {@code bill},
- * {@code http} or {@code all} of these, {@code layout} or {@code causes}; fails if a ratio is missed.
+ * {@code http}, {@code layout} or {@code all} of these, or {@code causes}; fails if a ratio is missed.
  */
 final class Benchmarks {
 
@@ -39,6 +39,7 @@ final class Benchmarks {
         return study()
                 & BrakingRatio.holds()
                 & ChoosingRatio.holds()
+                & LayoutRatio.holds()
                 & ConductorScaling.holds()
                 & BillScaling.holds()
                 & HttpRatio.holds()

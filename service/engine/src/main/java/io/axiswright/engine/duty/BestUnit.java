@@ -3,7 +3,6 @@ package io.axiswright.engine.duty;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.GearUnit;
 import io.axiswright.engine.catalogue.VentilationKit;
-import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Inertia;
@@ -53,23 +52,6 @@ final class BestUnit {
 
     private static @Nullable Time time(double seconds) {
         return Double.isInfinite(seconds) ? null : new Time(seconds);
-    }
-
-    /** The controlled stop that uses most of the intermittent curve at low line; none if it makes no stop. */
-    static @Nullable LimitUse hardestStop(
-            Choice.Judged best, AxisLoad load, double peakSpeed, @Nullable StopZone zone) {
-        TorqueCurve curve = best.trial().offer().intermittent();
-        HardestStop hardest = HardestStop.of(load, peakSpeed, best.trial().inertia(), zone, new StopMeasure(curve));
-        if (hardest.size() == 0) {
-            return null;
-        }
-        Envelope worst = Envelope.worst(hardest.course(), curve);
-        return new LimitUse(
-                DutyLimit.INTERMITTENT,
-                new Torque(worst.torque()),
-                new Torque(worst.available()),
-                worst.use(),
-                new Time(hardest.instant()));
     }
 
     /** Each limit and how much of it is used; the brake's only where one is asked for, those of a gear unit only where one is used. */

@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What came of trying all candidates on an axis.
  *
- * @param best the best of those that hold, else the nearest miss; absent if there was nothing to try
+ * @param best of those that hold the first that also makes the controlled stops of its zone, or the first of all if none does; else the
+ *     nearest miss; absent if there was nothing to try
  * @param feasible how many hold
  * @param rejected how many do not
  * @param listed the best of both, those that hold first
@@ -20,6 +21,9 @@ record Choice(@Nullable Judged best, int feasible, int rejected, List<Candidate>
 
     /** At most this many candidates of each kind are listed. */
     private static final int LISTED = 20;
+
+    /** At most about as many candidates are asked whether they make the controlled stops, which is dear where loads are uneven. */
+    private static final int MOST_STOPS = 200;
 
     /** A trial with or without a ventilation kit, and the verdict on it. */
     record Judged(Trial trial, @Nullable VentilationKit kit, Candidate candidate) {}
@@ -60,10 +64,13 @@ record Choice(@Nullable Judged best, int feasible, int rejected, List<Candidate>
                 }
             }
         }
-        List<Judged> listed = new ArrayList<>(first(holding, CHEAPEST));
-        listed.addAll(first(broken, NEAREST));
+        var ranking = new Ranking(holding, CHEAPEST);
+        List<Judged> first = ranking.next(LISTED);
+        List<Judged> listed = new ArrayList<>(first);
+        listed.addAll(new Ranking(broken, NEAREST).next(LISTED));
+        Judged stopping = ranking.firstThatStops(first);
         return new Choice(
-                listed.isEmpty() ? null : listed.getFirst(),
+                stopping != null ? stopping : listed.isEmpty() ? null : listed.getFirst(),
                 holding.size(),
                 broken.size(),
                 listed.stream().map(Judged::candidate).toList());
@@ -74,22 +81,45 @@ record Choice(@Nullable Judged best, int feasible, int rejected, List<Candidate>
     }
 
     /**
-     * The first in an order, as if all were judged. A contender that is not settled ranks no later than it will once it is; so
-     * when its turn comes it is settled, and put back.
+     * Contenders in an order, as if all were judged. One that is not settled ranks no later than it will once it is; so when its
+     * turn comes it is settled, and put back.
      */
-    private static List<Judged> first(List<Contender> contenders, Comparator<Contender> order) {
-        PriorityQueue<Contender> queue = new PriorityQueue<>(order);
-        queue.addAll(contenders);
-        List<Judged> first = new ArrayList<>();
-        while (first.size() < LISTED && !queue.isEmpty()) {
-            Contender next = queue.remove();
-            if (next.settled()) {
-                first.add(next.judge());
-            } else {
-                next.settle();
-                queue.add(next);
-            }
+    private static final class Ranking {
+
+        private final PriorityQueue<Contender> queue;
+
+        Ranking(List<Contender> contenders, Comparator<Contender> order) {
+            queue = new PriorityQueue<>(order);
+            queue.addAll(contenders);
         }
-        return first;
+
+        /** The next of them, at most so many. */
+        List<Judged> next(int most) {
+            List<Judged> next = new ArrayList<>();
+            while (next.size() < most && !queue.isEmpty()) {
+                Contender contender = queue.remove();
+                if (contender.settled()) {
+                    next.add(contender.judge());
+                } else {
+                    contender.settle();
+                    queue.add(contender);
+                }
+            }
+            return next;
+        }
+
+        /** The first that makes the controlled stops, of those taken already and those still to come; null if none of many does. */
+        @Nullable
+        Judged firstThatStops(List<Judged> taken) {
+            List<Judged> some = taken;
+            for (int tried = 0; tried < MOST_STOPS && !some.isEmpty(); tried += some.size(), some = next(1)) {
+                for (Judged one : some) {
+                    if (one.trial().stops()) {
+                        return one;
+                    }
+                }
+            }
+            return null;
+        }
     }
 }

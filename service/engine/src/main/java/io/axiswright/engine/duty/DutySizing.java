@@ -119,7 +119,7 @@ public final class DutySizing {
                 choice.feasible(),
                 choice.rejected(),
                 choice.listed(),
-                best == null ? null : BestUnit.hardestStop(best, load, sums.peakSpeed(), zone),
+                best == null ? null : best.trial().hardestStop(),
                 best == null || best.candidate().feasible() ? null : LongerMoves.factor(axis, best, brakes),
                 reserves,
                 figures.reversing(),

@@ -5,6 +5,9 @@ import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.quantity.Time;
+import io.axiswright.engine.quantity.Torque;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** One drive unit tried on one axis; each limit is worked out once, and only if somebody asks. */
@@ -24,6 +27,7 @@ final class Trial {
     private double courseSampled = Double.NaN;
     private @Nullable Envelope envelope;
     private @Nullable WindingHeat heat;
+    private @Nullable Optional<LimitUse> hardestStop;
 
     Trial(GearedLoad way, Offer offer, DriveSelection selection, BrakeStock brakes) {
         this.way = way;
@@ -221,6 +225,36 @@ final class Trial {
             envelope = Envelope.worst(load.pieces(), inertia, offer.intermittent());
         }
         return envelope;
+    }
+
+    /** The controlled stop that uses most of the intermittent curve at low line; none if it makes no stop. */
+    @Nullable
+    LimitUse hardestStop() {
+        if (hardestStop == null) {
+            hardestStop = Optional.ofNullable(searchHardestStop());
+        }
+        return hardestStop.orElse(null);
+    }
+
+    private @Nullable LimitUse searchHardestStop() {
+        TorqueCurve curve = offer.intermittent();
+        HardestStop hardest = HardestStop.of(load, sums.peakSpeed(), inertia, way.zone(), new StopMeasure(curve));
+        if (hardest.size() == 0) {
+            return null;
+        }
+        Envelope worst = Envelope.worst(hardest.course(), curve);
+        return new LimitUse(
+                DutyLimit.INTERMITTENT,
+                new Torque(worst.torque()),
+                new Torque(worst.available()),
+                worst.use(),
+                new Time(hardest.instant()));
+    }
+
+    /** Whether it can make every controlled stop of its zone. */
+    boolean stops() {
+        LimitUse stop = hardestStop();
+        return stop == null || !stop.broken();
     }
 
     /** The hottest instant of the winding with that kit. A rise goes with its cause, so one run serves all kits. */

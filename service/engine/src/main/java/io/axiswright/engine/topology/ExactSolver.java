@@ -47,7 +47,7 @@ final class ExactSolver implements LayoutSolver {
         var budget = new WorkBudget(searchLimit);
         Optional<Answer> byRoutes = start == null || !slots.complete()
                 ? Optional.empty()
-                : new TrunkSearch(model, slots, start, budget, limit -> solver(limit, stop)).run();
+                : new TrunkSearch(model, slots, start, budget, stop, limit -> solver(limit, stop)).run();
         if (byRoutes.isPresent() && (TrunkModel.tellsAll(model) || proven(model, byRoutes.get()))) {
             return byRoutes.get();
         }

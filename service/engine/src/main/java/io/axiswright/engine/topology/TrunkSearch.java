@@ -39,11 +39,15 @@ final class TrunkSearch {
     /** What rounding may have done to a cost, in the model's money unit. */
     private static final double ROUNDING = 1e-3;
 
+    /** And to a sum of many, as a share of it. */
+    private static final double RELATIVE_ROUNDING = 1e-11;
+
     private final LayoutModel model;
     private final Slots slots;
     private final DoubleFunction<CpSolver> solvers;
     private final TrunkPricing pricing;
     private final WorkBudget budget;
+    private final SearchStop stop;
 
     private Layout best;
     private double bound;
@@ -54,13 +58,20 @@ final class TrunkSearch {
      * @param start a layout to set out from
      * @param solvers makes a solver with a limit in its deterministic seconds
      */
-    TrunkSearch(LayoutModel model, Slots slots, Layout start, WorkBudget budget, DoubleFunction<CpSolver> solvers) {
+    TrunkSearch(
+            LayoutModel model,
+            Slots slots,
+            Layout start,
+            WorkBudget budget,
+            SearchStop stop,
+            DoubleFunction<CpSolver> solvers) {
         this.model = model;
         this.slots = slots;
         this.solvers = solvers;
         this.pricing = new TrunkPricing(model);
         this.best = start;
         this.budget = budget;
+        this.stop = stop;
     }
 
     /** The cheapest layout found; empty if there are too many routes to tell. */
@@ -72,7 +83,7 @@ final class TrunkSearch {
         }
         double base = relaxation.get().bound();
         bound = base;
-        for (int most = FEW; most <= MOST && budget.share(1) > 0; most *= MORE) {
+        for (int most = FEW; most <= MOST && budget.share(1) > 0 && !stop.asked(); most *= MORE) {
             Prices prices = relaxation.get().prices();
             Cheapest routes = pricing.cheapest(relaxed.worth(prices), cost() + 1 - base, most);
             if (routes == null) {
@@ -82,7 +93,7 @@ final class TrunkSearch {
             double told = cheapest(program(prices, routes));
             bound = Math.max(bound, Math.min(told, others));
             if (told < others) {
-                if (cost() <= bound) {
+                if (cost() <= bound + ROUNDING) {
                     shortest(program(prices, routes));
                 }
                 break;
@@ -115,7 +126,7 @@ final class TrunkSearch {
     private Optional<Relaxed> relax(TrunkModel whole) {
         try (var relaxation = new LinearRelaxation(whole.exact.cp.model())) {
             routes(best).forEach(route -> whole.add(route, relaxation));
-            for (int round = 0; round < MOST_ROUNDS; round++) {
+            for (int round = 0; round < MOST_ROUNDS && !stop.asked(); round++) {
                 Optional<Prices> prices = relaxation.solve();
                 if (prices.isEmpty()) {
                     return Optional.empty();
@@ -127,12 +138,17 @@ final class TrunkSearch {
                 if (routes.routes().isEmpty()) {
                     // no route left out is cheaper than its worth by more than the rounding
                     return Optional.of(
-                            new Relaxed(prices.get(), prices.get().bound() - ROUNDING * model.portRate().length));
+                            new Relaxed(prices.get(), safe(prices.get().bound())));
                 }
                 routes.routes().forEach(route -> whole.add(route, relaxation));
             }
             return Optional.empty();
         }
+    }
+
+    /** The bound less what rounding and the routes left out may have done to it. */
+    private double safe(double value) {
+        return value - ROUNDING * model.portRate().length - RELATIVE_ROUNDING * Math.abs(value);
     }
 
     /** Looks for a cheaper layout; what any that the program tells costs at least. */
