@@ -66,8 +66,7 @@ final class GroupAnswer {
                 study.count(),
                 new Resistance(on / (unit.chopperCurrent().si() * (1 - unit.resistanceTolerance()))),
                 run.peakPower() > 0
-                        ? new Resistance(
-                                on * on / run.peakPower() * study.count() / (1 + unit.resistanceTolerance()))
+                        ? new Resistance(on * on / run.peakPower() * study.count() / (1 + unit.resistanceTolerance()))
                         : null,
                 new Current(highest / lowest),
                 new Power(highest * highest / lowest),
@@ -180,7 +179,8 @@ final class GroupAnswer {
     }
 
     private @Nullable StopAlignment alignment(CaseOutcome outcome) {
-        if (!(study.loads().stop(outcome) instanceof UnrelatedStop stop) || stop.stopping().isEmpty()) {
+        if (!(study.loads().stop(outcome) instanceof UnrelatedStop stop)
+                || stop.stopping().isEmpty()) {
             return null;
         }
         StopAlignmentSearch.Found found = StopAlignmentSearch.of(stop, study.bus(), study.chopper(study.bus(), 0));

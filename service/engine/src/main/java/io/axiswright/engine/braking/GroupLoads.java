@@ -169,15 +169,15 @@ record GroupLoads(
                             stopping(inside, this::stoppingAxis),
                             moving.stream()
                                     .filter(inside.negate())
-                                    .map(one -> new UnrelatedStop.Going(one.axis().id(), one.power()))
+                                    .map(one ->
+                                            new UnrelatedStop.Going(one.axis().id(), one.power()))
                                     .toList());
             };
         }
 
         /** One and the same for the stop of its zone and for that of all: it remembers what was found. */
         private StoppingAxis stoppingAxis(Moving one, StopScene.Stopping stop) {
-            return stoppingAxes.computeIfAbsent(
-                    one.axis().id(), id -> new StoppingAxis(id, one.power(), stop, losses));
+            return stoppingAxes.computeIfAbsent(one.axis().id(), id -> new StoppingAxis(id, one.power(), stop, losses));
         }
 
         private <T> List<T> stopping(Predicate<Moving> inside, BiFunction<Moving, StopScene.Stopping, T> as) {

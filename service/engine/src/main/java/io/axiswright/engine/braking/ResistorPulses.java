@@ -26,7 +26,8 @@ final class ResistorPulses {
             for (PowerSegment segment : power.segments()) {
                 double returned = segment.energy();
                 if (returned > 0) {
-                    pulses.add(segment.instant(segment.from()), segment.instant(segment.to()), burned, burned + returned);
+                    pulses.add(
+                            segment.instant(segment.from()), segment.instant(segment.to()), burned, burned + returned);
                     burned += returned;
                 }
             }

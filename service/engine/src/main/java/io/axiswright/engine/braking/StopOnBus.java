@@ -135,6 +135,10 @@ final class StopOnBus {
                 trace.peakRise(),
                 power.peak(),
                 new CaseOutcome.Worst(worst, bound),
-                new Replay(power, new BusState(start.energy(), switching.present() && start.energy() >= switching.onEnergy(), rise), switching));
+                new Replay(
+                        power,
+                        new BusState(
+                                start.energy(), switching.present() && start.energy() >= switching.onEnergy(), rise),
+                        switching));
     }
 }

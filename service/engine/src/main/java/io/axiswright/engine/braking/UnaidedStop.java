@@ -23,8 +23,7 @@ public record UnaidedStop(String zone, List<Range> ranges) {
      * @param shortest the shortest; absent if the shortest tried still does
      * @param longest the longest; absent if the longest tried still does
      */
-    public record Range(
-            @Nullable Time shortest, @Nullable Time longest) {}
+    public record Range(@Nullable Time shortest, @Nullable Time longest) {}
 
     /** Keeps the list from being changed. */
     public UnaidedStop {

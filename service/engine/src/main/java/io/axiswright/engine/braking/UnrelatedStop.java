@@ -35,9 +35,7 @@ record UnrelatedStop(CaseKind kind, @Nullable String zone, List<StoppingAxis> st
     public List<CaseOutcome> on(Bus bus, Chopper chopper, CaseOutcome cycle) {
         double returned = largest(bus, 0);
         boolean chops = chopper.present() && bus.floorEnergy() + returned >= chopper.onEnergy();
-        double peak = chops
-                ? chopper.onEnergy() + largest(bus, taken(chopper))
-                : bus.floorEnergy() + returned;
+        double peak = chops ? chopper.onEnergy() + largest(bus, taken(chopper)) : bus.floorEnergy() + returned;
         double burned = chops ? returned : 0;
         double start = chops ? chopper.onEnergy() : bus.floorEnergy();
         return List.of(new CaseOutcome(

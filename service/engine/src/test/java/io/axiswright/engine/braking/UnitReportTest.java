@@ -71,12 +71,16 @@ class UnitReportTest {
         assertThat(chosen.allowedMeanPower().si()).isCloseTo(511.11, within(0.01));
         assertThat(chosen.cableCurrent().si())
                 .isCloseTo(Math.sqrt(chosen.meanPower().si() / 36), withPercentage(1e-9));
-        // a cycle returns 566.86 J too; of 1.5 s each, 1.1 s in which 20 W stand by and more, the bus falls to the rectifier's
-        // voltage: the resistor gets it all but the ½·1 mF·(780² − 746.7²) V² = 25.4 J (or down to 765 V, 13.8 J) left then
+        // a cycle returns 566.86 J too; of 1.5 s each, 1.1 s in which 20 W stand by and more, the bus falls to the
+        // rectifier's
+        // voltage: the resistor gets it all but the ½·1 mF·(780² − 746.7²) V² = 25.4 J (or down to 765 V, 13.8 J) left
+        // then
         double[] means = {(566.863 - 25.43) / 1.5, (566.863 - 13.83) / 1.5};
         assertThat(mean).isBetween(means[0], means[1]);
-        // one mean power: (511.11 − mean)·3600/566.863 stops an hour, some 900 to 960. The temperature: the cycle's ripple on its
-        // mean, ΔT = E/(m·c) = 1.11 K, leaves 0.9 K/W·(511.11 − mean) − 1.11 K for steps of 566.863/500 K every 3600/n s:
+        // one mean power: (511.11 − mean)·3600/566.863 stops an hour, some 900 to 960. The temperature: the cycle's
+        // ripple on its
+        // mean, ΔT = E/(m·c) = 1.11 K, leaves 0.9 K/W·(511.11 − mean) − 1.11 K for steps of 566.863/500 K every 3600/n
+        // s:
         // n = 3600/(450·−ln(1 − step/room)), half a step less than the mean allows
         double byPower = (511.111 - mean) * 3600 / 566.863;
         assertThat(byPower).isBetween(900.0, 970.0);
@@ -85,7 +89,8 @@ class UnitReportTest {
         double byHeat = 3600 / (-450 * Math.log1p(-(566.863 / 500) / (460 - ripple)));
         assertThat(requireNonNull(chosen.toleratedStopsPerHour()))
                 .isCloseTo(Math.min(byPower, byHeat), withPercentage(0.5));
-        // dead, the bus keeps all 566.86 J of the cycle, and does so again in a stop from where it trips in truth: √(820² +
+        // dead, the bus keeps all 566.86 J of the cycle, and does so again in a stop from where it trips in truth:
+        // √(820² +
         // 2·566.86/1 mF); in the cycle alone √(746.7² + 2·566.86/1 mF)
         assertThat(chosen.failurePeakVoltage().si()).isCloseTo(Math.sqrt(820 * 820 + 2 * 566.863 / 1e-3), within(0.01));
         assertThat(chosen.tripsOnFailure()).isTrue();
@@ -95,14 +100,14 @@ class UnitReportTest {
     }
 
     /**
-     * Two of 220 Ω (242 at the upper end) are taken because one's temperature is too high with the stops; on 10 mF one of them
+     * Two of 220 Ω (242 at the upper end) are taken because one's mean power is too high; on 10 mF one of them
      * alone still keeps the bus under its trip: it takes 780²/242 = 2514 W of a peak of 5952 W, so it rises above 780 V by no
      * more than the (5952.2 − 2514)²/(2·31 250) = 189.1 J that come over that: √(780² + 2·189.1/10 mF) = 803.9 V.
      */
     @Test
     void oneOfTwoDeadNeedNotTrip() {
-        BrakingAxis axis = axis(
-                0, null, ZONE.id(), unit(1.5, 20, 1e-2, 820), shuttle(0.02, 250, 0.2, 0.5, 0.6), 0.02, 0.2);
+        BrakingAxis axis =
+                axis(0, null, ZONE.id(), unit(1.5, 20, 1e-2, 820), shuttle(0.02, 250, 0.2, 0.5, 0.6), 0.02, 0.2);
         BrakingUnit small = brakingUnit("small", 10, 780, 765, 220, 0.1, 10, 250, 50_000, 500);
         BrakingResult result = study(List.of(axis), parallel(small, 4));
         ChosenUnit chosen = requireNonNull(result.groups().getFirst().chosen());
@@ -197,7 +202,8 @@ class UnitReportTest {
     void runsOfReturnThatFollowCloseAreOnePulse() {
         Bus bus = Bus.of(1e-3, 700, 820);
         var chopper = new Chopper(bus.energy(780), bus.energy(765), 2 / (40 * 1e-3), 400, 100);
-        // 2000 W for 0.2 s twice, 0.1 s and 2 s apart: the resistor gets 800 J a cycle less 5 W in the pauses, give or take one
+        // 2000 W for 0.2 s twice, 0.1 s and 2 s apart: the resistor gets 800 J a cycle less 5 W in the pauses, give or
+        // take one
         // switching of ½·1 mF·(780² − 765²) = 11.6 J; as one pulse
         assertThat(pulse(bus, chopper, 0.1, 2)).isCloseTo(800 - 5 * 2.1, within(11.6));
         // a pause longer than the run parts them
@@ -222,10 +228,9 @@ class UnitReportTest {
      */
     @Test
     void pulsesOfUnrelatedCyclesAddUp() {
-        PowerCourse slow =
-                BrakingFixtures.powers(new double[] {0.4, 2}, new double[] {1000}, new double[] {-300});
-        PowerCourse quick = BrakingFixtures.powers(
-                new double[] {0.1, 0.3 * Math.sqrt(2)}, new double[] {500}, new double[] {-300});
+        PowerCourse slow = BrakingFixtures.powers(new double[] {0.4, 2}, new double[] {1000}, new double[] {-300});
+        PowerCourse quick =
+                BrakingFixtures.powers(new double[] {0.1, 0.3 * Math.sqrt(2)}, new double[] {500}, new double[] {-300});
         Bus bus = Bus.of(1e-3, 740, 820);
         var chopper = new Chopper(bus.energy(780), bus.energy(765), 2 / (40 * 1e-3), 400, 100);
         CaseOutcome outcome =
@@ -308,8 +313,8 @@ class UnitReportTest {
         double room = 0.5e-3 * (820 * 820 - 2 * 528 * 528);
         double hardest = where(room, 0.004, 0.02);
         double longest = where(room, 1.9, 0.4);
-        BrakingAxis axis = axis(
-                0, null, ZONE.id(), unit(1.5, 200, 1e-3, 820), course(stretch(2, 250, 0, 0.3)), 0.008, 0.1);
+        BrakingAxis axis =
+                axis(0, null, ZONE.id(), unit(1.5, 200, 1e-3, 820), course(stretch(2, 250, 0, 0.3)), 0.008, 0.1);
         BrakingRequest request = BrakingFixtures.request(List.of(axis)).withUnaidedStops();
         GroupBraking group = new BrakingStudy().study(request).groups().getFirst();
         List<UnaidedStop> stops = requireNonNull(group.unaidedStops());
@@ -344,9 +349,10 @@ class UnitReportTest {
     /** A stop that the bus absorbs as asked may be shorter still: no shortest within what is tried, or one that is told. */
     @Test
     void anAbsorbedStopIsToldHowMuchShorterItMayBe() {
-        // 0.004 kg·m² at 250 rad/s: 125 J; ½·2 mF·(820² − 746.7²) V² = 114.8 J. Copper and standby keep 0.06 s under that
-        BrakingAxis axis = axis(
-                0, null, ZONE.id(), unit(1.5, 20, 2e-3, 820), course(stretch(2, 250, 0, 0.3)), 0.004, 3);
+        // 0.004 kg·m² at 250 rad/s: 125 J; ½·2 mF·(820² − 746.7²) V² = 114.8 J. Copper and standby keep 0.06 s under
+        // that
+        BrakingAxis axis =
+                axis(0, null, ZONE.id(), unit(1.5, 20, 2e-3, 820), course(stretch(2, 250, 0, 0.3)), 0.004, 3);
         GroupBraking group = new BrakingStudy()
                 .study(BrakingFixtures.request(List.of(axis)).withUnaidedStops())
                 .groups()
@@ -378,9 +384,7 @@ class UnitReportTest {
         BrakingCase stop = group.cases().get(1);
         assertThat(stop.criterion()).isNull();
         StopAlignment stopping = requireNonNull(stop.alignment());
-        assertThat(stopping.phases())
-                .extracting(StopAlignment.AxisPhase::axis)
-                .containsExactly("axis0", "axis1");
+        assertThat(stopping.phases()).extracting(StopAlignment.AxisPhase::axis).containsExactly("axis0", "axis1");
         assertThat(stopping.gap().si()).isBetween(0.0, 0.5);
         assertThat(stopping.peakVoltage().si() + stopping.gap().si())
                 .isCloseTo(stop.peakVoltage().si(), within(1e-9));
