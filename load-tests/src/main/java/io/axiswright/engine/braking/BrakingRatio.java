@@ -31,11 +31,9 @@ public final class BrakingRatio {
         }
     }
 
-    private record Times(double exact, double stepped) {}
-
     private BrakingRatio() {}
 
-    /** Whether both agree and the first is so much faster over both tasks together. */
+    /** Whether both agree and the first is so much faster in each of the tasks. */
     public static boolean holds() {
         Bus bus = Bus.of(3e-3, 746.7, 820);
         Chopper chopper = Chopper.of(BrakingFixtures.brakingUnit("b", 1, 40), bus);
@@ -45,14 +43,15 @@ public final class BrakingRatio {
                 PowerCourse.withLosses(BrakingFixtures.shuttle(0.015, 150, 0.1, 0.4, 1.4), unit),
                 PowerCourse.withLosses(BrakingFixtures.shuttle(0.02, 180, 0.25, 0.2, 1.3), unit));
         PowerCourse descent = BrakingFixtures.powers(new double[] {5}, new double[] {6000});
-        Times one = measure(new Task("cycle of three axes", cycle, bus, chopper));
-        Times two = measure(new Task("load running down", List.of(descent), bus, chopper));
-        double ratio = (one.stepped() + two.stepped()) / (one.exact() + two.exact());
-        print("braking: event to event is %.0f times as fast over both; at least %.0f%n", ratio, LEAST);
-        return ratio >= LEAST;
+        double one = measure(new Task("cycle of three axes", cycle, bus, chopper));
+        double two = measure(new Task("load running down", List.of(descent), bus, chopper));
+        double least = Math.min(one, two);
+        print("braking: event to event is at least %.0f times as fast in each; wanted %.0f%n", least, LEAST);
+        return least >= LEAST;
     }
 
-    private static Times measure(Task task) {
+    /** How many times as fast. */
+    private static double measure(Task task) {
         BusTrace exact = task.exact();
         SteppedBus stepped = task.stepped();
         double error = Math.abs(stepped.burned() - exact.burned()) / exact.burned();
@@ -79,7 +78,7 @@ public final class BrakingRatio {
         print(
                 "%s: %.2f µs event to event, %.0f µs adaptive, %.0f times; they agree to %.1e%n",
                 task.name(), fast, slow, slow / fast, error);
-        return new Times(fast, slow);
+        return slow / fast;
     }
 
     @SuppressWarnings({"SystemOut", "AnnotateFormatMethod"}) // a report for the terminal

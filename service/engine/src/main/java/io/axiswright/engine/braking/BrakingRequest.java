@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param zones the stop zones the axes name
  * @param brakingUnits the braking units that may be used, at most one on each DC bus
  * @param timeCourses asks for the course of every bus over time; none is drawn if absent
+ * @param unaidedStops whether to look for all times within which stop zones could decelerate without a braking unit, which takes
+ *     many times as long as the rest
  */
 public record BrakingRequest(
         Mains mains,
@@ -24,7 +26,8 @@ public record BrakingRequest(
         List<BrakingAxis> axes,
         List<StopZone> zones,
         List<BrakingUnit> brakingUnits,
-        @Nullable TimeCourses timeCourses) {
+        @Nullable TimeCourses timeCourses,
+        boolean unaidedStops) {
 
     /** Keeps the lists from being changed. */
     public BrakingRequest {
@@ -40,6 +43,11 @@ public record BrakingRequest(
             List<BrakingAxis> axes,
             List<StopZone> zones,
             List<BrakingUnit> brakingUnits) {
-        this(mains, ambient, axes, zones, brakingUnits, null);
+        this(mains, ambient, axes, zones, brakingUnits, null, false);
+    }
+
+    /** The same request, which looks for all times that need no braking unit. */
+    public BrakingRequest withUnaidedStops() {
+        return new BrakingRequest(mains, ambient, axes, zones, brakingUnits, timeCourses, true);
     }
 }

@@ -212,6 +212,12 @@ final class BusSimulation {
         solution.begin(segment.powerFrom(local), energy);
         double left = segment.to() - local;
         double rateAtStart = solution.rate();
+        if (rateAtStart < 0) {
+            double end = solution.fallStraight(chopper.offEnergy(), Math.min(left, solution.longestStep()));
+            if (local + end > local) {
+                return switchOff(segment, local, local + end);
+            }
+        }
         double step = Math.min(left, promisingStep(rateAtStart));
         double from = 0;
         double to = step;
@@ -228,11 +234,7 @@ final class BusSimulation {
         if (solution.energy() < chopper.offEnergy()) {
             double end = solution.fallTo(chopper.offEnergy(), from, to);
             if (local + end > local) { // else the turn is lost in rounding
-                heat(solution.burned(), local, local + end);
-                energy = chopper.offEnergy();
-                chopping = false;
-                holding = chopper.regulates() && segment.sign() > 0;
-                return local + end;
+                return switchOff(segment, local, local + end);
             }
         }
         solution.at(step);
@@ -240,6 +242,14 @@ final class BusSimulation {
         energy = solution.energy();
         notePeak(segment.instant(local + step));
         return step == left ? segment.to() : local + step;
+    }
+
+    private double switchOff(PowerSegment segment, double local, double instant) {
+        heat(solution.burned(), local, instant);
+        energy = chopper.offEnergy();
+        chopping = false;
+        holding = chopper.regulates() && segment.sign() > 0;
+        return instant;
     }
 
     /** Falling as it does now, the energy reaches the switch-off within this step; a short step needs a short series. */

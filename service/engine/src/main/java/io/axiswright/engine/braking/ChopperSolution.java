@@ -23,6 +23,7 @@ final class ChopperSolution implements Curve {
     private static final double CLOSE = 1e-4;
 
     private static final int MOST_STEPS = 200;
+    private static final int FEW_STEPS = 3;
 
     private static final double[] FACTORIALS = factorials();
     private static final double[] INVERSE_FACTORIALS = inverse(FACTORIALS);
@@ -162,21 +163,59 @@ final class ChopperSolution implements Curve {
             } else {
                 high = time;
             }
-            double perRate = 1 / rate;
-            double first = -miss * perRate;
-            double second = 0.5 * rateSlope * perRate * first;
-            double third = rateBend * perRate * first * first / 6;
-            double next = inside(time + first * (1 - second + 2 * second * second - third), low, high);
+            double next = inside(time + step(miss), low, high);
             double move = next - time;
             if (Math.abs(move) <= CLOSE * (next - from) || high - low <= LAST_BIT * high) {
-                burned += decay * move * (energy + move * (rate / 2 + move * rateSlope / 6));
-                energy = target;
-                now = next;
+                moveTo(target, next);
                 return next;
             }
             time = next;
         }
         return time;
+    }
+
+    /**
+     * From the start of the step, at which the energy falls: moves straight to the time at which it reaches a target, if that is
+     * found at once. Where the energy falls there too it has fallen all along, because it turns at most once.
+     *
+     * @param latest no later than this, s
+     * @return that time, s; NaN, and anywhere in the step, if it takes more care to find
+     */
+    double fallStraight(double target, double latest) {
+        double time = fallTime(energy - target);
+        for (int step = 0; step < FEW_STEPS && time > 0 && time <= latest; step++) {
+            at(time);
+            if (rate >= 0) {
+                return Double.NaN;
+            }
+            double next = time + step(energy - target);
+            if (Math.abs(next - time) <= CLOSE * next) {
+                if (next > latest) {
+                    return Double.NaN;
+                }
+                moveTo(target, next);
+                return next;
+            }
+            time = next;
+        }
+        return Double.NaN;
+    }
+
+    /** Householder's step of the third order towards the time at which the energy is less by this. */
+    private double step(double miss) {
+        double perRate = 1 / rate;
+        double first = -miss * perRate;
+        double second = 0.5 * rateSlope * perRate * first;
+        double third = rateBend * perRate * first * first / 6;
+        return first * (1 - second + 2 * second * second - third);
+    }
+
+    /** To a time close by, at which the energy is known. */
+    private void moveTo(double target, double time) {
+        double move = time - now;
+        burned += decay * move * (energy + move * (rate / 2 + move * rateSlope / 6));
+        energy = target;
+        now = time;
     }
 
     /** How long the energy takes to fall by this much, were it a cubic from where it stands; NaN if it never does. */

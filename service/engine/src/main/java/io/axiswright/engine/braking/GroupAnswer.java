@@ -47,6 +47,9 @@ final class GroupAnswer {
                 new Voltage(highestLine()),
                 List.of(line(SupplyLine.HIGH), line(SupplyLine.NOMINAL), line(SupplyLine.LOW)),
                 ZoneReliefs.of(study.loads(), study.bare(), study.bus()),
+                request.unaidedStops()
+                        ? UnaidedStops.of(study.loads(), study.bare().cycle(), study.bus())
+                        : null,
                 study.run().cases().stream().map(this::one).toList(),
                 study.rejected());
     }

@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  *     chosen or with none; where even the nominal voltage is too high, a lower one
  * @param lines the bus at high, nominal and low line
  * @param reliefs how long stops would have to last to need no braking unit; only for those that do need one
+ * @param unaidedStops within which times each stop zone could decelerate without a braking unit; only where braking alone is
+ *     asked for, empty if the cycle itself needs one
  * @param cases every case, with the braking unit chosen at work or with none
  * @param rejected the braking units tried in vain, cheapest first; dearer ones than the one chosen were not tried
  */
@@ -46,6 +48,7 @@ public record GroupBraking(
         Voltage highestLineVoltage,
         List<LineOutcome> lines,
         List<ZoneRelief> reliefs,
+        @Nullable List<UnaidedStop> unaidedStops,
         List<BrakingCase> cases,
         List<RejectedUnit> rejected) {
 
@@ -56,5 +59,6 @@ public record GroupBraking(
         rejected = List.copyOf(rejected);
         lines = List.copyOf(lines);
         reliefs = List.copyOf(reliefs);
+        unaidedStops = unaidedStops == null ? null : List.copyOf(unaidedStops);
     }
 }

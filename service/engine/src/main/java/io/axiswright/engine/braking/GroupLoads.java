@@ -3,7 +3,9 @@ package io.axiswright.engine.braking;
 import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
@@ -102,6 +104,7 @@ record GroupLoads(
         private record Moving(BrakingAxis axis, PowerCourse power) {}
 
         private final List<Moving> moving = new ArrayList<>();
+        private final Map<String, StoppingAxis> stoppingAxes = new HashMap<>();
         private final boolean losses;
         private final CycleLoad cycle;
 
@@ -163,15 +166,18 @@ record GroupLoads(
                     new UnrelatedStop(
                             kind,
                             zone,
-                            stopping(
-                                    inside,
-                                    (one, stop) -> new StoppingAxis(one.axis().id(), one.power(), stop, losses)),
+                            stopping(inside, this::stoppingAxis),
                             moving.stream()
                                     .filter(inside.negate())
                                     .map(one ->
                                             new UnrelatedStop.Going(one.axis().id(), one.power()))
                                     .toList());
             };
+        }
+
+        /** One and the same for the stop of its zone and for that of all: it remembers what was found. */
+        private StoppingAxis stoppingAxis(Moving one, StopScene.Stopping stop) {
+            return stoppingAxes.computeIfAbsent(one.axis().id(), id -> new StoppingAxis(id, one.power(), stop, losses));
         }
 
         private <T> List<T> stopping(Predicate<Moving> inside, BiFunction<Moving, StopScene.Stopping, T> as) {

@@ -15,14 +15,18 @@ import java.util.stream.DoubleStream;
 final class StoppingAxis {
 
     /** A proven bound lies above the value found by no more than this share of the bus's energy at high line. */
-    private static final double TOLERANCE = 1e-5;
+    private static final double TOLERANCE = 1e-4;
 
-    private static final int MOST_INSTANTS = 2000;
+    private static final int MOST_INSTANTS = 500;
+
+    /** Of a stop that is only tried, the bound is worked out no closer than this many instants make it. */
+    private static final int MOST_TRIED = 100;
 
     private final String id;
     private final PowerCourse cycle;
     private final StopScene.Stopping stop;
     private final boolean losses;
+    private final int most;
     private final StopScene scene;
     private final Map<Double, WorstInstant> worst = new HashMap<>();
     private double peak = Double.NaN;
@@ -36,10 +40,15 @@ final class StoppingAxis {
      * @param losses whether motors and drives burn energy
      */
     StoppingAxis(String id, PowerCourse cycle, StopScene.Stopping stop, boolean losses) {
+        this(id, cycle, stop, losses, MOST_INSTANTS);
+    }
+
+    private StoppingAxis(String id, PowerCourse cycle, StopScene.Stopping stop, boolean losses, int most) {
         this.id = id;
         this.cycle = cycle;
         this.stop = stop;
         this.losses = losses;
+        this.most = most;
         this.scene = new StopScene(List.of(stop), CyclePower.of(List.of(), 0), stop.period(), losses);
     }
 
@@ -56,10 +65,10 @@ final class StoppingAxis {
         return stop.model().duration();
     }
 
-    /** The same axis stopped within another time, s. */
+    /** The same axis stopped within another time, s, on trial: bounds are safe, but less close. */
     StoppingAxis within(double time) {
         var other = new StopScene.Stopping(stop.model().within(time), stop.unit(), stop.period());
-        return new StoppingAxis(id, cycle, other, losses);
+        return new StoppingAxis(id, cycle, other, losses, MOST_TRIED);
     }
 
     /** Power returned from the start of deceleration, begun at a worst instant. */
@@ -95,7 +104,8 @@ final class StoppingAxis {
         WorstInstant.Bending window = new WorstInstant.Bending() {
             @Override
             public double value(double instant, double beside) {
-                BusPower after = scene.power(instant, beside).less(drain);
+                BusPower stopped = scene.power(instant, beside);
+                BusPower after = drain == 0 ? stopped : stopped.less(drain);
                 return Math.max(before.at(instant, beside) + after.largestStart(), after.largestPart());
             }
 
@@ -114,6 +124,6 @@ final class StoppingAxis {
                 DoubleStream.concat(DoubleStream.of(scene.cuts()), before.cuts())
                         .toArray(),
                 stop.period());
-        return WorstInstant.of(window, cuts, new WorstInstant.Tolerance(0, tolerance), MOST_INSTANTS);
+        return WorstInstant.of(window, cuts, new WorstInstant.Tolerance(0, tolerance), most);
     }
 }

@@ -26,7 +26,8 @@ import org.jspecify.annotations.Nullable;
  * @param resistance resistance of its resistor
  * @param resistanceTolerance tolerance of that resistance, as a fraction
  * @param chopperCurrent highest current of its chopper
- * @param continuousPower power its resistor takes for ever
+ * @param continuousPower power its resistor takes for ever; lowered beforehand by what its maker asks for at the site's
+ *     altitude, which is not applied here
  * @param pulseEnergy most energy of one pulse from cold; each run of return of the cycle, each stop and each descent is one, however
  *     long it lasts: for long ones state what the maker's curve allows for their length
  * @param heatCapacity heat capacity of its resistor

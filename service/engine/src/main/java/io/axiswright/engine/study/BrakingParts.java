@@ -42,6 +42,7 @@ final class BrakingParts {
                 axes,
                 design.stopZones(),
                 request.catalogue().brakingUnits(),
-                request.timeCourses());
+                request.timeCourses(),
+                false);
     }
 }

@@ -137,6 +137,12 @@ final class StudyRun {
         return new BrakingStudy().study(BrakingParts.request(request, stock, duty()));
     }
 
+    /** Braking by itself, with what takes too long for every study. */
+    BrakingResult brakingAlone() {
+        return new BrakingStudy()
+                .study(BrakingParts.request(request, stock, duty()).withUnaidedStops());
+    }
+
     private StoppingResult studyStopping() {
         return new StoppingStudy().study(StoppingParts.request(design(), stock, duty()));
     }

@@ -98,7 +98,7 @@ public final class SystemStudy {
 
     /** Where returned energy goes. */
     public BrakingResult braking(StudyRequest request) {
-        return meaningful(request, StudyRun::braking);
+        return meaningful(request, StudyRun::brakingAlone);
     }
 
     /** How every stop zone comes to rest, what a loss of power does, and how far safeguards must be. */

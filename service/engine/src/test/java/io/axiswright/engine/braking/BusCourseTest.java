@@ -197,7 +197,8 @@ class BusCourseTest {
                 plain.axes(),
                 plain.zones(),
                 plain.brakingUnits(),
-                new TimeCourses(null));
+                new TimeCourses(null),
+                false);
         BrakingCase stop =
                 new BrakingStudy().study(drawing).groups().getFirst().cases().get(1);
         assertThat(stop.kind()).isEqualTo(CaseKind.STOP_ZONE);
@@ -222,7 +223,8 @@ class BusCourseTest {
                 plain.axes(),
                 plain.zones(),
                 plain.brakingUnits(),
-                new TimeCourses(null));
+                new TimeCourses(null),
+                false);
         var without = new BrakingStudy().study(plain).groups().getFirst().cases();
         var with = new BrakingStudy().study(drawing).groups().getFirst().cases();
         assertThat(without).allMatch(c -> c.course() == null);

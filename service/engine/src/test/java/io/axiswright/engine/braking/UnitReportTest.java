@@ -100,7 +100,7 @@ class UnitReportTest {
     }
 
     /**
-     * Two of 220 Ω (242 at the upper end) are taken because one's temperature is too high with the stops; on 10 mF one of them
+     * Two of 220 Ω (242 at the upper end) are taken because one's mean power is too high; on 10 mF one of them
      * alone still keeps the bus under its trip: it takes 780²/242 = 2514 W of a peak of 5952 W, so it rises above 780 V by no
      * more than the (5952.2 − 2514)²/(2·31 250) = 189.1 J that come over that: √(780² + 2·189.1/10 mF) = 803.9 V.
      */
@@ -301,6 +301,72 @@ class UnitReportTest {
         BrakingAxis faster =
                 axis(0, null, ZONE.id(), unit(1.5, 60, 1e-3, 820), course(stretch(2, 120, 0, 0.3)), 0.012, time * 0.99);
         assertThat(study(List.of(faster)).groups().getFirst().verdict()).isEqualTo(BrakingVerdict.NONE_FITS);
+    }
+
+    /**
+     * A level axis at 250 rad/s with 0.008 kg·m², K_m = 1.5, 200 W standing by, that stops from full speed: by the closed form
+     * (T·w − (T/K_m)² − P)²·t/(2·T·w), T = J·w/t, it returns less than the ½·C·(820² − 746.7²) V² = 57.4 J of 1 mF in stops of
+     * less than some time, and of more than another. Both by bisection of that form.
+     */
+    @Test
+    void aHardAndALongStopNeedNoUnit() {
+        double room = 0.5e-3 * (820 * 820 - 2 * 528 * 528);
+        double hardest = where(room, 0.004, 0.02);
+        double longest = where(room, 1.9, 0.4);
+        BrakingAxis axis =
+                axis(0, null, ZONE.id(), unit(1.5, 200, 1e-3, 820), course(stretch(2, 250, 0, 0.3)), 0.008, 0.1);
+        BrakingRequest request = BrakingFixtures.request(List.of(axis)).withUnaidedStops();
+        GroupBraking group = new BrakingStudy().study(request).groups().getFirst();
+        List<UnaidedStop> stops = requireNonNull(group.unaidedStops());
+        assertThat(stops).hasSize(1);
+        List<UnaidedStop.Range> ranges = stops.getFirst().ranges();
+        assertThat(ranges).hasSize(2);
+        assertThat(ranges.get(0).shortest()).isNull();
+        assertThat(requireNonNull(ranges.get(0).longest()).si()).isCloseTo(hardest, withPercentage(0.2));
+        assertThat(requireNonNull(ranges.get(1).shortest()).si()).isCloseTo(longest, withPercentage(0.2));
+        assertThat(ranges.get(1).longest()).isNull();
+        assertThat(study(List.of(axis)).groups().getFirst().unaidedStops()).isNull();
+    }
+
+    /** Between a time at which less comes back than the room and one at which more does. */
+    private static double where(double room, double less, double more) {
+        double below = less;
+        double above = more;
+        for (int step = 0; step < 60; step++) {
+            double time = (below + above) / 2;
+            double torque = 0.008 * 250 / time;
+            double first = torque * 250 - torque * torque / 2.25 - 200;
+            double returned = first <= 0 ? 0 : first * first * time / (2 * torque * 250);
+            if (returned < room) {
+                below = time;
+            } else {
+                above = time;
+            }
+        }
+        return below;
+    }
+
+    /** A stop that the bus absorbs as asked may be shorter still: no shortest within what is tried, or one that is told. */
+    @Test
+    void anAbsorbedStopIsToldHowMuchShorterItMayBe() {
+        // 0.004 kg·m² at 250 rad/s: 125 J; ½·2 mF·(820² − 746.7²) V² = 114.8 J. Copper and standby keep 0.06 s under
+        // that
+        BrakingAxis axis =
+                axis(0, null, ZONE.id(), unit(1.5, 20, 2e-3, 820), course(stretch(2, 250, 0, 0.3)), 0.004, 3);
+        GroupBraking group = new BrakingStudy()
+                .study(BrakingFixtures.request(List.of(axis)).withUnaidedStops())
+                .groups()
+                .getFirst();
+        assertThat(group.verdict()).isNotEqualTo(BrakingVerdict.NONE_FITS);
+        List<UnaidedStop.Range> ranges =
+                requireNonNull(group.unaidedStops()).getFirst().ranges();
+        UnaidedStop.Range asked = ranges.getLast();
+        assertThat(asked.longest()).isNull();
+        double shortest = requireNonNull(asked.shortest()).si();
+        double torque = 0.004 * 250 / shortest;
+        double first = torque * 250 - torque * torque / 2.25 - 20;
+        assertThat(first * first * shortest / (2 * torque * 250))
+                .isCloseTo(0.5 * 2e-3 * (820 * 820 - 2 * 528 * 528), withPercentage(0.2));
     }
 
     /** Unrelated periods: what the search finds, an exact simulation, lies under the bound and near it. */

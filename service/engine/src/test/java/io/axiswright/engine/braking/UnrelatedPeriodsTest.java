@@ -118,9 +118,9 @@ class UnrelatedPeriodsTest {
         GroupBraking group = study(zoned(unit(1.5, 20, 2e-3, 900))).groups().getFirst();
         assertThat(group.cycleBasis()).isEqualTo(CycleBasis.BOUND);
         BrakingCase stop = group.cases().get(1);
-        assertThat(stop.returnedEnergy().si()).isBetween(most + other - 1e-3, most + other + 0.03);
+        assertThat(stop.returnedEnergy().si()).isBetween(most + other - 1e-3, most + other + 0.12);
         assertThat(stop.peakVoltage().si())
-                .isCloseTo(Math.sqrt(2 * 528 * 528 + 2 * (most + other) / 4e-3), within(0.02));
+                .isCloseTo(Math.sqrt(2 * 528 * 528 + 2 * (most + other) / 4e-3), within(0.04));
     }
 
     /** The same two axes on 2 mF trip at 820 V, by the bound: what was found in truth is told beside it. */
