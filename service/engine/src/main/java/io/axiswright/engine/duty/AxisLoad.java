@@ -102,12 +102,6 @@ record AxisLoad(
         return hardest;
     }
 
-    /** The same load as the mechanism's bare shaft feels it, without what lies between it and the motor. */
-    AxisLoad atMechanism() {
-        var bare = new Drivetrain(drivetrain.mechanics(), List.of(), 0, 0);
-        return new AxisLoad(bare, pieces, period, netTravel, travelled, reach, gravity);
-    }
-
     /** What turns with the motor besides rotor and brake, kg·m². */
     double addedInertia() {
         return drivetrain.gearInertia() + drivetrain.couplingInertia();

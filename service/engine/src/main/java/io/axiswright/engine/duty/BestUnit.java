@@ -68,6 +68,7 @@ final class BestUnit {
     private static boolean concerns(DutyLimit limit, Trial trial) {
         return switch (limit) {
             case BRAKE -> trial.brakeAsked();
+            case MECHANISM -> false;
             case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK -> trial.way().gear() != null;
             case GEAR_STOP -> trial.way().gear() != null && trial.way().zone() != null;
             default -> true;
@@ -130,7 +131,13 @@ final class BestUnit {
                         use,
                         new Time(heat.instant()));
             }
+            case MECHANISM -> throw unmeasured();
         };
+    }
+
+    /** What the mechanism bears is many things and has no one measure. */
+    private static IllegalArgumentException unmeasured() {
+        return new IllegalArgumentException("the limits of a mechanism are told by findings of their own");
     }
 
     private static LimitUse of(DutyLimit limit, Quantity value, Quantity allowed, double use) {

@@ -42,6 +42,7 @@ final class DutyDerivations {
             Site site) {
         DutyDerivations all = new DutyDerivations(axis.id());
         all.mechanics(axis.drive(), load, best, figures, unit);
+        all.derivations.addAll(PeakDerivations.of(axis.id(), load, best.trial().inertia(), figures));
         all.rating(sums, best, site);
         all.heat(best, figures, unit);
         return all.derivations;
@@ -52,8 +53,9 @@ final class DutyDerivations {
         Trial trial = best.trial();
         add(
                 "J_L'",
-                "J_L' = (m·(travel/rad)² + J_shaft)/i² + J_gear, gear after gear, where it is largest",
+                "J_L' = (J_load + J_shaft)/i² + J_gear, gear after gear; J_load = m·(travel/rad)² where it is largest",
                 inputs(
+                        "J_load", new Inertia(load.reach().inertia()),
                         "i", new Ratio(load.drivetrain().ratio()),
                         "J_shaft", new Inertia(load.drivetrain().mechanics().shaftInertia()),
                         "J_gear", new Inertia(load.drivetrain().gearInertia())),

@@ -137,7 +137,7 @@ final class DutyFindings {
     private static String place(DutyLimit limit, DriveSelection drive) {
         boolean ofGear = switch (limit) {
             case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK, GEAR_STOP -> true;
-            case FEED, SPEED, BRAKE, CONTINUOUS, INTERMITTENT, WINDING -> false;
+            case FEED, SPEED, BRAKE, CONTINUOUS, INTERMITTENT, WINDING, MECHANISM -> false;
         };
         if (ofGear && drive.gearUnit() != null) {
             return "/drive/gearUnit";
@@ -160,6 +160,7 @@ final class DutyFindings {
                         : FindingCode.DUTY_RMS_TORQUE_HIGH;
             case INTERMITTENT -> FindingCode.DUTY_PEAK_TORQUE_HIGH;
             case WINDING -> FindingCode.DUTY_WINDING_HOT;
+            case MECHANISM -> throw new IllegalArgumentException("a mechanism has findings of its own");
         };
     }
 
@@ -173,6 +174,7 @@ final class DutyFindings {
             case INTERMITTENT -> "derived: intermittent curve at low line";
             case WINDING ->
                 "heating of one body, or of winding and housing each (Pillai, A First Course on Electrical Drives, ch. 7)";
+            case MECHANISM -> PRACTICE;
         };
     }
 

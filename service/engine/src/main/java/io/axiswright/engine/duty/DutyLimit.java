@@ -30,7 +30,13 @@ public enum DutyLimit {
      */
     INTERMITTENT,
     /** The winding stays cool enough over the repeating cycle; value and limit are temperature rises. */
-    WINDING;
+    WINDING,
+    /**
+     * The mechanism and the shaft of the drive unit bear it: critical speed and buckling of a screw, life of its nut, strands of a
+     * belt, radial load and bearing of the shaft, as far as they are stated. It binds reserves only; what the cycle as asked does to
+     * them is told by findings of their own and rules no drive unit out.
+     */
+    MECHANISM;
 
     /** Uses are stated up to this; beyond it, or where the limit is nothing, the unit plainly does not do. */
     static final double HIGHEST_USE = 1000;

@@ -2,6 +2,7 @@ package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
+import io.axiswright.engine.numeric.Polynomial;
 import io.axiswright.engine.numeric.WorstPlace;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -50,10 +51,46 @@ record HardestStop(double size, double instant, Course course) {
         return stops.level() ? null : StopSearch.of(stops, StopMeasure.TORQUE).exceeds(torque);
     }
 
-    /** The greatest torque the load asks for at the mechanism's shaft in a stop, before any loss, N·m; 0 if there is none. */
+    /**
+     * The greatest torque the load of a mechanism that is the same all along its way asks for at the mechanism's shaft in a stop,
+     * before any loss, N·m; 0 if there is none. It goes with the speed along a straight line, so the stops from the highest decide.
+     */
     static double pull(GearedLoad way) {
-        return of(way.load().atMechanism(), way.sums().peakSpeed(), 0, way.zone(), StopMeasure.TORQUE)
-                .size();
+        StopZone zone = way.zone();
+        if (zone == null || zone.category() == StopCategory.CATEGORY_0) {
+            return 0;
+        }
+        double hardest = 0;
+        @Nullable LoadPiece known = null;
+        for (LoadPiece piece : way.load().pieces()) {
+            if (piece.fastest() > 0 && (known == null || !covers(known, piece))) {
+                hardest = Math.max(hardest, pull(piece, zone.decelerationTime().si()));
+                known = piece;
+            }
+        }
+        return hardest;
+    }
+
+    private static boolean covers(LoadPiece known, LoadPiece piece) {
+        return known.effort() == piece.effort()
+                && known.fastest() >= piece.fastest()
+                && direction(known) == direction(piece);
+    }
+
+    private static double direction(LoadPiece piece) {
+        return Math.signum(piece.speed().at(piece.duration() / 2));
+    }
+
+    private static double pull(LoadPiece piece, double time) {
+        double instant = Extreme.ofMagnitude(piece.speed(), 0, piece.duration()).at();
+        double speed = piece.position().derivative().at(instant);
+        LoadMotion motion = LoadMotion.of(
+                piece.position().at(instant), Polynomial.of(speed, -speed / time), time, Math.signum(speed));
+        double hardest = 0;
+        for (ShaftPiece part : piece.effort().moving(motion)) {
+            hardest = Math.max(hardest, part.torque().largestMagnitude(0, part.duration()));
+        }
+        return hardest;
     }
 
     private static HardestStop ofExtremes(

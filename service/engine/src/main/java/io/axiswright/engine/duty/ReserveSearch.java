@@ -1,9 +1,11 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Segment;
 import io.axiswright.engine.design.TorqueCourse;
+import io.axiswright.engine.finding.Severity;
 import io.axiswright.engine.motion.Motion;
 import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Inertia;
@@ -140,8 +142,22 @@ final class ReserveSearch {
         GearedLoad load = best.trial().way().changed(axis, new CycleChange(moved, carried));
         Trial trial = new Trial(load, best.trial().offer(), axis.drive(), brakes);
         return Stream.of(DutyLimit.values())
-                .filter(limit -> trial.breaks(limit, best.kit()))
+                .filter(limit ->
+                        limit == DutyLimit.MECHANISM ? overloadsMechanism(load) : trial.breaks(limit, best.kit()))
                 .findFirst();
+    }
+
+    /** Whether the mechanism or the shaft of the drive unit does not bear it. */
+    private boolean overloadsMechanism(GearedLoad way) {
+        DriveUnit unit = best.trial().offer().unit();
+        double pull = MechanismReport.hardestPull(axis, way);
+        ShaftFigures shaft = ShaftFigures.of(way.geared(axis), way.load(), unit, pull);
+        return violated(MechanismReport.of(axis, "", way.load(), pull))
+                || violated(ShaftChecks.report(axis, "", shaft, unit, way.load().period()));
+    }
+
+    private static boolean violated(MechanismReport report) {
+        return report.findings().stream().anyMatch(finding -> finding.severity() == Severity.VIOLATION);
     }
 
     private List<Segment> segments() {

@@ -95,7 +95,7 @@ final class Trial {
         return strongestBrake;
     }
 
-    /** How much of a limit the axis uses. */
+    /** How much of a limit the axis uses; none of what the mechanism bears, for that is no matter of the drive unit. */
     double use(DutyLimit limit, @Nullable VentilationKit kit) {
         return switch (limit) {
             case FEED -> canBeFed() ? DutyLimit.use(offer.voltage(), offer.highestVoltage()) : DutyLimit.HIGHEST_USE;
@@ -108,6 +108,7 @@ final class Trial {
                         : DutyLimit.use(rmsTorque, continuousTorque(kit));
             case INTERMITTENT -> envelope().use();
             case WINDING -> DutyLimit.use(heat(kit).rise(), permittedRise());
+            case MECHANISM -> 0;
         };
     }
 
@@ -125,7 +126,7 @@ final class Trial {
      */
     double shortfall(DutyLimit limit, @Nullable VentilationKit kit, double sofar) {
         return switch (limit) {
-            case FEED -> 0;
+            case FEED, MECHANISM -> 0;
             case GEAR_SPEED, GEAR_NOMINAL, GEAR_PEAK, GEAR_STOP, SPEED, BRAKE -> use(limit, kit);
             case CONTINUOUS ->
                 continuousEnlargement(

@@ -12,7 +12,10 @@ import io.axiswright.engine.design.DirectDrive;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.DriveWish;
 import io.axiswright.engine.design.Dwell;
+import io.axiswright.engine.design.EndFixity;
 import io.axiswright.engine.design.Move;
+import io.axiswright.engine.design.Screw;
+import io.axiswright.engine.design.ScrewSupport;
 import io.axiswright.engine.design.Segment;
 import io.axiswright.engine.design.TorqueCourse;
 import io.axiswright.engine.design.TorquePlace;
@@ -21,8 +24,10 @@ import io.axiswright.engine.design.Trapezoidal;
 import io.axiswright.engine.design.Triangular;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Angle;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Inertia;
+import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Payload;
 import io.axiswright.engine.quantity.Ratio;
@@ -177,6 +182,42 @@ class ReserveSearchTest {
         assertThat(Objects.requireNonNull(reserve.cycleRate()).si())
                 .isCloseTo(1 / (1.5 * fastest), millionth(1 / fastest));
         assertThat(reserve.limit()).isEqualTo(DutyLimit.SPEED);
+    }
+
+    /**
+     * A screw of 1 m with a root of 16.5 mm, fixed and supported: 18.856e7·16.5/1e6 = 3111.2 1/min, 0.8 of it 2489.0 1/min. 0.8 m by
+     * a triangle of time t peak at 1.6/t m/s, on a lead of 10 mm 9600/t 1/min: t is no less than 3.8570 s, however strong the motor.
+     */
+    @Test
+    void whirlingGivesTheFastestCycleOfAScrew() {
+        ScrewSupport support = new ScrewSupport(EndFixity.FIXED_SUPPORTED, new Length(0.0165), null, null, null, null);
+        Screw screw = new Screw(
+                new Length(0.01),
+                new Length(0.02),
+                new Length(1),
+                new Mass(1),
+                new Angle(0),
+                0.9,
+                null,
+                null,
+                null,
+                null,
+                null,
+                support,
+                null);
+        Axis axis = Fixtures.axis(
+                "a",
+                screw,
+                null,
+                ASKING,
+                Fixtures.travel(0.8, 10, new Triangular()),
+                Fixtures.travel(-0.8, 10, new Triangular()));
+        TimeReserve reserve = reserves(axis, unit(50, 4000)).cycleRate();
+        assertThat(reserve.limit()).isEqualTo(DutyLimit.MECHANISM);
+        assertThat(factor(reserve)).isCloseTo(0.38570, within(1e-4));
+        assertThat(duty(axis, unit(50, 4000)).limits())
+                .extracting(LimitUse::limit)
+                .doesNotContain(DutyLimit.MECHANISM);
     }
 
     @Test
