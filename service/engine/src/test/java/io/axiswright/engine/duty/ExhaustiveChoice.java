@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -127,7 +128,7 @@ public final class ExhaustiveChoice {
         boolean cool =
                 trial.rmsTorque() <= continuous * Math.sqrt(offer.permittedShare()) && hot <= trial.permittedRise();
         return cool
-                && instants.get(trial.way()).stream().allMatch(instant -> {
+                && Objects.requireNonNull(instants.get(trial.way())).stream().allMatch(instant -> {
                     double available =
                             torque(offer.unit().intermittentCurve(), offer.lineFactor(), instant.speed / factor);
                     return Math.abs(instant.torque + trial.inertia() * instant.acceleration) <= factor * available;
