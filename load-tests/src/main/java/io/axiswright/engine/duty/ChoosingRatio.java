@@ -41,7 +41,7 @@ public final class ChoosingRatio {
         BrakeStock brakes = new BrakeStock(request.holdingBrakes());
         Choice chosen = choose(request, axis, brakes);
         ExhaustiveChoice all =
-                new ExhaustiveChoice(GearedLoad.all(axis, request), Offer.onMains(request), axis.drive(), brakes);
+                new ExhaustiveChoice(axis, GearedLoad.all(axis, request), Offer.onMains(request), brakes);
         Choice.Judged best = chosen.best();
         if (best == null
                 || best.trial().offer().unit() != all.best().trial().offer().unit()

@@ -51,12 +51,13 @@ public final class ExhaustiveChoice {
     final List<Tried> holding = new ArrayList<>();
     final List<Tried> broken = new ArrayList<>();
 
+    private final Axis axis;
     private final Map<GearedLoad, List<Instant>> instants = new IdentityHashMap<>();
 
     ExhaustiveChoice(Axis axis, List<GearedLoad> ways, List<Offer> offers, BrakeStock brakes) {
+        this.axis = axis;
         DriveSelection selection = axis.drive();
         for (GearedLoad way : ways) {
-            instants.put(way, instants(way.geared(axis), way.load()));
             for (Offer offer : offers) {
                 if (way.gear() == null
                         || way.gear().frameSizes().contains(offer.unit().frameSize())) {
@@ -128,11 +129,13 @@ public final class ExhaustiveChoice {
         boolean cool =
                 trial.rmsTorque() <= continuous * Math.sqrt(offer.permittedShare()) && hot <= trial.permittedRise();
         return cool
-                && Objects.requireNonNull(instants.get(trial.way())).stream().allMatch(instant -> {
-                    double available =
-                            torque(offer.unit().intermittentCurve(), offer.lineFactor(), instant.speed / factor);
-                    return Math.abs(instant.torque + trial.inertia() * instant.acceleration) <= factor * available;
-                });
+                && instants.computeIfAbsent(trial.way(), way -> instants(way.geared(axis), way.load())).stream()
+                        .allMatch(instant -> {
+                            double available = torque(
+                                    offer.unit().intermittentCurve(), offer.lineFactor(), instant.speed / factor);
+                            return Math.abs(instant.torque + trial.inertia() * instant.acceleration)
+                                    <= factor * available;
+                        });
     }
 
     /** The torque of a catalogue's curve; none beyond its end. */

@@ -196,9 +196,14 @@ class MechanicsTest {
         assertThat(torque(lossy, 0, -1, -0.215868 * ours, 5)).isCloseTo(0, within(1e-3));
     }
 
-    /** Khurmi & Gupta ex. 3.17, p. 55: 0.6 and 45 kg·m², 9:1, 0.95, 100 N·m; 30 N·m give 3.7 s to 60 1/min (3.6603). */
+    /**
+     * Khurmi & Gupta ex. 3.17, p. 55: 0.6 and 45 kg·m², 9:1, 0.95, 100 N·m; 1764 W at 160 1/min (1763.70), and 30 N·m give 3.7 s to
+     * 60 1/min (3.6603).
+     */
     @Test
     void runUp() {
+        double steady = torque(of(table(45, 100, 1), 9, 0.95), 0, 1, 0, 0.6);
+        assertThat(steady * 9 * 160 * 2 * Math.PI / 60).isCloseTo(1763.70, within(0.01));
         double acceleration = 60 * 2 * Math.PI / 60 / 3.6603;
         assertThat(torque(of(table(45, 100, 1), 9, 0.95), 0, 1, acceleration, 0.6))
                 .isCloseTo(30, withinPercentage(0.1));
