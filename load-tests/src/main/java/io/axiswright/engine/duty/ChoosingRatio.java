@@ -44,9 +44,8 @@ public final class ChoosingRatio {
                 new ExhaustiveChoice(axis, GearedLoad.all(axis, request), Offer.onMains(request), brakes);
         Choice.Judged best = chosen.best();
         if (best == null
-                || best.trial().offer().unit() != all.best().trial().offer().unit()
-                || best.trial().way().gear() != all.best().trial().way().gear()
-                || best.kit() != all.best().kit()) {
+                || chosen.feasible() != all.holding.size()
+                || !all.holding.isEmpty() && !same(best, all.best())) {
             throw new IllegalStateException("seed " + seed + ": the exhaustive search finds another");
         }
         List<DutyRequest> singles = singles(request, seed);
@@ -70,6 +69,12 @@ public final class ChoosingRatio {
                 "seed %d: %d hold, %d do not; %.2f ms to choose, %.2f ms for %d singly, %.2f times%n",
                 seed, chosen.feasible(), chosen.rejected(), fast, slow, SINGLY, fast / slow);
         return fast / slow;
+    }
+
+    private static boolean same(Choice.Judged best, ExhaustiveChoice.Tried other) {
+        return best.trial().offer().unit() == other.trial().offer().unit()
+                && best.trial().way().gear() == other.trial().way().gear()
+                && best.kit() == other.kit();
     }
 
     private static Choice choose(DutyRequest request, Axis axis, BrakeStock brakes) {
