@@ -67,6 +67,10 @@ final class DutyFindings {
                     new Ratio(duty.longerMoves()),
                     new Ratio(1)));
         }
+        LimitUse stop = duty.hardestStop();
+        if (stop != null && stop.broken()) {
+            findings.add(stop.stopTooHard(axis.id(), pointer));
+        }
         inertiaRatio(axis, pointer, duty.unit(), findings);
         gravity(axis, pointer, load, findings);
         cycle(axis, pointer, load, findings);

@@ -1,5 +1,7 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +21,12 @@ public record LimitUse(
         Quantity allowed,
         double use,
         @Nullable Time instant) {
+
+    /** Of a controlled stop that asks for more than the drive unit has: the finding that says so. */
+    public Finding stopTooHard(String axis, String pointer) {
+        return FindingCode.STUDY_STOP_TOO_HARD.at(
+                axis, pointer, "derived: intermittent curve at low line", value, allowed);
+    }
 
     /** Whether more than the limit is used. */
     public boolean broken() {

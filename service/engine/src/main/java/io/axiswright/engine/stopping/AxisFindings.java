@@ -3,7 +3,6 @@ package io.axiswright.engine.stopping;
 import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
-import io.axiswright.engine.duty.LimitUse;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Displacement;
@@ -11,7 +10,6 @@ import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Torque;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 
 /** What must be said about an axis left without torque. */
 final class AxisFindings {
@@ -31,13 +29,6 @@ final class AxisFindings {
         this.axis = loss.axis();
         this.uncontrolled = zones.stream()
                 .anyMatch(zone -> zone.id().equals(axis.stopZone()) && zone.category() == StopCategory.CATEGORY_0);
-    }
-
-    /** Of an axis whose drive unit has less torque than a controlled stop takes. */
-    static Finding tooHard(StoppingAxis axis) {
-        LimitUse stop = Objects.requireNonNull(axis.hardestStop());
-        return FindingCode.STUDY_STOP_TOO_HARD.at(
-                axis.id(), axis.pointer(), "derived: intermittent curve at low line", stop.value(), stop.allowed());
     }
 
     List<Finding> all() {

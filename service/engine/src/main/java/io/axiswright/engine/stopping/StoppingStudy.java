@@ -39,7 +39,7 @@ public final class StoppingStudy {
             derivations.addAll(StoppingDerivations.of(loss));
         }
         for (ZoneStudy zone : zones) {
-            zone.tooHard().forEach(axis -> findings.add(AxisFindings.tooHard(axis)));
+            findings.addAll(zone.tooHard());
             findings.addAll(SafeguardFindings.of(zone));
             derivations.addAll(StoppingDerivations.of(zone));
         }

@@ -3,8 +3,11 @@ package io.axiswright.engine.stopping;
 import io.axiswright.engine.design.Safeguard;
 import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
+import io.axiswright.engine.duty.LimitUse;
+import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Time;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -63,11 +66,16 @@ record ZoneStudy(
         return new Time(slowest);
     }
 
-    /** The axes whose drive units cannot stop them in the time of the zone. */
-    List<StoppingAxis> tooHard() {
-        return zone.category() == StopCategory.CATEGORY_0
-                ? List.of()
-                : axes.stream().filter(StoppingAxis::stopTooHard).toList();
+    /** What must be said of axes whose drive units cannot stop them in the time of the zone. */
+    List<Finding> tooHard() {
+        List<Finding> findings = new ArrayList<>();
+        for (StoppingAxis axis : axes) {
+            LimitUse stop = axis.hardestStop();
+            if (stop != null && stop.broken() && zone.category() != StopCategory.CATEGORY_0) {
+                findings.add(stop.stopTooHard(axis.id(), axis.pointer()));
+            }
+        }
+        return findings;
     }
 
     /** JSON Pointer to one of its safeguards. */

@@ -63,6 +63,10 @@ final class Assembly {
         all.addAll(WholeFindings.of(run));
         all.add(FindingCode.STUDY_QUALIFIED_PERSON.at(
                 run.request().design().name(), "/design", "IEC 60204-1:2016 clause 1; NFPA 79 clause 1.1", null, null));
-        return all.stream().sorted(Comparator.comparing(Finding::severity)).toList();
+        // What two disciplines say alike is said once.
+        return all.stream()
+                .distinct()
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
     }
 }

@@ -9,6 +9,8 @@ import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.design.Triangular;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Time;
 import java.util.List;
 import java.util.Objects;
@@ -28,6 +30,10 @@ class StopChoiceTest {
     private static final DriveUnit STRONG = Fixtures.unit("strong", 6, 200);
 
     private static AxisDuty chosen(StopZone zone) {
+        return size(zone).axes().getFirst();
+    }
+
+    private static DutyResult size(StopZone zone) {
         Axis axis = Fixtures.inZone(Fixtures.axis(
                 "t",
                 Fixtures.table(1, 0, 1),
@@ -36,9 +42,7 @@ class StopChoiceTest {
                 Fixtures.turn(1, 1, new Triangular()),
                 Fixtures.dwell(2)));
         return new DutySizing()
-                .size(Copies.with(Fixtures.request(List.of(axis), List.of(WEAK, STRONG)), "stopZones", List.of(zone)))
-                .axes()
-                .getFirst();
+                .size(Copies.with(Fixtures.request(List.of(axis), List.of(WEAK, STRONG)), "stopZones", List.of(zone)));
     }
 
     private static StopZone in(double deceleration) {
@@ -63,6 +67,8 @@ class StopChoiceTest {
         assertThat(duty.driveUnit()).isEqualTo("weak");
         assertThat(duty.feasible()).isTrue();
         assertThat(Objects.requireNonNull(duty.hardestStop()).broken()).isTrue();
+        assertThat(size(in(0.1)).findings()).extracting(Finding::code).contains(FindingCode.STUDY_STOP_TOO_HARD);
+        assertThat(size(in(0.12)).findings()).extracting(Finding::code).doesNotContain(FindingCode.STUDY_STOP_TOO_HARD);
     }
 
     @Test

@@ -206,7 +206,7 @@ class SystemStudyTest {
         assertThat(STUDY.system(new StudyRequest(request.codeBasis(), request.catalogue(), hard))
                         .findings())
                 .extracting(Finding::code)
-                .contains(FindingCode.STUDY_STOP_TOO_HARD);
+                .containsOnlyOnce(FindingCode.STUDY_STOP_TOO_HARD);
     }
 
     /** Whatever zones and circuits split a bus group, its one-phase rectifiers get the same lines. */
