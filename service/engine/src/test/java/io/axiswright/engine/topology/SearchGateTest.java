@@ -3,6 +3,7 @@ package io.axiswright.engine.topology;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.axiswright.engine.catalogue.StopScope;
 import java.util.Collections;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
@@ -119,6 +120,21 @@ class SearchGateTest {
         LayoutModel model = modelOf(TopologyRequests.machine(128, 32, 6, 7).build());
 
         assertThatThrownBy(() -> new ExactSolver(1e5, new SearchGate(1, gone::get)).solve(model, null))
+                .isInstanceOf(SearchAbandoned.class);
+    }
+
+    /** The search over whole trunks sets out from a layout; long trunks and binding rates leave it no end in sight. */
+    @Test
+    void theSearchOverTrunksHearsThatItIsToStop() {
+        var gone = new AtomicBoolean(true);
+        TopologyRequests machine = TopologyRequests.machine(128, 32, 6, 7);
+        machine.types.clear();
+        machine.type(420, 8, 6, 4, StopScope.GATEWAY);
+        LayoutModel model = modelOf(machine.build());
+        Layout start = new PlainSolver(SearchBreadth.NARROW).solve(model, null).layout();
+
+        assertThat(start).isNotNull();
+        assertThatThrownBy(() -> new ExactSolver(1e5, new SearchGate(1, gone::get)).solve(model, start))
                 .isInstanceOf(SearchAbandoned.class);
     }
 
