@@ -47,4 +47,10 @@ public record HoldingBrake(
         @Bounds(min = 0, max = 1000000) Time engageDelay,
         @Bounds(above = 0, max = 1) @Nullable Double stopTorqueShare,
         @Bounds(above = 0) @Nullable Energy stopEnergy)
-        implements Item {}
+        implements Item {
+
+    /** Torque it brakes a turning shaft with, N·m. */
+    public double brakingTorque() {
+        return torque.si() * (stopTorqueShare == null ? 1 : stopTorqueShare);
+    }
+}

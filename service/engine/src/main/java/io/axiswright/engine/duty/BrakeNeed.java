@@ -23,8 +23,7 @@ record BrakeNeed(double torque, double pull, double inertia, double speed) {
      * E = M·θ with θ = w²/(2·(M − T)/J) and w = w_max + T/J·t. Where a brake does not state what it takes, that is not judged.
      */
     boolean stoppedBy(HoldingBrake brake) {
-        double share = brake.stopTorqueShare() == null ? 1 : brake.stopTorqueShare();
-        double braking = brake.torque().si() * share;
+        double braking = brake.brakingTorque();
         if (braking <= pull) {
             return false;
         }

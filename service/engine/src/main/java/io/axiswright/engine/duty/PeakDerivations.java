@@ -14,6 +14,7 @@ import io.axiswright.engine.quantity.Torque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SequencedMap;
+import java.util.function.ToDoubleBiFunction;
 
 /** How the greatest torque and power of an axis came about: what asks for them at their instant. */
 final class PeakDerivations {
@@ -46,7 +47,7 @@ final class PeakDerivations {
     }
 
     private void torque(double at, Torque result) {
-        LoadPiece piece = hardestAt(at);
+        LoadPiece piece = mostAt(at, (one, time) -> Math.abs(one.torque(inertia).at(time)));
         double t = at - piece.start();
         add(
                 "T_peak",
@@ -76,7 +77,8 @@ final class PeakDerivations {
     }
 
     private void power(double at, Power result) {
-        LoadPiece piece = mostPowerfulAt(at);
+        LoadPiece piece = mostAt(
+                at, (one, time) -> one.torque(inertia).at(time) * one.speed().at(time));
         double t = at - piece.start();
         add(
                 "P_peak",
@@ -98,31 +100,18 @@ final class PeakDerivations {
                 result);
     }
 
-    private LoadPiece hardestAt(double at) {
-        LoadPiece hardest = load.pieces().getFirst();
-        double most = -1;
-        for (LoadPiece piece : load.pieces()) {
-            if (piece.start() <= at && at <= piece.end()) {
-                double size = Math.abs(piece.torque(inertia).at(at - piece.start()));
-                hardest = size > most ? piece : hardest;
-                most = Math.max(most, size);
-            }
-        }
-        return hardest;
-    }
-
-    private LoadPiece mostPowerfulAt(double at) {
-        LoadPiece strongest = load.pieces().getFirst();
+    /** Of the pieces that meet at an instant, s, the one with the most of something over its own time. */
+    private LoadPiece mostAt(double at, ToDoubleBiFunction<LoadPiece, Double> size) {
+        LoadPiece largest = load.pieces().getFirst();
         double most = Double.NEGATIVE_INFINITY;
         for (LoadPiece piece : load.pieces()) {
             if (piece.start() <= at && at <= piece.end()) {
-                double t = at - piece.start();
-                double power = piece.torque(inertia).at(t) * piece.speed().at(t);
-                strongest = power > most ? piece : strongest;
-                most = Math.max(most, power);
+                double here = size.applyAsDouble(piece, at - piece.start());
+                largest = here > most ? piece : largest;
+                most = Math.max(most, here);
             }
         }
-        return strongest;
+        return largest;
     }
 
     private void add(String symbol, String formula, SequencedMap<String, Quantity> inputs, Quantity result) {

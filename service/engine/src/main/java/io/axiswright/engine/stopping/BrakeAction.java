@@ -22,7 +22,6 @@ record BrakeAction(double delay, double torque) {
         if (brake == null) {
             return NONE;
         }
-        double share = brake.stopTorqueShare() == null ? 1 : brake.stopTorqueShare();
-        return new BrakeAction(brake.engageDelay().si(), brake.torque().si() * share);
+        return new BrakeAction(brake.engageDelay().si(), brake.brakingTorque());
     }
 }

@@ -8,6 +8,7 @@ import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.topology.Layout.Node;
+import io.axiswright.engine.topology.LayoutModel.Axis;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -18,6 +19,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -106,14 +108,8 @@ final class ExactModel {
     /** Drive ports, brake outputs and, as far as one gateway can exceed it, the command rate. */
     private void addLimits() {
         for (int slot = 0; slot < slots.count(); slot++) {
-            LinearExprBuilder ports = LinearExpr.newBuilder().add(axesOn(slot));
-            LinearExprBuilder brakes = LinearExpr.newBuilder();
-            for (int axis = 0; axis < model.axes().size(); axis++) {
-                BoolVar here = hung.get(new Cell(axis, slot));
-                if (here != null && model.axes().get(axis).brake()) {
-                    brakes.add(here);
-                }
-            }
+            LinearExprBuilder ports = axesOn(slot, any -> true);
+            LinearExprBuilder brakes = axesOn(slot, Axis::brake);
             for (int type = 0; type < model.types().size(); type++) {
                 ports.addTerm(typed(slot, type), -model.types().get(type).drivePorts());
                 brakes.addTerm(typed(slot, type), -model.types().get(type).brakeOutputs());
@@ -131,7 +127,7 @@ final class ExactModel {
         for (int slot = 0; slot < slots.count(); slot++) {
             if (slots.followsTwin(slot)) {
                 cp.addImplication(used.get(slot), used.get(slot - 1));
-                cp.addLessOrEqual(axesOn(slot), axesOn(slot - 1));
+                cp.addLessOrEqual(axesOn(slot, any -> true), axesOn(slot - 1, any -> true));
             }
         }
     }
@@ -153,7 +149,9 @@ final class ExactModel {
             for (int zone = 0; zone < zones.length; zone++) {
                 cp.addImplication(zones[zone], used.get(slot));
                 // Implied, but it makes the relaxation see that a zone's axes fill gateways of their own.
-                cp.addLessOrEqual(axesOn(slot, zone).addTerm(zones[zone], -model.mostDrivePorts()), 0);
+                int served = zone;
+                cp.addLessOrEqual(
+                        axesOn(slot, axis -> axis.zone() == served).addTerm(zones[zone], -model.mostDrivePorts()), 0);
             }
             for (int type = 0; type < model.types().size(); type++) {
                 if (model.types().get(type).scope() != StopScope.NONE) {
@@ -191,8 +189,9 @@ final class ExactModel {
         for (int zone = 0; zone < zones.length; zone++) {
             var choice = new ArrayList<Literal>();
             choice.add(zones[zone].not());
-            LinearExprBuilder ports = axesOn(slot, zone);
-            LinearExprBuilder brakes = brakesOn(slot, zone);
+            int served = zone;
+            LinearExprBuilder ports = axesOn(slot, axis -> axis.zone() == served);
+            LinearExprBuilder brakes = axesOn(slot, axis -> axis.zone() == served && axis.brake());
             for (int type = 0; type < types; type++) {
                 BoolVar serves = cp.newBoolVar("z" + slot + "_" + zone + "_" + type);
                 serve.computeIfAbsent(new Cell(zone, type), all -> new ArrayList<>())
@@ -258,24 +257,12 @@ final class ExactModel {
         }
     }
 
-    private LinearExprBuilder brakesOn(int slot, int zone) {
+    /** How many axes of a kind hang on a slot. */
+    private LinearExprBuilder axesOn(int slot, Predicate<Axis> kind) {
         LinearExprBuilder count = LinearExpr.newBuilder();
         for (int axis = 0; axis < model.axes().size(); axis++) {
             BoolVar here = hung.get(new Cell(axis, slot));
-            if (here != null
-                    && model.axes().get(axis).zone() == zone
-                    && model.axes().get(axis).brake()) {
-                count.add(here);
-            }
-        }
-        return count;
-    }
-
-    private LinearExprBuilder axesOn(int slot, int zone) {
-        LinearExprBuilder count = LinearExpr.newBuilder();
-        for (int axis = 0; axis < model.axes().size(); axis++) {
-            BoolVar here = hung.get(new Cell(axis, slot));
-            if (here != null && model.axes().get(axis).zone() == zone) {
+            if (here != null && kind.test(model.axes().get(axis))) {
                 count.add(here);
             }
         }
@@ -299,17 +286,6 @@ final class ExactModel {
             }
         }
         return rate;
-    }
-
-    private LinearExpr axesOn(int slot) {
-        LinearExprBuilder count = LinearExpr.newBuilder();
-        for (int axis = 0; axis < model.axes().size(); axis++) {
-            BoolVar here = hung.get(new Cell(axis, slot));
-            if (here != null) {
-                count.add(here);
-            }
-        }
-        return count.build();
     }
 
     /** Cost of gateways, spurs and separations in the model's money unit. */

@@ -3,6 +3,7 @@ package io.axiswright.engine.braking;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.numeric.Polynomial;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.ArrayList;
@@ -191,14 +192,7 @@ class BusCourseTest {
                         0.02,
                         0.2)),
                 BrakingFixtures.brakingUnit("b", 1, 40));
-        BrakingRequest drawing = new BrakingRequest(
-                plain.mains(),
-                plain.ambient(),
-                plain.axes(),
-                plain.zones(),
-                plain.brakingUnits(),
-                new TimeCourses(null),
-                false);
+        BrakingRequest drawing = Copies.with(plain, "timeCourses", new TimeCourses(null));
         BrakingCase stop =
                 new BrakingStudy().study(drawing).groups().getFirst().cases().get(1);
         assertThat(stop.kind()).isEqualTo(CaseKind.STOP_ZONE);
@@ -217,14 +211,7 @@ class BusCourseTest {
                 null,
                 BrakingFixtures.unit(1.5, 20, 1e-3, 820),
                 BrakingFixtures.shuttle(0.001, 150, 0.1, 0.3, 0.5))));
-        BrakingRequest drawing = new BrakingRequest(
-                plain.mains(),
-                plain.ambient(),
-                plain.axes(),
-                plain.zones(),
-                plain.brakingUnits(),
-                new TimeCourses(null),
-                false);
+        BrakingRequest drawing = Copies.with(plain, "timeCourses", new TimeCourses(null));
         var without = new BrakingStudy().study(plain).groups().getFirst().cases();
         var with = new BrakingStudy().study(drawing).groups().getFirst().cases();
         assertThat(without).allMatch(c -> c.course() == null);

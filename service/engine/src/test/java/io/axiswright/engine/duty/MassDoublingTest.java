@@ -115,17 +115,7 @@ class MassDoublingTest {
     }
 
     private static double held(double mass) {
-        Belt belt = new Belt(
-                new Length(0.1),
-                new Inertia(0),
-                new Mass(mass),
-                new Angle(Math.PI / 2),
-                1,
-                null,
-                null,
-                null,
-                null,
-                null);
+        Belt belt = belt(mass, 0);
         Force lifting = new Force(-20 * 9.80665);
         var slow = new Move(new Length(0.01), new Time(10), new Trapezoidal(0.5, 0.5), null, lifting);
         var back = new Move(new Length(-0.01), new Time(10), new Trapezoidal(0.5, 0.5), null, lifting);
