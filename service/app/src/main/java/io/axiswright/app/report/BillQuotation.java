@@ -5,6 +5,8 @@ import io.axiswright.engine.bill.BillLine;
 import io.axiswright.engine.bill.BillResult;
 import io.axiswright.engine.bill.SalePrice;
 import io.axiswright.engine.bill.SaleTotal;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.Severity;
 import io.axiswright.engine.quantity.Money;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
@@ -20,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A bill as a quotation of OASIS UBL 2.3, with UN/CEFACT Recommendation 20 unit codes. It offers what is bought and what comes
  * along without charge, in the quantities to order, at the sale prices where the design states margins and at the catalogue's prices
- * otherwise; who offers it is for the sender to fill in.
+ * otherwise; who offers it is for the sender to fill in. Its notes begin with what forbids building the system, and with cautions.
  */
 final class BillQuotation {
 
@@ -87,6 +89,11 @@ final class BillQuotation {
     }
 
     private void notes() throws XMLStreamException {
+        for (Finding finding : bill.findings()) {
+            if (finding.severity() != Severity.NOTE) {
+                text("Note", finding.severity() + " " + finding.code().code() + ": " + finding.text());
+            }
+        }
         if (!bill.withoutPrice().isEmpty()) {
             text("Note", "The total is short by the items on request: " + String.join(", ", bill.withoutPrice()));
         }

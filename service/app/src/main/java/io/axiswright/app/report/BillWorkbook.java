@@ -3,6 +3,7 @@ package io.axiswright.app.report;
 import io.axiswright.engine.bill.BillResult;
 import io.axiswright.engine.bill.BillSection;
 import io.axiswright.engine.bill.SaleTotal;
+import io.axiswright.engine.finding.Finding;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -15,7 +16,7 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.jspecify.annotations.Nullable;
 
-/** A bill as a workbook: its lines on one sheet, its totals on another; numbers are numbers, texts are never formulas. */
+/** A bill as a workbook: its lines, totals and findings on a sheet each; numbers are numbers, texts are never formulas. */
 final class BillWorkbook {
 
     private BillWorkbook() {}
@@ -27,6 +28,7 @@ final class BillWorkbook {
             try (var workbook = new Workbook(bytes, "Axiswright", null)) {
                 lines(workbook.newWorksheet("Lines"), bill);
                 totals(workbook.newWorksheet("Totals"), bill);
+                findings(workbook.newWorksheet("Findings"), bill);
             }
             return WorkbookDay.set(bytes.toByteArray(), day);
         } catch (IOException e) {
@@ -71,6 +73,18 @@ final class BillWorkbook {
             put(sheet, row, 5, sale == null ? null : sale.total().amount());
             put(sheet, row, 6, sale == null ? null : sale.margin().amount());
             row++;
+        }
+    }
+
+    private static void findings(Worksheet sheet, BillResult bill) {
+        headings(sheet, List.of("severity", "code", "subject", "text", "remedy"));
+        for (int row = 0; row < bill.findings().size(); row++) {
+            Finding finding = bill.findings().get(row);
+            put(sheet, row + 1, 0, finding.severity().name());
+            put(sheet, row + 1, 1, finding.code().code());
+            put(sheet, row + 1, 2, finding.subject());
+            put(sheet, row + 1, 3, finding.text());
+            put(sheet, row + 1, 4, finding.remedy());
         }
     }
 

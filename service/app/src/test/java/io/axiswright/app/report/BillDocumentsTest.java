@@ -232,6 +232,26 @@ class BillDocumentsTest extends HttpTest {
                 .hasMessageContaining("IssueDate");
     }
 
+    /** A machine without protective devices must not be bought from a quotation or a workbook that does not say so. */
+    @Test
+    void documentsSayWhatMustNotBeBuilt(@TempDir Path folder) throws Exception {
+        ObjectNode request = request();
+        ((ObjectNode) request.get("inlineCatalogue")).putArray("protectiveDevices");
+        Response quotation = given(request).accept("application/xml").post(BILL);
+        new UblSchema().validate(quotation.asByteArray());
+        assertThat(basic(xml(quotation.asByteArray()).getDocumentElement(), "Note"))
+                .startsWith("VIOLATION SUPPLY-DEVICE-MISSING: ");
+
+        Path file = Files.write(
+                folder.resolve("bill.xlsx"),
+                given(request).accept(XLSX).post(BILL).asByteArray());
+        try (var zip = new ZipFile(file.toFile())) {
+            ZipEntry texts = Objects.requireNonNull(zip.getEntry("xl/sharedStrings.xml"));
+            assertThat(new String(zip.getInputStream(texts).readAllBytes(), StandardCharsets.UTF_8))
+                    .contains("SUPPLY-DEVICE-MISSING");
+        }
+    }
+
     @Test
     void aFailureIsAProblemWhateverIsAccepted() {
         ObjectNode broken = request();

@@ -5,6 +5,7 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.wiring.CableEntry;
 import io.axiswright.engine.wiring.FieldEnd;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param cutLists how the lines of cable sold by whole reels are cut from them, in the order of the lines
  * @param closing the proof that every demand is met by a line and every line by a demand
  * @param connections the proof that every port is used or spare and every cable has both its ends
- * @param findings remarks
+ * @param findings remarks; before its own those of other parts of the study that whoever buys by the bill must know: what forbids
+ *     building the system, and what has to be bought beside the bill
  * @param derivations how the rounded quantities came about
  */
 public record BillResult(
@@ -42,4 +44,27 @@ public record BillResult(
         ClosingCheck closing,
         ConnectionCheck connections,
         List<Finding> findings,
-        List<Derivation> derivations) {}
+        List<Derivation> derivations) {
+
+    /** The same bill, with these remarks before its own. */
+    public BillResult after(List<Finding> remarks) {
+        return remarks.isEmpty()
+                ? this
+                : new BillResult(
+                        currency,
+                        required,
+                        optional,
+                        customerSupplied,
+                        noCharge,
+                        spares,
+                        withoutPrice,
+                        leadTime,
+                        cableEntries,
+                        fieldEnds,
+                        cutLists,
+                        closing,
+                        connections,
+                        Stream.concat(remarks.stream(), findings.stream()).toList(),
+                        derivations);
+    }
+}

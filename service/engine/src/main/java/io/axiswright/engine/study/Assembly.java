@@ -39,6 +39,19 @@ final class Assembly {
     }
 
     private static List<Finding> findings(StudyRun run) {
+        List<Finding> all = new ArrayList<>(findingsBeforeBill(run));
+        all.addAll(run.billOfMaterials().findings());
+        all.add(FindingCode.STUDY_QUALIFIED_PERSON.at(
+                run.request().design().name(), "/design", "IEC 60204-1:2016 clause 1; NFPA 79 clause 1.1", null, null));
+        // What two disciplines say alike is said once.
+        return all.stream()
+                .distinct()
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
+    }
+
+    /** Of everything but the bill. */
+    static List<Finding> findingsBeforeBill(StudyRun run) {
         List<Finding> all = new ArrayList<>();
         all.addAll(run.duty().findings());
         all.addAll(run.topology().findings());
@@ -59,14 +72,7 @@ final class Assembly {
         }
         all.addAll(run.faults().findings());
         all.addAll(run.mounting().findings());
-        all.addAll(run.billOfMaterials().findings());
         all.addAll(WholeFindings.of(run));
-        all.add(FindingCode.STUDY_QUALIFIED_PERSON.at(
-                run.request().design().name(), "/design", "IEC 60204-1:2016 clause 1; NFPA 79 clause 1.1", null, null));
-        // What two disciplines say alike is said once.
-        return all.stream()
-                .distinct()
-                .sorted(Comparator.comparing(Finding::severity))
-                .toList();
+        return all;
     }
 }

@@ -201,7 +201,8 @@ final class StudyRun {
                         design().spareRules(),
                         design().marginRules(),
                         ConnectionParts.of(this),
-                        wiring()));
+                        wiring()))
+                .after(BillWarnings.of(Assembly.findingsBeforeBill(this)));
     }
 
     StudyRequest request() {

@@ -86,6 +86,40 @@ class SystemStudyTest {
                 .doesNotContain(FindingCode.BILL_NETWORK_MISSING);
     }
 
+    /** Who asks for the bill alone must hear what is not on it, and in the whole it is said once. */
+    @Test
+    void theBillAloneSaysWhatCouldNotBeChosen() {
+        StudyRequest request = TestCell.request(3);
+        Catalogue whole = request.catalogue();
+        assertThat(violations(request, whole)).isEmpty();
+        assertThat(violations(request, Copies.with(whole, "protectiveDevices", List.of())))
+                .contains(FindingCode.SUPPLY_DEVICE_MISSING);
+        assertThat(violations(request, Copies.with(whole, "bulkCables", List.of())))
+                .contains(FindingCode.STUDY_NO_POWER_CABLE);
+        assertThat(violations(request, Copies.with(whole, "controlSupplies", List.of())))
+                .contains(FindingCode.CONTROL_SUPPLY_NONE);
+        assertThat(violations(request, Copies.with(whole, "driveUnits", List.of())))
+                .contains(FindingCode.DUTY_CATALOGUE_EMPTY);
+
+        var request2 = new StudyRequest(
+                request.codeBasis(), Copies.with(whole, "fasteningParts", List.of()), request.design());
+        assertThat(STUDY.billOfMaterials(request2).findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.MOUNTING_PART_NONE);
+        assertThat(STUDY.system(request2).findings()).doesNotHaveDuplicates();
+    }
+
+    private static List<FindingCode> violations(StudyRequest request, Catalogue catalogue) {
+        var asked = new StudyRequest(request.codeBasis(), catalogue, request.design());
+        List<FindingCode> codes = STUDY.billOfMaterials(asked).findings().stream()
+                .filter(f -> f.severity() == Severity.VIOLATION)
+                .map(Finding::code)
+                .toList();
+        assertThat(STUDY.system(asked).buildable()).isEqualTo(codes.isEmpty());
+        assertThat(STUDY.system(asked).findings()).doesNotHaveDuplicates();
+        return codes;
+    }
+
     @Test
     void theSameInputGivesTheSameAnswer() {
         assertThat(SystemStudy.proving().system(TestCell.request(5)))
