@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param kind feet or face
  * @param shaftHeight height of the driven shaft above the seat of the feet; needed for FOOT
  * @param fastening how torque passes to the hub
- * @param safetyFactor factor the fastening must keep against the peak torque
+ * @param safetyFactor factor the fastening must keep against the greatest torque it meets: the peak of the cycle, the hardest
+ *     controlled stop on demand, and the torque of the holding brake, which may close while the shaft turns
  */
 public record ShaftMounting(
         MountingKind kind,

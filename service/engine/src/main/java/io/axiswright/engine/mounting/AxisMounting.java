@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param fastening what its fastening is
  * @param verdict whether it holds
  * @param required torque it must carry, safety included
+ * @param requiredBy what asks for so much
  * @param capacity torque it carries; absent if there is no key for the shaft
  * @param decidedBy what gives way first; absent likewise
  * @param keyWidth width of its key; absent for other fastenings
@@ -27,6 +28,7 @@ public record AxisMounting(
         FasteningKind fastening,
         FasteningVerdict verdict,
         Torque required,
+        FasteningLoad requiredBy,
         @Nullable Torque capacity,
         @Nullable FasteningMode decidedBy,
         @Nullable Length keyWidth,

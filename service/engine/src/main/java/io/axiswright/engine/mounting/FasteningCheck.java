@@ -34,9 +34,9 @@ record FasteningCheck(MountedAxis axis, Optional<ShaftKey> key) {
         };
     }
 
-    /** Peak torque times the safety factor. */
+    /** The greatest torque times the safety factor. */
     Torque required() {
-        return new Torque(Math.abs(axis.peakTorque().si()) * axis.mounting().safetyFactor());
+        return new Torque(axis.greatestTorque() * axis.mounting().safetyFactor());
     }
 
     Optional<Capacity> capacity() {

@@ -8,6 +8,7 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Torque;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -17,8 +18,8 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Checks how drive units are held and joined to the machine: what each shaft fastening carries against the peak torque and
- * its reversals, and whether feet bring the shaft to the height the machine asks for.
+ * Checks how drive units are held and joined to the machine: what each shaft fastening carries against the greatest torque of
+ * cycle, stop and brake and against reversals, and whether feet bring the shaft to the height the machine asks for.
  */
 public final class MountingCheck {
 
@@ -62,6 +63,7 @@ public final class MountingCheck {
                 check.kind(),
                 check.verdict(),
                 check.required(),
+                axis.decidingLoad(),
                 check.capacity().map(Capacity::torque).orElse(null),
                 check.capacity().map(Capacity::mode).orElse(null),
                 check.key().map(key -> key.size().width()).orElse(null),
@@ -94,8 +96,9 @@ public final class MountingCheck {
         return new Derivation(
                 axis.axis(),
                 "T_required",
-                "S · |T_peak|",
-                Derivation.inputs("S", new Ratio(axis.mounting().safetyFactor()), "T_peak", axis.peakTorque()),
+                "S · |T|, T the greatest of peak of the cycle, hardest controlled stop, torque of the holding brake",
+                Derivation.inputs(
+                        "S", new Ratio(axis.mounting().safetyFactor()), "T", new Torque(axis.greatestTorque())),
                 "common practice, no source",
                 check.required());
     }

@@ -111,6 +111,25 @@ class MountingCheckTest {
                 .isInstanceOfSatisfying(Torque.class, t -> assertThat(t.si()).isCloseTo(36.48, within(1e-9)));
     }
 
+    /** The clamp holds 36.48 N·m: 5 N·m of the cycle with 2 to spare, not a stop of 20 N·m or a brake of 25 N·m. */
+    @Test
+    void theHardestOfCycleStopAndBrakeCounts() {
+        MountedAxis cycle = axis(CLAMP, 0.019, 0.04, -5, 2, true);
+        MountedAxis stopped = Copies.with(cycle, "stopTorque", new Torque(-20));
+        MountedAxis braked = Copies.with(stopped, "brakeTorque", new Torque(25));
+        MountedAxis light = Copies.with(Copies.with(cycle, "stopTorque", new Torque(4)), "brakeTorque", new Torque(3));
+        assertThat(List.of(cycle, light, stopped, braked))
+                .extracting(axis -> check(axis).axes().getFirst())
+                .extracting(AxisMounting::requiredBy, AxisMounting::required, AxisMounting::verdict)
+                .containsExactly(
+                        tuple(FasteningLoad.CYCLE, new Torque(10), FasteningVerdict.HOLDS),
+                        tuple(FasteningLoad.CYCLE, new Torque(10), FasteningVerdict.HOLDS),
+                        tuple(FasteningLoad.STOP, new Torque(40), FasteningVerdict.TOO_WEAK),
+                        tuple(FasteningLoad.HOLDING_BRAKE, new Torque(50), FasteningVerdict.TOO_WEAK));
+        assertThat(only(check(braked), FindingCode.MOUNTING_FASTENING_SLIPS).value())
+                .isEqualTo(new Torque(50));
+    }
+
     @Test
     void keyIsRefusedOnlyWhereTorqueReverses() {
         only(check(axis(KEY, 0.019, 0.04, 5, 2, true)), FindingCode.MOUNTING_KEY_REVERSAL);

@@ -90,6 +90,8 @@ final class MountingParts {
                 new ShaftMounting(kind, height, fastening, safety),
                 drive(diameter, length),
                 new Torque(peak),
+                null,
+                null,
                 reversing);
     }
 

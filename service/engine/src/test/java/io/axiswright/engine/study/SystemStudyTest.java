@@ -25,6 +25,7 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.finding.Severity;
+import io.axiswright.engine.mounting.FasteningLoad;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Inertia;
@@ -84,6 +85,25 @@ class SystemStudyTest {
         assertThat(STUDY.system(request).billOfMaterials().findings())
                 .extracting(Finding::code)
                 .doesNotContain(FindingCode.BILL_NETWORK_MISSING);
+    }
+
+    /** The fastening of an axis in a stop zone is judged by its stop too, and by its brake where it has one. */
+    @Test
+    void fasteningsMeetTheStopsOfTheirZone() {
+        StudyRequest request = TestCell.request(1);
+        var hard = new StopZone("zone", StopCategory.CATEGORY_1, new Time(0.03), new Time(0.05), null);
+        StudyResult result = STUDY.system(new StudyRequest(
+                request.codeBasis(), request.catalogue(), Copies.with(request.design(), "stopZones", List.of(hard))));
+        AxisDuty duty = result.duty().axes().getFirst();
+        double stop = Objects.requireNonNull(duty.hardestStop()).value().si();
+        assertThat(stop).isGreaterThan(duty.figures().peakTorque().si());
+        var mounting = result.mounting().axes().getFirst();
+        assertThat(mounting.requiredBy()).isEqualTo(FasteningLoad.STOP);
+        assertThat(mounting.required().si())
+                .isEqualTo(stop
+                        * Objects.requireNonNull(
+                                        request.design().axes().getFirst().mounting())
+                                .safetyFactor());
     }
 
     /** Who asks for the bill alone must hear what is not on it, and in the whole it is said once. */
