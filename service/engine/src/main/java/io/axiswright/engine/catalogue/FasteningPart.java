@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param kind the fastening it serves
  * @param shaftAbove it fits shafts thicker than this
  * @param shaftUpTo and up to this, inclusive
+ * @param keyWidth width of the key, of KEY parts only: it has to be that of the keyway of the shaft; not examined if absent
  */
 public record FasteningPart(
         String id,
@@ -24,5 +25,19 @@ public record FasteningPart(
         List<Need> needs,
         FasteningKind kind,
         @Bounds(min = 0) Length shaftAbove,
-        @Bounds(above = 0) Length shaftUpTo)
-        implements Item {}
+        @Bounds(above = 0) Length shaftUpTo,
+        @Bounds(above = 0) @Nullable Length keyWidth)
+        implements Item {
+
+    /** A part of which no width of a key is stated. */
+    public FasteningPart(
+            String id,
+            String description,
+            @Nullable Money price,
+            List<Need> needs,
+            FasteningKind kind,
+            Length shaftAbove,
+            Length shaftUpTo) {
+        this(id, description, price, needs, kind, shaftAbove, shaftUpTo, null);
+    }
+}

@@ -31,12 +31,7 @@ final class ItemCheck {
                         pointer + "/chopperOff",
                         "The chopper would switch off at or above the voltage that switches it on.",
                         "less than chopperOn");
-            case FasteningPart part ->
-                unless(
-                        part.shaftAbove().si() < part.shaftUpTo().si(),
-                        pointer + "/shaftUpTo",
-                        "No shaft is thicker than shaftAbove and not thicker than this.",
-                        "more than shaftAbove");
+            case FasteningPart part -> ofFastening(part, pointer);
             case GearUnit unit ->
                 unless(
                         unit.nominalTorque().si() <= unit.peakTorque().si(),
@@ -63,6 +58,22 @@ final class ItemCheck {
             case OutputProtection device -> notFaster(device.clearingPoints(), pointer + "/clearingPoints");
             default -> List.of();
         };
+    }
+
+    private static List<Fault> ofFastening(FasteningPart part, String pointer) {
+        return Stream.of(
+                        unless(
+                                part.shaftAbove().si() < part.shaftUpTo().si(),
+                                pointer + "/shaftUpTo",
+                                "No shaft is thicker than shaftAbove and not thicker than this.",
+                                "more than shaftAbove"),
+                        unless(
+                                part.keyWidth() == null || part.kind() == FasteningKind.KEY,
+                                pointer + "/keyWidth",
+                                "A part of kind " + part.kind() + " is no key.",
+                                "nothing, or the kind KEY"))
+                .flatMap(List::stream)
+                .toList();
     }
 
     private static List<Fault> ofDevice(ProtectiveDevice device, String pointer) {

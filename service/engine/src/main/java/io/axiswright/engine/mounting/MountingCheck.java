@@ -52,8 +52,7 @@ public final class MountingCheck {
 
     private static AxisMounting mounting(MountingRequest request, FasteningCheck check, MountingFindings remarks) {
         MountedAxis axis = check.axis();
-        var part = Parts.fastening(
-                request.fasteningParts(), check.kind(), axis.driveUnit().shaftDiameter());
+        var part = Parts.fastening(request.fasteningParts(), check);
         if (part.isEmpty()) {
             remarks.partMissing();
         }

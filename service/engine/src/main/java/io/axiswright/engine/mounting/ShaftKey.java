@@ -20,19 +20,17 @@ import java.util.Optional;
 record ShaftKey(KeySize size, Length diameter, KeyFastening fastening) {
 
     private static final double SIXTEENTH_INCH = 0.0254 / 16;
-    private static final double HALF_MILLIMETRE = 0.5e-3;
     private static final double TOLERANCE = 1e-6;
 
-    /** The standard key of the shaft, of the inch series if its diameter is in sixteenths of an inch; none if there is none. */
+    /**
+     * The standard key of the shaft, of the inch series if its diameter is in sixteenths of an inch; none if there is none. Of those
+     * diameters only 63.5, 127 and 190.5 mm are whole or half millimetres too, and none of these is a usual metric shaft.
+     */
     static Optional<ShaftKey> of(Length diameter, KeyFastening fastening) {
-        boolean inch = !isMultiple(diameter, HALF_MILLIMETRE) && isMultiple(diameter, SIXTEENTH_INCH);
+        double sixteenths = diameter.si() / SIXTEENTH_INCH;
+        boolean inch = Math.abs(sixteenths - Math.rint(sixteenths)) * SIXTEENTH_INCH < TOLERANCE;
         return (inch ? KeySizes.inch(diameter) : KeySizes.metric(diameter))
                 .map(size -> new ShaftKey(size, diameter, fastening));
-    }
-
-    private static boolean isMultiple(Length length, double step) {
-        double steps = length.si() / step;
-        return Math.abs(steps - Math.rint(steps)) * step < TOLERANCE;
     }
 
     /** The longest length that counts. */

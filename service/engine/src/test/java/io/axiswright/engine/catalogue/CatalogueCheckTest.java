@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Insulation;
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.quantity.AngularSpeed;
@@ -48,6 +49,16 @@ class CatalogueCheckTest {
 
         assertThat(at(CatalogueCheck.faults(catalogue, "/catalogue")))
                 .containsExactly(Map.entry("/catalogue/accessories/1/id", FaultCode.DUPLICATE_ID));
+    }
+
+    @Test
+    void findsTheWidthOfAKeyOnWhatIsNone() {
+        FasteningPart key = part("key", 0.01, 0.02);
+        FasteningPart wide = Copies.with(key, "keyWidth", new Length(0.005));
+        FasteningPart clamp = Copies.with(Copies.with(wide, "kind", FasteningKind.CLAMP), "id", "clamp");
+        var catalogue = catalogue("EUR", List.of(), List.of(), List.of(wide, clamp), List.of());
+        assertThat(at(CatalogueCheck.faults(catalogue, "/catalogue")))
+                .containsExactly(Map.entry("/catalogue/fasteningParts/1/keyWidth", FaultCode.INCONSISTENT));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package io.axiswright.engine.mounting;
 
+import static io.axiswright.engine.mounting.MountingParts.INCH;
 import static io.axiswright.engine.mounting.MountingParts.axis;
 import static io.axiswright.engine.mounting.MountingParts.check;
 import static io.axiswright.engine.mounting.MountingParts.kit;
@@ -11,6 +12,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.FasteningKind;
+import io.axiswright.engine.catalogue.FasteningPart;
 import io.axiswright.engine.catalogue.FootKit;
 import io.axiswright.engine.design.BondedFastening;
 import io.axiswright.engine.design.ClampFastening;
@@ -25,6 +27,8 @@ import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Pressure;
 import io.axiswright.engine.quantity.Torque;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class MountingCheckTest {
@@ -185,6 +189,39 @@ class MountingCheckTest {
                         part("right", FasteningKind.KEY, 0.017, 0.019, 3)));
         assertThat(new MountingCheck().check(request).axes().getFirst().fasteningPart())
                 .isEqualTo("right");
+    }
+
+    /** A shaft of 7/8 in has a keyway of 3/16 in (ASME B17.1), whatever metric key is sold for shafts over 22 up to 30 mm. */
+    @Test
+    void aKeyMustBeAsWideAsTheKeyway() {
+        FasteningPart metric = Copies.with(part("8 mm", FasteningKind.KEY, 0.022, 0.03, 1), "keyWidth", new Length(8e-3));
+        FasteningPart inch =
+                Copies.with(part("3/16 in", FasteningKind.KEY, 0.0143, 0.0223, 9), "keyWidth", new Length(3 * INCH / 16));
+        assertThat(keyOf(7 * INCH / 8, metric, inch)).isEqualTo("3/16 in");
+        assertThat(keyOf(7 * INCH / 8, metric)).isNull();
+        assertThat(keyOf(0.024, metric, inch)).isEqualTo("8 mm");
+    }
+
+    private static @Nullable String keyOf(double diameter, FasteningPart... parts) {
+        var request = new MountingRequest(
+                List.of(axis(KEY, diameter, 0.04, 5, 2, false)), List.of(), List.of(parts));
+        return new MountingCheck().check(request).axes().getFirst().fasteningPart();
+    }
+
+    /** 2 1/2 in = 63.5 mm and 5 in = 127 mm: keys of 5/8 and 1 1/4 in (ASME B17.1), not of 18 and 32 mm. */
+    @Test
+    void inchShaftsThatAreHalfMillimetresTooTakeInchKeys() {
+        assertThat(keyWidth(0.0635)).isCloseTo(0.625 * INCH, within(1e-12));
+        assertThat(keyWidth(0.127)).isCloseTo(1.25 * INCH, within(1e-12));
+        assertThat(keyWidth(0.065)).isCloseTo(0.018, within(1e-12));
+    }
+
+    private static double keyWidth(double diameter) {
+        return Objects.requireNonNull(check(axis(KEY, diameter, 0.2, 5, 2, false))
+                        .axes()
+                        .getFirst()
+                        .keyWidth())
+                .si();
     }
 
     @Test
