@@ -4,8 +4,14 @@ package io.axiswright.engine.catalogue;
 public enum FasteningKind {
     /** Parallel key. */
     KEY,
+    /** Set screws. */
+    SET_SCREW,
     /** Clamp hub. */
     CLAMP,
+    /** Keyless bushing. */
+    BUSHING,
+    /** Press or shrink fit. */
+    INTERFERENCE,
     /** Bonded joint. */
     BONDED
 }

@@ -1,5 +1,6 @@
 package io.axiswright.engine.mounting;
 
+import io.axiswright.engine.catalogue.FasteningKind;
 import io.axiswright.engine.design.MountingKind;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Fault;
@@ -53,7 +54,7 @@ public final class MountingCheck {
     private static AxisMounting mounting(MountingRequest request, FasteningCheck check, MountingFindings remarks) {
         MountedAxis axis = check.axis();
         var part = Parts.fastening(request.fasteningParts(), check);
-        if (part.isEmpty()) {
+        if (part.isEmpty() && check.kind() != FasteningKind.INTERFERENCE) {
             remarks.partMissing();
         }
         Optional<FootFit> feet = feet(request, axis, remarks);

@@ -20,6 +20,11 @@ final class MountingConstants {
     /** Coefficient of friction of a clamp hub nothing is known of. */
     static final double SMOOTH_FRICTION = value("smoothFriction");
 
+    /** Poisson's ratio of hub and shaft. */
+    static final double POISSON = value("poissonRatio");
+    /** Least safety of set screws under changing load. */
+    static final double SET_SCREW_SAFETY = value("setScrewSafety");
+
     private MountingConstants() {}
 
     private static double value(String name) {

@@ -6,19 +6,27 @@ import static io.axiswright.engine.finding.FindingCode.MOUNTING_FACE_FIT;
 import static io.axiswright.engine.finding.FindingCode.MOUNTING_FASTENING_SLIPS;
 import static io.axiswright.engine.finding.FindingCode.MOUNTING_FOOT_KIT_NONE;
 import static io.axiswright.engine.finding.FindingCode.MOUNTING_FOOT_PACKING;
+import static io.axiswright.engine.finding.FindingCode.MOUNTING_HUB_YIELDS;
 import static io.axiswright.engine.finding.FindingCode.MOUNTING_KEY_LENGTH;
 import static io.axiswright.engine.finding.FindingCode.MOUNTING_KEY_REVERSAL;
 import static io.axiswright.engine.finding.FindingCode.MOUNTING_KEY_SIZE_NONE;
 import static io.axiswright.engine.finding.FindingCode.MOUNTING_PART_NONE;
 import static io.axiswright.engine.finding.FindingCode.MOUNTING_SEAT_HIGH;
+import static io.axiswright.engine.finding.FindingCode.MOUNTING_SET_SCREW_REVERSAL;
+import static io.axiswright.engine.finding.FindingCode.MOUNTING_SET_SCREW_SAFETY;
 import static io.axiswright.engine.finding.FindingCode.MOUNTING_SHAFT_SHORT;
 
 import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.catalogue.FasteningKind;
 import io.axiswright.engine.design.BondedFastening;
+import io.axiswright.engine.design.BushingFastening;
 import io.axiswright.engine.design.ClampFastening;
+import io.axiswright.engine.design.InterferenceFastening;
+import io.axiswright.engine.design.SetScrewFastening;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Pressure;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Torque;
@@ -60,9 +68,15 @@ final class MountingFindings {
             case TOO_WEAK ->
                 check.capacity()
                         .ifPresent(held -> add(MOUNTING_FASTENING_SLIPS, held.clause(), required, held.torque()));
-            case UNFIT_FOR_REVERSAL -> add(MOUNTING_KEY_REVERSAL, PRACTICE, required, new Torque(0));
+            case UNFIT_FOR_REVERSAL ->
+                add(
+                        check.kind() == FasteningKind.KEY ? MOUNTING_KEY_REVERSAL : MOUNTING_SET_SCREW_REVERSAL,
+                        PRACTICE,
+                        required,
+                        check.frictionBesideKey());
             case HOLDS -> margins(check);
         }
+        hubStress();
         check.key()
                 .filter(key -> key.fastening().engagedLength().si()
                         > key.longestLength().si())
@@ -73,9 +87,28 @@ final class MountingFindings {
                         key.longestLength()));
     }
 
+    /** A hub that yields has lost part of its grip. */
+    private void hubStress() {
+        if (axis.mounting().fastening() instanceof InterferenceFastening fit && fit.hubYieldStrength() != null) {
+            Pressure stress = new ShaftFit(fit, axis.driveUnit().shaftDiameter()).hubStress();
+            if (stress.si() > fit.hubYieldStrength().si()) {
+                add(MOUNTING_HUB_YIELDS, "Lamé's thick cylinders, handbook; Tresca", stress, fit.hubYieldStrength());
+            }
+        }
+    }
+
     /** What may still be wrong with a friction or bonded joint that holds by its data. */
     private void margins(FasteningCheck check) {
-        if (axis.mounting().fastening() instanceof ClampFastening) {
+        double safety = axis.mounting().safetyFactor();
+        if (axis.mounting().fastening() instanceof SetScrewFastening && safety < MountingConstants.SET_SCREW_SAFETY) {
+            add(
+                    MOUNTING_SET_SCREW_SAFETY,
+                    "Shigley's Mechanical Engineering Design 9th ed. p. 390",
+                    new Ratio(safety),
+                    new Ratio(MountingConstants.SET_SCREW_SAFETY));
+        }
+        if (axis.mounting().fastening() instanceof ClampFastening
+                || axis.mounting().fastening() instanceof BushingFastening) {
             check.capacity()
                     .map(held -> new Torque(held.torque().si() * (1 - MountingConstants.PRELOAD_SCATTER)))
                     .filter(low -> low.si() < check.required().si())

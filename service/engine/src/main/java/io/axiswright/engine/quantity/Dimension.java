@@ -25,7 +25,7 @@ public enum Dimension {
     LINEAR_DAMPING(LinearDamping.class, LinearDamping::new, 1e-6, 1e6),
     ROTARY_DAMPING(RotaryDamping.class, RotaryDamping::new, 1e-9, 1e6),
     STIFFNESS(Stiffness.class, Stiffness::new, 1e-6, 1e9),
-    PRESSURE(Pressure.class, Pressure::new, 1, 1e11),
+    PRESSURE(Pressure.class, Pressure::new, 1, 1e12),
     AREA(Area.class, Area::new, 1e-12, 1e2),
     POWER(Power.class, Power::new, 1e-6, 1e8),
     APPARENT_POWER(ApparentPower.class, ApparentPower::new, 1e-6, 1e8),

@@ -2,9 +2,9 @@ package io.axiswright.engine.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Insulation;
-import io.axiswright.engine.Copies;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.quantity.AngularSpeed;

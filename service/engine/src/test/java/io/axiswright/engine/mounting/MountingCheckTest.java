@@ -194,17 +194,17 @@ class MountingCheckTest {
     /** A shaft of 7/8 in has a keyway of 3/16 in (ASME B17.1), whatever metric key is sold for shafts over 22 up to 30 mm. */
     @Test
     void aKeyMustBeAsWideAsTheKeyway() {
-        FasteningPart metric = Copies.with(part("8 mm", FasteningKind.KEY, 0.022, 0.03, 1), "keyWidth", new Length(8e-3));
-        FasteningPart inch =
-                Copies.with(part("3/16 in", FasteningKind.KEY, 0.0143, 0.0223, 9), "keyWidth", new Length(3 * INCH / 16));
+        FasteningPart metric =
+                Copies.with(part("8 mm", FasteningKind.KEY, 0.022, 0.03, 1), "keyWidth", new Length(8e-3));
+        FasteningPart inch = Copies.with(
+                part("3/16 in", FasteningKind.KEY, 0.0143, 0.0223, 9), "keyWidth", new Length(3 * INCH / 16));
         assertThat(keyOf(7 * INCH / 8, metric, inch)).isEqualTo("3/16 in");
         assertThat(keyOf(7 * INCH / 8, metric)).isNull();
         assertThat(keyOf(0.024, metric, inch)).isEqualTo("8 mm");
     }
 
     private static @Nullable String keyOf(double diameter, FasteningPart... parts) {
-        var request = new MountingRequest(
-                List.of(axis(KEY, diameter, 0.04, 5, 2, false)), List.of(), List.of(parts));
+        var request = new MountingRequest(List.of(axis(KEY, diameter, 0.04, 5, 2, false)), List.of(), List.of(parts));
         return new MountingCheck().check(request).axes().getFirst().fasteningPart();
     }
 

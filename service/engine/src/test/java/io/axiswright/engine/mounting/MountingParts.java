@@ -119,6 +119,8 @@ final class MountingParts {
                         List.of(
                                 part("key", FasteningKind.KEY, 0, 1, 2),
                                 part("clamp", FasteningKind.CLAMP, 0, 1, 2),
+                                part("screw", FasteningKind.SET_SCREW, 0, 1, 2),
+                                part("bushing", FasteningKind.BUSHING, 0, 1, 2),
                                 part("bond", FasteningKind.BONDED, 0, 1, 2))));
     }
 }

@@ -10,8 +10,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.catalogue.FasteningKind;
 import io.axiswright.engine.design.BondedFastening;
+import io.axiswright.engine.design.BushingFastening;
 import io.axiswright.engine.design.ClampFastening;
+import io.axiswright.engine.design.Fastening;
+import io.axiswright.engine.design.InterferenceFastening;
 import io.axiswright.engine.design.KeyFastening;
+import io.axiswright.engine.design.SetScrewFastening;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Angle;
 import io.axiswright.engine.quantity.Force;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Pressure;
@@ -137,10 +144,160 @@ class ShaftFasteningTest {
         assertThat(beyond).isCloseTo(limit, within(1e-9));
     }
 
+    /**
+     * Press fit of 50 mm in a hub of 80 mm, 40 mm long, one material. 0.04 mm, 210 GPa, μ 0.12: 965 N·m, hoop stress 117 MPa; 0.06 mm:
+     * 77 MPa, "over 1400 N·m" (1447.3); https://aionlinecalculator.com/press-fit-calculator.html . 0.04 mm, 200 GPa, μ 0.15: 48.8 MPa,
+     * 1149 N·m, 111 MPa; https://machinecalc.pages.dev/press-fit-interference-calculator . By Tresca the bore bears hoop stress and
+     * pressure: 116.81 + 51.19 and 111.25 + 48.75 MPa.
+     */
+    @Test
+    void pressFits() {
+        assertThat(fit(40e-6, 210e9, 0.12).capacity().torque().si()).isCloseTo(964.86, within(0.01));
+        assertThat(fit(40e-6, 210e9, 0.12).hubStress().si()).isCloseTo(168.0e6, within(0.01e6));
+        assertThat(fit(60e-6, 210e9, 0.12).capacity().torque().si()).isCloseTo(1447.3, within(0.05));
+        assertThat(fit(40e-6, 200e9, 0.15).capacity().torque().si()).isCloseTo(1148.64, within(0.01));
+        assertThat(fit(40e-6, 200e9, 0.15).hubStress().si()).isCloseTo(160.0e6, within(0.01e6));
+        assertThat(fit(40e-6, 200e9, 0.15)
+                        .lengthFor(new Torque(1148.64))
+                        .orElseThrow()
+                        .si())
+                .isCloseTo(0.04, within(1e-6));
+    }
+
+    /**
+     * Compound cylinder of radii 100, 125 and 150 mm, 200 GPa, radial shrinkage 0.189394 mm (printed 0.189): 30 MPa at the contact, hoop
+     * stress of the outer one 166.364 MPa. Bhavikatti, Strength of Materials, ex. 8.8.16, p. 348; Python Textbook Companions, chapter 8.
+     */
+    @Test
+    void compoundCylinderOfAHollowShaft() {
+        var fit = new ShaftFit(
+                new InterferenceFastening(
+                        new Length(0.1),
+                        new Length(2 * 0.189394e-3),
+                        null,
+                        new Length(0.3),
+                        new Pressure(200e9),
+                        null,
+                        null,
+                        new Length(0.2),
+                        0.1),
+                new Length(0.25));
+        assertThat(fit.hubStress().si()).isCloseTo(166.364e6 + 30e6, within(0.01e6));
+        assertThat(fit.capacity().torque().si()).isCloseTo(0.1 * 30e6 * Math.PI * 0.25 * 0.25 * 0.1 / 2, within(1.0));
+    }
+
+    /** A hub no thicker than its bore, or a shaft that is all bore, presses on nothing. */
+    @Test
+    void aFitWithoutAWallCarriesNothing() {
+        var result = check(axis(interference(0.05, null, null), 0.05, 0.1, 10, 1, true))
+                .axes()
+                .getFirst();
+        assertThat(si(result.capacity())).isZero();
+        assertThat(result.verdict()).isEqualTo(FasteningVerdict.TOO_WEAK);
+    }
+
+    /** Set screws that hold 1000 lbf along a shaft of 1/2 in carry 1000 · 0.5 / 2 = 250 lbf·in, by hand. */
+    @Test
+    void setScrewsHoldAtTheSurface() {
+        var result = check(axis(screws(1000), 0.5 * INCH, INCH, 50 * POUND_FORCE_INCH, 4, false))
+                .axes()
+                .getFirst();
+        assertThat(si(result.capacity())).isCloseTo(250 * POUND_FORCE_INCH, within(1e-6));
+        assertThat(result.decidedBy()).isEqualTo(FasteningMode.SLIP);
+        assertThat(result.verdict()).isEqualTo(FasteningVerdict.HOLDS);
+    }
+
+    /**
+     * Four screws of 5 kN on a cone of 1 in 10 (tan α 0.1), μ 0.12: tan(α + ρ) = 0.22 / 0.988, N = 20 kN / 0.22267 = 89 818.2 N, and
+     * on 25 mm T = 0.12 · N · 12.5 mm = 134.727 N·m, by hand.
+     */
+    @Test
+    void keylessBushing() {
+        var result = check(axis(bushing(5000), 0.025, 0.05, 60, 2, true)).axes().getFirst();
+        assertThat(si(result.capacity())).isCloseTo(134.727, within(0.001));
+        assertThat(result.verdict()).isEqualTo(FasteningVerdict.HOLDS);
+    }
+
+    private static Fastening screws(double poundsForce) {
+        return new SetScrewFastening(new Force(poundsForce * POUND_FORCE_INCH / INCH));
+    }
+
+    private static Fastening bushing(double preload) {
+        return new BushingFastening(4, new Force(preload), new Angle(Math.atan(0.1)), 0.12);
+    }
+
+    private static ShaftFit fit(double interference, double modulus, double friction) {
+        return new ShaftFit(
+                new InterferenceFastening(
+                        new Length(0.04),
+                        new Length(interference),
+                        null,
+                        new Length(0.08),
+                        new Pressure(modulus),
+                        null,
+                        null,
+                        null,
+                        friction),
+                new Length(0.05));
+    }
+
+    private static Fastening interference(double hub, @Nullable Double largest, @Nullable Double yield) {
+        return new InterferenceFastening(
+                new Length(0.04),
+                new Length(40e-6),
+                largest == null ? null : new Length(largest),
+                new Length(hub),
+                new Pressure(210e9),
+                yield == null ? null : new Pressure(yield),
+                null,
+                null,
+                0.12);
+    }
+
+    /** At the largest interference, 0.06 mm, the bore bears 1.5 · 168 = 252 MPa. */
+    @Test
+    void aHubThatYieldsIsTold() {
+        assertThat(check(axis(interference(0.08, 60e-6, 250e6), 0.05, 0.1, 10, 1, true))
+                        .findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.MOUNTING_HUB_YIELDS);
+        assertThat(check(axis(interference(0.08, 60e-6, 254e6), 0.05, 0.1, 10, 1, true))
+                        .findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.MOUNTING_HUB_YIELDS, FindingCode.MOUNTING_PART_NONE);
+    }
+
+    /** Set screws creep where torque reverses; where it does not, less than four times the torque is remarked. */
+    @Test
+    void setScrewsAreForSteadyTorque() {
+        assertThat(check(axis(screws(1000), 0.5 * INCH, INCH, 1, 4, true)).findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.MOUNTING_SET_SCREW_REVERSAL);
+        assertThat(check(axis(screws(1000), 0.5 * INCH, INCH, 1, 3.9, false)).findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.MOUNTING_SET_SCREW_SAFETY);
+        assertThat(check(axis(screws(1000), 0.5 * INCH, INCH, 1, 4, false)).findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.MOUNTING_SET_SCREW_SAFETY, FindingCode.MOUNTING_SET_SCREW_REVERSAL);
+    }
+
+    /** A key bears reversals where friction beside it carries all of the 2 · 5 N·m. */
+    @Test
+    void aKeyInAClampedHubBearsReversals() {
+        assertThat(keyed(10.0).verdict()).isEqualTo(FasteningVerdict.HOLDS);
+        assertThat(keyed(9.9).verdict()).isEqualTo(FasteningVerdict.UNFIT_FOR_REVERSAL);
+    }
+
+    private static AxisMounting keyed(double friction) {
+        var key = new KeyFastening(new Length(0.02), new Pressure(300e6), new Torque(friction));
+        return check(axis(key, 0.019, 0.04, 5, 2, true)).axes().getFirst();
+    }
+
     /** What is offered instead must hold when it is tried. */
     @Test
     void alternativesHold() {
-        for (var weak : java.util.List.of(key(0.005, 200e6), clamp(2, 500, 0.1), bond(0.002, 20e6, 0.25))) {
+        for (var weak : java.util.List.of(
+                key(0.005, 200e6), clamp(2, 500, 0.1), bond(0.002, 20e6, 0.25), bushing(500), screws(100))) {
             var result = check(axis(weak, 0.019, 0.04, 15, 2, false)).axes().getFirst();
             assertThat(result.verdict()).isEqualTo(FasteningVerdict.TOO_WEAK);
             assertThat(result.alternatives()).isNotEmpty();
@@ -149,6 +306,8 @@ class ShaftFasteningTest {
                 var tried = switch (alternative.kind()) {
                     case KEY -> key(length, 200e6);
                     case BONDED -> bond(length, 20e6, 0.25);
+                    case BUSHING -> bushing(si(alternative.preload()) / 4 * (1 + 1e-12));
+                    case SET_SCREW, INTERFERENCE -> throw new AssertionError(alternative.kind() + " is not offered");
                     case CLAMP ->
                         clamp(
                                 1,
@@ -170,11 +329,11 @@ class ShaftFasteningTest {
                 .getFirst();
     }
 
-    private static io.axiswright.engine.design.Fastening bond(double length, double strength, double reduction) {
+    private static Fastening bond(double length, double strength, double reduction) {
         return new BondedFastening(new Length(length), new Pressure(strength), reduction);
     }
 
-    private static io.axiswright.engine.design.Fastening clamp(int screws, double preload, double friction) {
+    private static Fastening clamp(int screws, double preload, double friction) {
         return new ClampFastening(screws, new Force(preload), friction);
     }
 
