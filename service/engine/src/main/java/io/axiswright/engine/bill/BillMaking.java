@@ -160,6 +160,7 @@ public final class BillMaking {
                             new Length(piece.length().si() + cut.cutAllowance().si()),
                             cut.reelLength())));
         }
+        findings.addAll(OrderRemarks.of(request, id -> offer(offers, id).item(), lines));
         return List.copyOf(findings);
     }
 

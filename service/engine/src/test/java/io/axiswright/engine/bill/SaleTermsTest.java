@@ -13,8 +13,11 @@ import io.axiswright.engine.catalogue.PriceBreak;
 import io.axiswright.engine.catalogue.SaleTerms;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Time;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -71,6 +74,45 @@ class SaleTermsTest {
     }
 
     /** 30 required and 4 conditional bolts are 34, so one pack of 50 is enough: 46 and 4, both at the break from 50. */
+    /**
+     * 28.00 each, 20.00 from 10, 19.00 from 12: 8 cost 224.00, more than 10 at 200.00; 12 at 228.00 are not cheaper. 7 cost 196.00, less
+     * than either. In packs of 4 the 10 become 12 at 19.00 = 228.00, which is more than 8 at 224.00.
+     */
+    @Test
+    void aLargerOrderThatCostsLessIsRemarked() {
+        var ten = new PriceBreak(10, eur("20.00"));
+        var twelve = new PriceBreak(12, eur("19.00"));
+        assertThat(remarked("8", terms("hub", null, null, ten, twelve)))
+                .extracting(Finding::value, Finding::limit, Finding::pointer)
+                .containsExactly(tuple(new Ratio(8), new Ratio(10), "/inlineCatalogue/saleTerms/0"));
+        assertThat(remarked("7", terms("hub", null, null, ten, twelve))).isEmpty();
+        assertThat(remarked("8", terms("hub", 4, null, ten, twelve))).isEmpty();
+        assertThat(remarked("12", terms("hub", null, null, ten, twelve))).isEmpty();
+    }
+
+    private static List<Finding> remarked(String needed, SaleTerms terms) {
+        Shop shop = new Shop("EUR").accessory("hub", "28.00").terms(terms);
+        return bill(shop, demand("axis", "hub", needed, NeedKind.REQUIRED)).findings().stream()
+                .filter(f -> f.code() == FindingCode.BILL_LARGER_ORDER_CHEAPER)
+                .toList();
+    }
+
+    /** 150 m at 2.00 are 300.00; from 190 m on 1.40: 200 m, four reels, are 280.00. */
+    @Test
+    void aLargerOrderOfCableIsOfWholeReels() {
+        Shop shop = new Shop("EUR")
+                .reeled("cable", "2.00", 50, 0)
+                .terms(terms("cable", null, null, new PriceBreak(190, eur("1.40"))));
+        assertThat(bill(
+                                shop,
+                                demand("a", "cable", "50", NeedKind.REQUIRED),
+                                demand("b", "cable", "50", NeedKind.REQUIRED),
+                                demand("c", "cable", "45", NeedKind.REQUIRED))
+                        .findings())
+                .extracting(Finding::code, Finding::value, Finding::limit)
+                .containsExactly(tuple(FindingCode.BILL_LARGER_ORDER_CHEAPER, new Ratio(150), new Ratio(200)));
+    }
+
     @Test
     void requiredAndConditionalLinesOfAnItemAreOneOrder() {
         var shop = new Shop("EUR")

@@ -11,7 +11,10 @@ import io.axiswright.engine.catalogue.NeedKind;
 import io.axiswright.engine.catalogue.SaleTerms;
 import io.axiswright.engine.design.ItemKind;
 import io.axiswright.engine.design.SpareRule;
+import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Ratio;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -77,6 +80,15 @@ class SparePartsTest {
         assertThat(bill.closing().spares()).isEqualTo(3);
         assertThat(bill.closing().sparesMet()).isEqualTo(3);
         assertThat(bill.closing().closes()).isTrue();
+    }
+
+    /** 28 plugs in packs of 10 leave 2 over, beside the pack of 10 for 3 spares; of drives and feet nothing is left over. */
+    @Test
+    void sparesBesideASurplusAreRemarked() {
+        assertThat(new BillMaking().make(request()).findings())
+                .filteredOn(f -> f.code() == FindingCode.BILL_SPARE_BESIDE_SURPLUS)
+                .extracting(Finding::subject, Finding::value, Finding::limit, Finding::pointer)
+                .containsExactly(tuple("plug", new Ratio(2), new Ratio(10), "/design/spares/1"));
     }
 
     /** 12.5 m needed: 20 % are 2.5 m, so 3 m, cut from a reel of 10 m of its own; the machine's two pieces need two reels. */
