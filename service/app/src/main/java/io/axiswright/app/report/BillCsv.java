@@ -9,15 +9,18 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A bill as comma-separated values (RFC 4180), UTF-8. A text that a spreadsheet would take for a formula gets an apostrophe
- * before it, since ids and descriptions come from whoever made the catalogue.
+ * A bill as comma-separated values (RFC 4180), UTF-8. What a spreadsheet would take for a formula gets an apostrophe before it, since
+ * ids and descriptions come from whoever made the catalogue: at the beginning of a text, and behind a semicolon or tab, where
+ * spreadsheets of many languages begin a cell whatever the quotes say.
  */
 final class BillCsv {
 
-    private static final String FORMULA_BEGINNINGS = "=+-@\t\r";
+    private static final Pattern FORMULA_BEGINNING =
+            Pattern.compile("(?<=^|[;\t])(?=\\h*[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20\t\r])");
 
     private BillCsv() {}
 
@@ -42,7 +45,7 @@ final class BillCsv {
         };
     }
 
-    private static String harmless(String text) {
-        return !text.isEmpty() && FORMULA_BEGINNINGS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    static String harmless(String text) {
+        return FORMULA_BEGINNING.matcher(text).replaceAll("'");
     }
 }

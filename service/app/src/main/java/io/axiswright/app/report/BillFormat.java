@@ -9,7 +9,7 @@ import org.springframework.http.MediaType;
 /** The forms a bill can be had in; where the caller asks for nothing, the first. */
 enum BillFormat {
     JSON(MediaType.APPLICATION_JSON_VALUE, (bill, _) -> RecordWriter.write(bill)),
-    CSV(BillFormats.CSV, (bill, _) -> BillCsv.write(bill)),
+    CSV(BillFormats.CSV + ";charset=UTF-8", (bill, _) -> BillCsv.write(bill)),
     XLSX(BillFormats.XLSX, BillWorkbook::write),
     UBL(BillFormats.XML, BillQuotation::write);
 
