@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  * @param ratedVoltage highest voltage it is made for; not examined if absent
  * @param ratedCurrent highest current it carries for ever; not examined if absent
  * @param ends its two ends; whether they pass glands is not examined if absent
+ * @param coupler id of the item that joins it to another that names the same one, where a way is longer than any cable: of bus links,
+ *     braking-resistor and stop-signal cables only; it may not be joined if absent
  */
 public record CableAssembly(
         String id,
@@ -39,8 +41,39 @@ public record CableAssembly(
         @Bounds(above = 0) Length outerDiameter,
         @Bounds(above = 0) @Nullable Voltage ratedVoltage,
         @Bounds(above = 0) @Nullable Current ratedCurrent,
-        @Count(min = 2, max = 2) @Nullable List<CableEnd> ends)
+        @Count(min = 2, max = 2) @Nullable List<CableEnd> ends,
+        @Nullable String coupler)
         implements Item {
+
+    /** A cable that may not be joined to another. */
+    public CableAssembly(
+            String id,
+            String description,
+            @Nullable Money price,
+            List<Need> needs,
+            CableUse use,
+            Length length,
+            @Nullable ConductorSize powerConductor,
+            @Nullable Resistance connectorResistance,
+            Length outerDiameter,
+            @Nullable Voltage ratedVoltage,
+            @Nullable Current ratedCurrent,
+            @Nullable List<CableEnd> ends) {
+        this(
+                id,
+                description,
+                price,
+                needs,
+                use,
+                length,
+                powerConductor,
+                connectorResistance,
+                outerDiameter,
+                ratedVoltage,
+                ratedCurrent,
+                ends,
+                null);
+    }
 
     /** A cable of which neither ratings nor ends are stated. */
     public CableAssembly(

@@ -15,5 +15,13 @@ public enum CableUse {
     /** Braking unit to its resistor. */
     BRAKING_RESISTOR,
     /** Where stop demands come from to a stop input. */
-    STOP_SIGNAL
+    STOP_SIGNAL;
+
+    /** Whether its cables are chosen one by one, after the layout, so that two may be joined on a long way. */
+    public boolean joinable() {
+        return switch (this) {
+            case BUS_LINK, BRAKING_RESISTOR, STOP_SIGNAL -> true;
+            case HOST, TRUNK, SPUR, CONTROL_SUPPLY -> false;
+        };
+    }
 }

@@ -83,6 +83,7 @@ public final class CatalogueCheck {
         }
         if (item instanceof CableAssembly cable) {
             checkEnds(pointer + "/ends", cable.endList());
+            known(pointer + "/coupler", cable.coupler());
         }
         faults.addAll(ItemCheck.faults(item, pointer));
     }

@@ -53,7 +53,16 @@ final class ItemCheck {
                         pointer + "/cutAllowance",
                         "No reel is longer than the allowance for each cut from it.",
                         "a cutAllowance less than reelLength, and only with reelLength");
-            case CableAssembly cable -> withoutWidth(cable.endList(), pointer + "/ends");
+            case CableAssembly cable ->
+                Stream.concat(
+                                withoutWidth(cable.endList(), pointer + "/ends").stream(),
+                                unless(
+                                        cable.coupler() == null || cable.use().joinable(),
+                                        pointer + "/coupler",
+                                        "Cables for " + cable.use() + " are laid whole.",
+                                        "nothing, or another use")
+                                        .stream())
+                        .toList();
             case ProtectiveDevice device -> ofDevice(device, pointer);
             case OutputProtection device -> notFaster(device.clearingPoints(), pointer + "/clearingPoints");
             default -> List.of();

@@ -56,6 +56,9 @@ final class ConnectionParts {
         run.controlPower().links().forEach(parts::addFeed);
         parts.addTerminals();
         for (JoinedCable joined : run.wiring().joined()) {
+            if (joined.joined()) {
+                parts.terminals.add(joined.to());
+            }
             parts.links.add(new CableLink(joined.item(), joined.from(), joined.to()));
         }
         run.conductoring().cables().forEach(parts::addPower);

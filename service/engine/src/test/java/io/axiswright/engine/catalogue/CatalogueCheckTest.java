@@ -61,6 +61,24 @@ class CatalogueCheckTest {
                 .containsExactly(Map.entry("/catalogue/fasteningParts/1/keyWidth", FaultCode.INCONSISTENT));
     }
 
+    /** The layout takes whole cables; only what is joined after it may be of two. */
+    @Test
+    void findsCouplersOfCablesThatAreLaidWholeAndThoseThatAreNotThere() {
+        var stop = new CableAssembly(
+                "stop", "cable", null, List.of(), CableUse.STOP_SIGNAL, new Length(5), null, null, new Length(0.006));
+        CableAssembly joined = Copies.with(stop, "coupler", "coupler");
+        CableAssembly spur = Copies.with(Copies.with(joined, "id", "spur"), "use", CableUse.SPUR);
+        CableAssembly lost = Copies.with(Copies.with(stop, "id", "lost"), "coupler", "nothing");
+        var catalogue = Copies.with(
+                catalogue("EUR", List.of(), List.of(), List.of(), List.of((Accessory) item("coupler"))),
+                "cableAssemblies",
+                List.of(joined, spur, lost));
+        assertThat(at(CatalogueCheck.faults(catalogue, "")))
+                .containsExactly(
+                        Map.entry("/cableAssemblies/1/coupler", FaultCode.INCONSISTENT),
+                        Map.entry("/cableAssemblies/2/coupler", FaultCode.DANGLING_REFERENCE));
+    }
+
     @Test
     void findsPricesInAnotherCurrencyAndUnknownCurrencies() {
         var dollars = new Accessory("a", "part", new Money(BigDecimal.TEN, "USD"), List.of());

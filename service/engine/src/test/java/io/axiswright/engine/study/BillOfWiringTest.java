@@ -8,8 +8,11 @@ import io.axiswright.engine.bill.BillLine;
 import io.axiswright.engine.bill.BillResult;
 import io.axiswright.engine.bill.CutList;
 import io.axiswright.engine.bill.CutPiece;
+import io.axiswright.engine.catalogue.Accessory;
 import io.axiswright.engine.catalogue.BulkCable;
+import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableGland;
+import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.design.Axis;
@@ -24,7 +27,10 @@ import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.wiring.CableEntry;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -112,6 +118,31 @@ class BillOfWiringTest {
         StudyResult result = study(List.of(TestCell.axis(0), TestCell.axis(1)), null, stocked());
         assertThat(result.topology().gateways()).hasSize(1);
         assertThat(quantity(result, "stop_signal-1")).isEqualTo(1);
+    }
+
+    /** Where no bus link reaches 2.8 m, two of 2 m are joined, and the bill closes with the coupler between them. */
+    @Test
+    void busLinksAreJoinedOnALongWay() {
+        Catalogue stocked = stocked();
+        List<CableAssembly> cables = stocked.cableAssemblies().stream()
+                .filter(c -> c.use() != CableUse.BUS_LINK)
+                .collect(Collectors.toCollection(ArrayList::new));
+        CableAssembly any = stocked.cableAssemblies().stream()
+                .filter(c -> c.use() == CableUse.BUS_LINK)
+                .findFirst()
+                .orElseThrow();
+        cables.add(Copies.with(
+                Copies.with(Copies.with(any, "id", "link-2"), "length", new Length(2)), "coupler", "bus coupler"));
+        List<Accessory> accessories = new ArrayList<>(stocked.accessories());
+        accessories.add(new Accessory("bus coupler", "coupler", null, List.of()));
+        StudyResult result = study(
+                Stream.of(0, 1).map(TestCell::axis).map(BillOfWiringTest::onBus).toList(),
+                null,
+                Copies.with(Copies.with(stocked, "cableAssemblies", cables), "accessories", accessories));
+        assertThat(quantity(result, "bus coupler")).isEqualTo(1);
+        assertThat(quantity(result, "link-2")).isGreaterThanOrEqualTo(2);
+        assertThat(result.billOfMaterials().closing().closes()).isTrue();
+        assertThat(result.billOfMaterials().connections().gaps()).isEmpty();
     }
 
     /** One axis at the mains panel: the spur enters the gateway's panel, host cable, feeder and mains of the supply theirs. */

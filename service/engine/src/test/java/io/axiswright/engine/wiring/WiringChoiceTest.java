@@ -3,6 +3,7 @@ package io.axiswright.engine.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableEnd;
 import io.axiswright.engine.catalogue.CableEndKind;
@@ -129,6 +130,41 @@ class WiringChoiceTest {
         assertThat(result.parts()).extracting(WiringPart::item).containsExactly("split");
         assertThat(result.entries()).containsExactly(new CableEntry("axis a", "spur", "panel", "split", mm(15), true));
         assertThat(result.fieldEnds()).isEmpty();
+    }
+
+    /**
+     * 9 m: cables of 5 m for 30 and of 4 m for 20 with a coupler, and one of 8 m that may not be joined. 4 + 4 = 8 m do not reach, 4 + 5
+     * for 50 do, 5 + 5 cost 60. No more than 8.5 m may be laid elsewhere, so nothing serves there.
+     */
+    @Test
+    void twoCablesAreJoinedWhereTheCatalogueLetsThem() {
+        CableAssembly[] stock = {
+            Copies.with(link("five", "30", 5, 1000, 20), "coupler", "coupler"),
+            Copies.with(link("four", "20", 4, 1000, 20), "coupler", "coupler"),
+            link("eight", "10", 8, 1000, 20)
+        };
+        WiringResult result = join(busLink(9.0, null), stock);
+        assertThat(result.parts()).extracting(WiringPart::item).containsExactlyInAnyOrder("four", "five", "coupler");
+        assertThat(result.joined()).hasSize(2);
+        JoinedCable first = result.joined().getFirst();
+        JoinedCable second = result.joined().getLast();
+        assertThat(first.from()).isEqualTo("one");
+        assertThat(first.joined()).isTrue();
+        assertThat(second.from()).isEqualTo(first.to());
+        assertThat(second.to()).isEqualTo("other");
+        assertThat(result.findings())
+                .extracting(Finding::code, Finding::value, Finding::limit)
+                .containsExactly(tuple(FindingCode.BILL_CABLES_JOINED, new Length(9), new Length(9)));
+
+        assertThat(join(busLink(8.0, null), stock).parts())
+                .extracting(WiringPart::item)
+                .containsExactly("eight");
+        assertThat(join(busLink(9.0, 8.5), stock).findings())
+                .extracting(Finding::code)
+                .containsExactly(FindingCode.BILL_BUS_LINK_NONE);
+        assertThat(join(busLink(11.0, null), stock).findings())
+                .extracting(Finding::code)
+                .containsExactly(FindingCode.BILL_BUS_LINK_NONE);
     }
 
     @Test
