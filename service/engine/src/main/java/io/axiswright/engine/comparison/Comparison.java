@@ -1,6 +1,5 @@
 package io.axiswright.engine.comparison;
 
-import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.topology.SearchGate;
@@ -9,7 +8,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Compares two studies and finds the causes of every consequence by counterfactual study: each input change is taken back
@@ -88,18 +86,14 @@ public final class Comparison {
                 difference.kind(),
                 difference.before(),
                 difference.after(),
-                delta(difference.before(), difference.after()),
+                Deltas.ofQuantities(difference.before(), difference.after()),
+                Deltas.ofMoney(difference.before(), difference.after()),
+                Deltas.ofNumbers(difference.before(), difference.after()),
                 explanation.parts().stream().map(Part::named).toList(),
                 allExamined && !explanation.alone() && changes.size() > 1,
                 explanation.joint().changes().stream().map(Trials::id).toList(),
                 explanation.joint().minimal(),
                 Telling.of(difference, explanation, changes, allExamined));
-    }
-
-    private static @Nullable Quantity delta(@Nullable Object before, @Nullable Object after) {
-        return before instanceof Quantity a && after instanceof Quantity b && a.dimension() == b.dimension()
-                ? a.dimension().of(b.si() - a.si())
-                : null;
     }
 
     private static List<InputChange> named(List<Difference> changes) {
