@@ -33,11 +33,18 @@ public final class Comparison {
         ComparisonRequest request = asked.renamed(recognition.renames());
         // trials share what their change does not touch, above all the layout
         SystemStudy study = SystemStudy.remembering(gate);
-        StudyResult before = study.system(request.before());
+        StudyResult first = study.system(request.before());
         StudyResult after = study.system(request.after());
+        var circuits = new CircuitNumbers(after);
+        StudyResult before = circuits.first(first);
         List<Difference> changes = Differences.between(request.before(), request.after(), Set.of());
         List<Difference> consequences = consequences(before, after);
-        var trials = new Trials(request, study, before, after, consequences.isEmpty() ? List.of() : changes);
+        var trials = new Trials(
+                request,
+                trial -> circuits.named(study.system(trial)),
+                before,
+                after,
+                consequences.isEmpty() ? List.of() : changes);
         var joint = new JointTrials(changes.size(), trials.single(), trials::together);
         List<String> notExamined = trials.notExamined();
         boolean all = trials.allTried();
@@ -53,6 +60,7 @@ public final class Comparison {
                 recognition.renames(),
                 recognition.splits(),
                 recognition.merges(),
+                circuits.renumbered(),
                 named(changes),
                 counts(explained),
                 List.copyOf(explained),
