@@ -22,6 +22,7 @@ public final class JsonPatch {
     };
 
     private JsonNode document;
+    private final CopyAllowance allowance = new CopyAllowance();
 
     private JsonPatch(JsonNode document) {
         this.document = document;
@@ -51,10 +52,7 @@ public final class JsonPatch {
             case "remove" -> remove(operation, "path", path);
             case "replace" -> replace(operation, path, operation.value());
             case "move" -> move(operation, operation.pointer("from"), path);
-            case "copy" -> {
-                JsonPointer from = operation.pointer("from");
-                add(operation, path, find(operation, "from", from).deepCopy());
-            }
+            case "copy" -> add(operation, path, copy(operation, operation.pointer("from")));
             case "test" -> test(operation, path, operation.value());
             default ->
                 throw operation.fault(
@@ -71,6 +69,19 @@ public final class JsonPatch {
             throw operation.nothingThere(member, path);
         }
         return found;
+    }
+
+    private JsonNode copy(Operation operation, JsonPointer from) {
+        JsonNode found = find(operation, "from", from);
+        if (!allowance.take(found)) {
+            throw operation.fault(
+                    "from",
+                    FaultCode.OUT_OF_RANGE,
+                    "With this the patch copies too much.",
+                    "at most " + CopyAllowance.MOST + " values copied by a patch, none nested deeper than "
+                            + Operation.DEEPEST);
+        }
+        return found.deepCopy();
     }
 
     private void add(Operation operation, JsonPointer path, JsonNode value) {

@@ -15,6 +15,9 @@ import tools.jackson.databind.JsonNode;
  */
 record Operation(int index, JsonNode json) {
 
+    /** As deep as a body may nest. */
+    static final int DEEPEST = 64;
+
     /** What it does. */
     String word() {
         return text("op");
@@ -23,6 +26,13 @@ record Operation(int index, JsonNode json) {
     /** The place a member names. */
     JsonPointer pointer(String member) {
         String text = text(member);
+        if (text.chars().filter(c -> c == '/').count() > DEEPEST) {
+            throw fault(
+                    member,
+                    FaultCode.OUT_OF_RANGE,
+                    "No document nests so deep.",
+                    "a JSON Pointer (RFC 6901) of at most " + DEEPEST + " steps");
+        }
         try {
             return JsonPointer.compile(text);
         } catch (IllegalArgumentException e) {

@@ -24,6 +24,8 @@ final class JsonDocument {
     /** How deep objects and arrays may nest. */
     static final int MAX_DEPTH = 64;
 
+    static final String TOO_DEEP = "objects and arrays nest deeper than " + MAX_DEPTH;
+
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .streamReadConstraints(
                     StreamReadConstraints.builder().maxNestingDepth(MAX_DEPTH).build())
@@ -58,11 +60,23 @@ final class JsonDocument {
         }
     }
 
-    /** The same tree from one that has already been parsed. */
+    /**
+     * The same tree from one that has already been parsed.
+     *
+     * @throws MalformedJson if it nests deeper than {@value #MAX_DEPTH}, as what is put together from parts may
+     */
     static Json of(JsonNode node) {
+        requireDepth(node, MAX_DEPTH);
         try (JsonParser parser = node.traverse(ObjectReadContext.empty())) {
             return document(parser, JsonDocument::value);
         }
+    }
+
+    private static void requireDepth(JsonNode node, int deeper) {
+        if (node.isContainer() && deeper == 0) {
+            throw new MalformedJson(TOO_DEEP, 1, 1);
+        }
+        node.forEach(inside -> requireDepth(inside, deeper - 1));
     }
 
     private static Json document(JsonParser parser, Function<JsonParser, Json> read) {

@@ -16,12 +16,14 @@ final class LeafReading {
     private final NumberReading numbers;
     private final MeasureReading measures;
     private final PriceReading prices;
+    private final JsonNodes nodes;
 
     LeafReading(Faults faults) {
         this.faults = faults;
         this.numbers = new NumberReading(faults);
         this.measures = new MeasureReading(faults, numbers);
         this.prices = new PriceReading(faults, numbers);
+        this.nodes = new JsonNodes(faults);
     }
 
     @Nullable
@@ -36,7 +38,7 @@ final class LeafReading {
             case Shape.Token token -> token(json, token, path);
             case Shape.Size size -> size(json, size, path);
             case Shape.Coefficients coefficients -> polynomial(json, coefficients, path);
-            case Shape.Any _ -> JsonNodes.of(json);
+            case Shape.Any _ -> nodes.node(json, path);
         };
     }
 

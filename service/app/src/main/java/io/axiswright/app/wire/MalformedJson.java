@@ -48,8 +48,7 @@ public final class MalformedJson extends RuntimeException {
         Matcher character = CHARACTER.matcher(said);
         return switch (e) {
             case UnexpectedEndOfInputException _ -> "the document ends too early";
-            case StreamConstraintsException _
-            when said.contains("depth") -> "objects and arrays nest deeper than " + JsonDocument.MAX_DEPTH;
+            case StreamConstraintsException _ when said.contains("depth") -> JsonDocument.TOO_DEEP;
             case StreamConstraintsException _ -> "a number or name is too long";
             case JacksonException _
             when said.contains("NaN") || said.contains("INF") || said.contains("Infinity") ->

@@ -1,7 +1,11 @@
 package io.axiswright.app.apispec;
 
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
 
+import io.restassured.RestAssured;
+import io.restassured.config.EncoderConfig;
+import io.restassured.http.ContentType;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -141,5 +145,20 @@ class RefusedRequestTest extends RefusalTest {
         problem(given(sizing()).accept("application/xml").post("/v1/sizing/duty"), 406, "NOT_ACCEPTABLE");
         problem(given().get("/v1/sizing/system"), 405, "METHOD_NOT_ALLOWED");
         problem(given().delete("/v1/projects"), 405, "METHOD_NOT_ALLOWED");
+    }
+
+    /** Other forms of the same tree would come past the rules by which JSON is read. */
+    @ParameterizedTest
+    @ValueSource(strings = {"application/yaml", "application/vnd.api+yaml", "application/cbor"})
+    void formsLikeJson(String form) {
+        String body = "name: a project\nnonsense: 1\n";
+        for (String path : List.of("/v1/projects", "/v1/catalogues", "/v1/sizing/system", "/v1/sizing/conductors")) {
+            var sent = given().config(RestAssured.config()
+                    .encoderConfig(EncoderConfig.encoderConfig().encodeContentTypeAs(form, ContentType.TEXT)));
+            problem(sent.contentType(form).body(body).post(path), 415, "UNSUPPORTED_MEDIA_TYPE")
+                    .body("detail", endsWith("; it reads application/*+json, application/json."));
+        }
+        problem(given().accept(form).get("/v1/projects"), 406, "NOT_ACCEPTABLE");
+        problem(given().accept(form).get("/problems"), 406, "NOT_ACCEPTABLE");
     }
 }

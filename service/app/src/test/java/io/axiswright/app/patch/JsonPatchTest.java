@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import io.axiswright.app.problem.Conflict;
+import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -98,6 +101,36 @@ class JsonPatchTest {
                 .as(name)
                 .isThrownBy(() -> JsonPatch.apply(target, json(patch)))
                 .satisfies(e -> assertThat(e.faults().getFirst().pointer()).isEqualTo(pointer));
+    }
+
+    /** Twenty copies of the whole would be a million times as much. */
+    @Test
+    void copiesThatGrowWithoutEnd() {
+        String copies = IntStream.range(0, 20)
+                .mapToObj("{'op':'copy','from':'','path':'/c%d'}"::formatted)
+                .collect(Collectors.joining(","));
+        JsonNode target = json("{'list':[1,2,3,4,5,6,7,8,9,10]}");
+        assertThatExceptionOfType(InvalidDesign.class)
+                .isThrownBy(() -> JsonPatch.apply(target, json("[" + copies + "]")))
+                .satisfies(e -> assertThat(e.faults().getFirst().code()).isEqualTo(FaultCode.OUT_OF_RANGE))
+                .satisfies(e -> assertThat(e.faults().getFirst().pointer()).matches("/1[0-9]/from"));
+    }
+
+    /** Each pair of operations puts all there is one deeper. */
+    @Test
+    void copiesThatNestWithoutEnd() {
+        String deeper = IntStream.range(0, 70)
+                .mapToObj(k -> "{'op':'add','path':'/p','value':{}},{'op':'move','from':'/t','path':'/p/t'},"
+                        + "{'op':'move','from':'/p','path':'/t'}")
+                .collect(Collectors.joining(","));
+        assertThatExceptionOfType(InvalidDesign.class)
+                .isThrownBy(() -> JsonPatch.apply(
+                        json("{'t':{}}"), json("[" + deeper + ",{'op':'copy','from':'/t','path':'/c'}]")))
+                .satisfies(e -> assertThat(e.faults().getFirst().pointer()).isEqualTo("/210/from"));
+        String path = "/a".repeat(100_000);
+        assertThatExceptionOfType(InvalidDesign.class)
+                .isThrownBy(() -> JsonPatch.apply(json("{}"), json("[{'op':'remove','path':'" + path + "'}]")))
+                .satisfies(e -> assertThat(e.faults().getFirst().pointer()).isEqualTo("/0/path"));
     }
 
     @Test

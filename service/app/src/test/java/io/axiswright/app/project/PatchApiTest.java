@@ -91,6 +91,19 @@ class PatchApiTest extends ProjectFixture {
         patch(OPERATIONS, head, "[{'op':'test','path':'/codeBasis','value':'NFPA_79'}]")
                 .statusCode(409);
         patch(MERGE, head, "{").statusCode(400);
+        patch(MERGE, head, "{" + BY + ",'message':'again','design':{'name':'a','name':'b'}}")
+                .statusCode(422)
+                .body("errors.pointer", equalTo(List.of("/message", "/design/name")))
+                .body("errors.code", equalTo(List.of("DUPLICATE_MEMBER", "DUPLICATE_MEMBER")));
+        patch(
+                        OPERATIONS,
+                        head,
+                        "["
+                                + "{'op':'add','path':'/d','value':{}},{'op':'move','from':'/design','path':'/d/design'},{'op':'move','from':'/d','path':'/design'},"
+                                        .repeat(80)
+                                + "{'op':'test','path':'/codeBasis','value':'IEC_60204_1'}]")
+                .statusCode(400)
+                .body("code", equalTo("MALFORMED_JSON"));
         given().get("/v1/projects/{id}/revisions", project).then().body("items", hasSize(1));
     }
 

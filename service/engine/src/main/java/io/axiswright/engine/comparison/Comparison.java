@@ -1,6 +1,5 @@
 package io.axiswright.engine.comparison;
 
-import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.topology.SearchGate;
@@ -9,7 +8,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Compares two studies and finds the causes of every consequence by counterfactual study: each input change is taken back
@@ -35,11 +33,18 @@ public final class Comparison {
         ComparisonRequest request = asked.renamed(recognition.renames());
         // trials share what their change does not touch, above all the layout
         SystemStudy study = SystemStudy.remembering(gate);
-        StudyResult before = study.system(request.before());
+        StudyResult first = study.system(request.before());
         StudyResult after = study.system(request.after());
+        var circuits = new CircuitNumbers(after);
+        StudyResult before = circuits.first(first);
         List<Difference> changes = Differences.between(request.before(), request.after(), Set.of());
         List<Difference> consequences = consequences(before, after);
-        var trials = new Trials(request, study, before, after, consequences.isEmpty() ? List.of() : changes);
+        var trials = new Trials(
+                request,
+                trial -> circuits.named(study.system(trial)),
+                before,
+                after,
+                consequences.isEmpty() ? List.of() : changes);
         var joint = new JointTrials(changes.size(), trials.single(), trials::together);
         List<String> notExamined = trials.notExamined();
         boolean all = trials.allTried();
@@ -55,6 +60,7 @@ public final class Comparison {
                 recognition.renames(),
                 recognition.splits(),
                 recognition.merges(),
+                circuits.renumbered(),
                 named(changes),
                 counts(explained),
                 List.copyOf(explained),
@@ -88,18 +94,14 @@ public final class Comparison {
                 difference.kind(),
                 difference.before(),
                 difference.after(),
-                delta(difference.before(), difference.after()),
+                Deltas.ofQuantities(difference.before(), difference.after()),
+                Deltas.ofMoney(difference.before(), difference.after()),
+                Deltas.ofNumbers(difference.before(), difference.after()),
                 explanation.parts().stream().map(Part::named).toList(),
                 allExamined && !explanation.alone() && changes.size() > 1,
                 explanation.joint().changes().stream().map(Trials::id).toList(),
                 explanation.joint().minimal(),
                 Telling.of(difference, explanation, changes, allExamined));
-    }
-
-    private static @Nullable Quantity delta(@Nullable Object before, @Nullable Object after) {
-        return before instanceof Quantity a && after instanceof Quantity b && a.dimension() == b.dimension()
-                ? a.dimension().of(b.si() - a.si())
-                : null;
     }
 
     private static List<InputChange> named(List<Difference> changes) {

@@ -11,6 +11,8 @@ import java.util.SequencedMap;
  * @param splits parts of the first design that became two; among the changes they still stand as one that went and two that came
  * @param merges two parts of the first design each that became one; among the changes they still stand as two that went and one
  *     that came
+ * @param renumbered circuits of the first result that have another number in the second, by their numbers in the first: a
+ *     circuit is the same that feeds the same loads, or most of them. Everything else here speaks in the numbers of the second
  * @param changes what the caller changed
  * @param counts how many consequences each discipline has
  * @param consequences what followed, by discipline
@@ -23,6 +25,7 @@ public record ComparisonResult(
         List<Rename> renames,
         List<Division> splits,
         List<Division> merges,
+        SequencedMap<String, String> renumbered,
         List<InputChange> changes,
         SequencedMap<String, Integer> counts,
         List<Consequence> consequences,
@@ -31,6 +34,6 @@ public record ComparisonResult(
 
     /** The same with some of its consequences. */
     public ComparisonResult with(List<Consequence> some) {
-        return new ComparisonResult(renames, splits, merges, changes, counts, some, notExamined, studies);
+        return new ComparisonResult(renames, splits, merges, renumbered, changes, counts, some, notExamined, studies);
     }
 }

@@ -13,7 +13,9 @@ import org.jspecify.annotations.Nullable;
  * @param kind whether it came, went or changed
  * @param before how it was; absent if it came
  * @param after how it is; absent if it went
- * @param difference after minus before, for quantities of one dimension
+ * @param difference after minus before, for quantities of one dimension; of temperatures in K
+ * @param moneyDifference after minus before, for amounts of money in one currency
+ * @param numberDifference after minus before, for counts and other plain numbers
  * @param causes the input changes that matter for it, found by studies with single changes taken back and put in
  * @param onlyTogether whether no single change brings it, each having been tried
  * @param together ids of changes that bring it together; empty where one does alone, or none were found
@@ -27,6 +29,8 @@ public record Consequence(
         @Nullable Object before,
         @Nullable Object after,
         @Nullable Quantity difference,
+        @Nullable MoneyDifference moneyDifference,
+        @Nullable Double numberDifference,
         List<Cause> causes,
         boolean onlyTogether,
         List<String> together,

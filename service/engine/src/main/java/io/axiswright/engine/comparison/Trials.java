@@ -3,7 +3,6 @@ package io.axiswright.engine.comparison;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.study.StudyRequest;
 import io.axiswright.engine.study.StudyResult;
-import io.axiswright.engine.study.SystemStudy;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +24,7 @@ final class Trials {
     /** One study in so many is kept for joint trials. */
     private static final int RESERVE = 6;
 
-    private final SystemStudy study;
+    private final Function<StudyRequest, StudyResult> study;
     private final ComparisonRequest request;
     private final List<Difference> differences;
     private final StudyResult before;
@@ -34,7 +34,7 @@ final class Trials {
 
     Trials(
             ComparisonRequest request,
-            SystemStudy study,
+            Function<StudyRequest, StudyResult> study,
             StudyResult before,
             StudyResult after,
             List<Difference> differences) {
@@ -109,7 +109,7 @@ final class Trials {
     private @Nullable StudyResult studied(StudyRequest request) {
         studies++;
         try {
-            return study.system(request);
+            return study.apply(request);
         } catch (InvalidDesign meaningless) {
             return null;
         }

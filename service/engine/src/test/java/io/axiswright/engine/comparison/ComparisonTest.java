@@ -18,6 +18,7 @@ import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Temperature;
+import io.axiswright.engine.quantity.TemperatureRise;
 import io.axiswright.engine.study.StudyRequest;
 import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
@@ -378,6 +379,34 @@ class ComparisonTest {
         assertThat(at(total, tight).minimal()).isFalse();
         assertThat(at(total, tight).together()).isEqualTo(enough.together());
         assertThat(at(total, tight).text()).endsWith(" (together; whether all of it is needed was not examined).");
+    }
+
+    /** Of each kind: 10 K between 45 and 55 Cel, though 10 K itself would be -263 Cel; bought items in whole numbers; money to the cent. */
+    @Test
+    void whatLiesBetweenIsSaidOfQuantitiesNumbersAndMoney() {
+        assertThat(Deltas.ofQuantities(new Temperature(318.15), new Temperature(328.15)))
+                .isEqualTo(new TemperatureRise(10));
+        assertThat(Deltas.ofQuantities(new Mass(40), new Length(1))).isNull();
+        assertThat(Deltas.ofMoney(euro(3), new Money(new BigDecimal("1.20"), "EUR")))
+                .isEqualTo(new MoneyDifference("-1.80", "EUR"));
+        assertThat(Deltas.ofMoney(euro(3), new Money(BigDecimal.ONE, "USD"))).isNull();
+        ComparisonResult result = compare(BASE, heavier(BASE, "axis-2", 170));
+        Consequence total = at("/billOfMaterials/required/total", result);
+        var paid = (Money) total.before();
+        var price = (Money) total.after();
+        assertThat(total.moneyDifference())
+                .isEqualTo(new MoneyDifference(
+                        price.amount().subtract(paid.amount()).toPlainString(), "EUR"));
+        assertThat(total.difference()).isNull();
+        Consequence small = at("/billOfMaterials/required/lines/required:unit-small/quantity", result);
+        assertThat(List.of(small.before(), small.after()))
+                .extracting(Object::toString)
+                .containsExactly("4", "3");
+        assertThat(small.numberDifference()).isEqualTo(-1.0);
+        assertThat(result.consequences()).anySatisfy(c -> {
+            assertThat(c.after()).isInstanceOf(Temperature.class);
+            assertThat(c.difference()).isInstanceOf(TemperatureRise.class);
+        });
     }
 
     private static Money euro(int amount) {
