@@ -28,6 +28,8 @@ final class BusSimulation {
 
     private double peakEnergy;
     private double peakInstant;
+    private double suppliedToPeak;
+    private double burnedToPeak;
     private double tripInstant;
     private double supplied;
     private double burned;
@@ -72,6 +74,8 @@ final class BusSimulation {
         rise = start.rise();
         peakEnergy = energy;
         peakInstant = 0;
+        suppliedToPeak = 0;
+        burnedToPeak = 0;
         tripInstant = energy >= bus.tripEnergy() ? 0 : Double.NaN;
         supplied = 0;
         burned = 0;
@@ -89,6 +93,8 @@ final class BusSimulation {
                 new BusState(energy, chopping, rise),
                 peakEnergy,
                 peakInstant,
+                suppliedToPeak,
+                burnedToPeak,
                 tripInstant,
                 supplied,
                 burned,
@@ -275,21 +281,26 @@ final class BusSimulation {
 
     private void notePeak(double instant) {
         if (energy > peakEnergy) {
-            peakEnergy = energy;
-            peakInstant = instant;
+            peak(energy, instant, burned);
         }
+    }
+
+    private void peak(double height, double instant, double burnedUntilThen) {
+        peakEnergy = height;
+        peakInstant = instant;
+        suppliedToPeak = supplied;
+        burnedToPeak = burnedUntilThen;
     }
 
     /** The highest point of a step with the chopper on. */
     private void noteTop(PowerSegment segment, double local, double time) {
         solution.at(time);
         double top = solution.energy();
+        if (top > peakEnergy) {
+            peak(top, segment.instant(local + time), burned + solution.burned());
+        }
         if (untripped(top)) {
             tripInstant = segment.instant(local + Curve.reach(solution, bus.tripEnergy(), 0, time));
-        }
-        if (top > peakEnergy) {
-            peakEnergy = top;
-            peakInstant = segment.instant(local + time);
         }
     }
 

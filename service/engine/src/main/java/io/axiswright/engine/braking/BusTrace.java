@@ -7,6 +7,8 @@ package io.axiswright.engine.braking;
  * @param end state at the end
  * @param peakEnergy highest energy, J
  * @param peakInstant when, s
+ * @param suppliedToPeak energy the rectifier supplied until then, J
+ * @param burnedToPeak energy into the resistor until then, J
  * @param tripInstant when the trip voltage was first reached, s; NaN if never
  * @param supplied energy the rectifier supplied, J
  * @param burned energy into the resistor, J
@@ -18,6 +20,8 @@ record BusTrace(
         BusState end,
         double peakEnergy,
         double peakInstant,
+        double suppliedToPeak,
+        double burnedToPeak,
         double tripInstant,
         double supplied,
         double burned,

@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param pulse energy of the largest pulse of the resistor, J: see {@link ResistorPulses}; a stop or a run down is one
  * @param peakRise highest temperature rise of the resistor, K
  * @param peakPower highest power the axes return together, W
+ * @param highest the run in which the bus rose highest; absent for a bound
  * @param worst how the instant of a stop was found; absent but for stops
  * @param replay what it takes to follow it once more; absent for a bound
  */
@@ -42,6 +43,7 @@ record CaseOutcome(
         double pulse,
         double peakRise,
         double peakPower,
+        @Nullable BusTrace highest,
         @Nullable Worst worst,
         @Nullable Replay replay) {
 
@@ -72,6 +74,7 @@ record CaseOutcome(
                 pulse,
                 peakRise,
                 peakPower,
+                highest,
                 worst,
                 replay);
     }

@@ -36,6 +36,7 @@ final class GroupDerivations {
         Voltage floor = new Voltage(bus.voltage(bus.floorEnergy()));
         Voltage trip = new Voltage(bus.voltage(bus.tripEnergy()));
         Capacitance capacitance = new Capacitance(bus.capacitance());
+        PeakVoltage peaks = new PeakVoltage(study);
         add(
                 "V_floor",
                 "V_nominal·(1 + highTolerance), V_nominal = √2·V_line (DC-fed: V_rated)",
@@ -53,17 +54,7 @@ final class GroupDerivations {
                 "derived: energy of a capacitor",
                 new Energy(bus.tripEnergy() - bus.floorEnergy()));
         for (CaseOutcome outcome : study.run().cases()) {
-            add(
-                    "V_peak " + name(outcome),
-                    "E' = p − 2·E/(R·C) while the chopper conducts, E' = p otherwise, V = √(2·E/C); "
-                            + "p = −Σ(T·w + (T/Km)² + P_standby)",
-                    inputs(
-                            "C", capacitance,
-                            "V_start", new Voltage(bus.voltage(outcome.startEnergy())),
-                            "E_returned", new Energy(outcome.returned()),
-                            "E_drawn", new Energy(outcome.drawn())),
-                    "derived: energy balance of the DC bus",
-                    new Voltage(bus.voltage(outcome.peakEnergy())));
+            derivations.add(peaks.derivation("V_peak " + name(outcome), outcome));
         }
         BrakingUnit unit = study.unit();
         if (unit != null) {

@@ -69,6 +69,7 @@ final class Lowering {
                 trace.burned(),
                 trace.peakRise(),
                 power.peak(),
+                trace,
                 null,
                 new Replay(power, new BusState(start, chopper.present(), rise), chopper));
     }

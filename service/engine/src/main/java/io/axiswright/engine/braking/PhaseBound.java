@@ -52,6 +52,7 @@ record PhaseBound(List<PowerCourse> courses) implements CycleLoad {
                 chops ? peakRise(bus, chopper) : 0,
                 courses.stream().mapToDouble(PowerCourse::peak).sum(),
                 null,
+                null,
                 null);
         return new CycleOutcome(CycleBasis.BOUND, outcome, null);
     }

@@ -47,6 +47,11 @@ final class PowerSegment implements Curve {
         return origin + local;
     }
 
+    /** The local time of an instant, s. */
+    double localOf(double instant) {
+        return instant - origin;
+    }
+
     /** 1 where the axes return power, −1 where they take it, 0 where neither. */
     int sign() {
         return sign;

@@ -53,6 +53,7 @@ record SteadyCycle(CycleBasis basis, BusPower power) implements CycleLoad {
                 pulse,
                 peakRise,
                 power.peak(),
+                worst,
                 null,
                 new Replay(power, start, chopper));
         return new CycleOutcome(

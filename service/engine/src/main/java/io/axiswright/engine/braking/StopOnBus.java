@@ -134,6 +134,7 @@ final class StopOnBus {
                 trace.burned(),
                 trace.peakRise(),
                 power.peak(),
+                trace,
                 new CaseOutcome.Worst(worst, bound),
                 new Replay(
                         power,

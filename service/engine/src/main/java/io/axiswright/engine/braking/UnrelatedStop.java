@@ -56,6 +56,7 @@ record UnrelatedStop(CaseKind kind, @Nullable String zone, List<StoppingAxis> st
                 cycle.peakRise() + burned / chopper.heatCapacity(),
                 peaks(),
                 null,
+                null,
                 null));
     }
 

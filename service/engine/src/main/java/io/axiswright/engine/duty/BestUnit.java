@@ -46,6 +46,7 @@ final class BestUnit {
                 time(trial.timeFromCold(trial.rmsTorque(), best.kit())),
                 time(trial.timeFromCold(peakTorque, best.kit())),
                 new Power(input.mean()),
+                new Power(input.rms()),
                 unit.ratedInputCurrent(),
                 new Current(input.current(rated, offer.ratedInput(), offer.lineFactor())));
     }

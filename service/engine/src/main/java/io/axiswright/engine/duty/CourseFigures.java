@@ -6,6 +6,8 @@ import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Torque;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Goes through a course piece by piece and adds up its figures, each an exact integral or an exact extreme. */
 final class CourseFigures {
@@ -16,6 +18,7 @@ final class CourseFigures {
     /** A peak power below this share of the other is rounding. */
     private static final double LEAST_POWER = 1e-12;
 
+    private final Course course;
     private final double period;
     private double peakTorque;
     private double peakTorqueAt;
@@ -29,8 +32,10 @@ final class CourseFigures {
     private double peakReturnedAt;
     private double motored;
     private double returned;
+    private final List<PowerStretch> stretches = new ArrayList<>();
 
     CourseFigures(Course course) {
+        this.course = course;
         period = course.duration();
         course.pieces().forEach(this::add);
     }
@@ -44,6 +49,15 @@ final class CourseFigures {
     /** The greatest magnitude of torque, N·m. */
     double peakTorque() {
         return peakTorque;
+    }
+
+    Course course() {
+        return course;
+    }
+
+    /** The stretches of the course in which power flows, in order. */
+    List<PowerStretch> stretches() {
+        return stretches;
     }
 
     /** A peak that is nothing beside the other is the rounding at the end of a motion. */
@@ -105,17 +119,23 @@ final class CourseFigures {
         Polynomial energy = power.antiderivative();
         double left = 0;
         for (double change : power.signChanges(0, end)) {
-            addEnergy(energy.at(change) - energy.at(left));
+            addEnergy(piece.start() + left, piece.start() + change, energy.at(change) - energy.at(left));
             left = change;
         }
-        addEnergy(energy.at(end) - energy.at(left));
+        addEnergy(piece.start() + left, piece.end(), energy.at(end) - energy.at(left));
     }
 
-    private void addEnergy(double energy) {
+    private void addEnergy(double from, double to, double energy) {
         if (energy >= 0) {
             motored += energy;
         } else {
             returned -= energy;
+        }
+        var stretch = new PowerStretch(from, to, energy);
+        if (!stretches.isEmpty() && stretches.getLast().goesOnIn(stretch)) {
+            stretches.add(stretches.removeLast().with(stretch));
+        } else if (energy != 0) {
+            stretches.add(stretch);
         }
     }
 }

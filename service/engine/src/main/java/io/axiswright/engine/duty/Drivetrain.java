@@ -48,6 +48,15 @@ record Drivetrain(Mechanics mechanics, List<Stage> stages, double gearInertia, d
         return ratio;
     }
 
+    /** Inertia of all gears at the motor shaft, kg·m². */
+    double gearsInertia() {
+        double inertia = 0;
+        for (Stage stage : stages.subList(1, stages.size())) {
+            inertia = inertia / (stage.ratio() * stage.ratio()) + stage.inertia();
+        }
+        return inertia + gearInertia;
+    }
+
     /** Inertia at the motor shaft of a load on the mechanism's shaft, mechanism and gears, kg·m²; it knows no efficiency. */
     double reflectedInertia(double atShaft) {
         double inertia = atShaft;

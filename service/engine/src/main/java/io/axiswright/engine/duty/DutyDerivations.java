@@ -8,6 +8,7 @@ import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.quantity.AngularAcceleration;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Power;
@@ -25,6 +26,12 @@ import org.jspecify.annotations.Nullable;
 /** How the numbers that decide on a drive unit came about. */
 final class DutyDerivations {
 
+    static final String RMS_TORQUE =
+            "T_rms = sqrt(T_l² + 2·r·T_l·J·a + (J·a)²); T_l, a: rms of what the load asks for at the shaft and "
+                    + "of its acceleration over the cycle, standstill included, r: mean of their product over T_l·a";
+    static final String EQUIVALENT_TORQUE =
+            "equivalent torque method (Dubey, Fundamentals of Electrical Drives, ch. 4)";
+
     private final String axis;
     private final List<Derivation> derivations = new ArrayList<>();
 
@@ -36,37 +43,43 @@ final class DutyDerivations {
             Axis axis,
             AxisLoad load,
             LoadSums sums,
+            List<PowerStretch> stretches,
             Choice.Judged best,
             DutyFigures figures,
             UnitFigures unit,
             Site site) {
         DutyDerivations all = new DutyDerivations(axis.id());
-        all.mechanics(axis.drive(), load, best, figures, unit);
-        all.derivations.addAll(PeakDerivations.of(axis.id(), load, best.trial().inertia(), figures));
+        all.mechanics(axis.drive(), load, sums, best, figures, unit);
+        all.derivations.addAll(PeakDerivations.of(axis, load, best.trial(), figures));
+        all.derivations.addAll(EnergyDerivations.of(axis.id(), stretches, figures));
+        GearOutput output = best.trial().way().output();
+        if (output != null) {
+            all.derivations.addAll(GearDerivations.of(axis, output));
+        }
         all.rating(sums, best, site);
         all.heat(best, figures, unit);
         return all.derivations;
     }
 
     private void mechanics(
-            DriveSelection drive, AxisLoad load, Choice.Judged best, DutyFigures figures, UnitFigures unit) {
+            DriveSelection drive,
+            AxisLoad load,
+            LoadSums sums,
+            Choice.Judged best,
+            DutyFigures figures,
+            UnitFigures unit) {
         Trial trial = best.trial();
         add(
                 "J_L'",
-                "J_L' = (J_load + J_shaft)/i² + J_gear, gear after gear; J_load = m·(travel/rad)² where it is largest",
+                "J_L' = (J_load + J_shaft)/i² + J_gears; J_load: m·(travel/rad)² where it is largest, J_gears: all gears at the motor shaft",
                 inputs(
                         "J_load", new Inertia(load.reach().inertia()),
                         "i", new Ratio(load.drivetrain().ratio()),
                         "J_shaft", new Inertia(load.drivetrain().mechanics().shaftInertia()),
-                        "J_gear", new Inertia(load.drivetrain().gearInertia())),
+                        "J_gears", new Inertia(load.drivetrain().gearsInertia())),
                 "kinetic-energy equivalence (Dubey, Fundamentals of Electrical Drives, ch. 2)",
                 unit.reflectedInertia());
-        add(
-                "T_rms",
-                "T_rms = sqrt((1/t_cycle)·integral of T² dt)",
-                inputs("t_cycle", figures.cyclePeriod(), "J_m", unit.motorInertia()),
-                "equivalent torque method (Dubey, Fundamentals of Electrical Drives, ch. 4)",
-                figures.rmsTorque());
+        add("T_rms", RMS_TORQUE, rms(sums, trial.inertia()), EQUIVALENT_TORQUE, figures.rmsTorque());
         if (trial.brakeAsked()) {
             add(
                     "T_brake",
@@ -77,13 +90,22 @@ final class DutyDerivations {
         }
     }
 
+    /** What the rms torque of an inertia follows from, kg·m². */
+    static SequencedMap<String, Quantity> rms(LoadSums sums, double inertia) {
+        return inputs(
+                "T_l", new Torque(sums.rmsLoad()),
+                "r", new Ratio(sums.correlation()),
+                "J", new Inertia(inertia),
+                "a", new AngularAcceleration(sums.rmsAcceleration()));
+    }
+
     private void rating(LoadSums sums, Choice.Judged best, Site site) {
         Trial trial = best.trial();
         Offer offer = trial.offer();
         DriveUnit unit = offer.unit();
         add(
                 "x",
-                "x = min(1, (theta_rated + rise − theta)/rise)·(1 − max(0, h − 1000 m)/10000 m)",
+                "x = max(0, min(1, (theta_rated + rise − theta)/rise)·(1 − max(0, h − 1000 m)/10000 m))",
                 inputs(
                         "theta_rated", unit.ratedAmbient(),
                         "rise", unit.ratedRise(),
@@ -145,8 +167,9 @@ final class DutyDerivations {
             add(
                     "t_peak",
                     housing == null
-                            ? "rise·(T_peak/T_c(w_rms))²·(1 − e^(−t/tau)) = theta_permitted"
-                            : "rise·(T_peak/T_c(w_rms))²·((1 − s)·(1 − e^(−t/tau_w)) + s·(1 − e^(−t/tau_h))) = theta_permitted",
+                            ? "t_peak = −tau·ln(1 − theta_permitted/(rise·(T_peak/T_c(w_rms))²))"
+                            : "rise·(T_peak/T_c(w_rms))²·((1 − s)·(1 − e^(−t_peak/tau_w)) + s·(1 − e^(−t_peak/tau_h)))"
+                                    + " = theta_permitted",
                     joined(
                             inputs(
                                     "T_peak",
@@ -163,10 +186,12 @@ final class DutyDerivations {
         }
         add(
                 "I_cycle",
-                "I_cycle = min(I_rated, I_rated·(P_rms/P_rated)·(V_rated/V_low)), P = T·w + (T/Km)² + P_0 while positive",
+                "I_cycle = min(I_rated, I_rated·(P_rms/P_rated)/(V_low/V_rated)); P_rms: of T·w + (T/Km)² + P_0 while positive",
                 inputs(
                         "I_rated",
                         unit.ratedInputCurrent(),
+                        "P_rms",
+                        unit.rmsInputPower(),
                         "P_rated",
                         new Power(offer.ratedInput()),
                         "V_low/V_rated",

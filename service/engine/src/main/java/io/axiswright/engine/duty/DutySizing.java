@@ -50,7 +50,8 @@ public final class DutySizing {
                     ? ReserveSearch.of(axis, choice.best(), brakes)
                     : null;
             double hardestPull = MechanismReport.hardestPull(axis, way);
-            AxisDuty duty = duty(axis, way, choice, brakes, reserves, hardestPull);
+            CourseFigures figures = new CourseFigures(load.course(inertia(load, choice)));
+            AxisDuty duty = duty(axis, way, choice, brakes, reserves, hardestPull, figures);
             duties.add(duty);
             findings.addAll(DutyFindings.of(axis, k, load, duty, request));
             MechanismReport report = MechanismReport.of(axis, "/design/axes/" + k, load, hardestPull);
@@ -69,7 +70,14 @@ public final class DutySizing {
                 findings.addAll(shaft.findings());
                 derivations.addAll(shaft.derivations());
                 derivations.addAll(DutyDerivations.of(
-                        axis, load, sums, choice.best(), duty.figures(), duty.unit(), request.site()));
+                        axis,
+                        load,
+                        sums,
+                        figures.stretches(),
+                        choice.best(),
+                        duty.figures(),
+                        duty.unit(),
+                        request.site()));
                 if (reserves != null) {
                     derivations.addAll(ReserveDerivations.of(axis.id(), reserves, load.period()));
                 }
@@ -87,19 +95,26 @@ public final class DutySizing {
                         .toList();
     }
 
+    /** Inertia of what turns with the motor, as far as the motor is known, kg·m². */
+    private static double inertia(AxisLoad load, Choice choice) {
+        return choice.best() == null
+                ? load.addedInertia()
+                : choice.best().trial().inertia();
+    }
+
     private static AxisDuty duty(
             Axis axis,
             GearedLoad way,
             Choice choice,
             BrakeStock brakes,
             @Nullable Reserves reserves,
-            double hardestPull) {
+            double hardestPull,
+            CourseFigures figures) {
         AxisLoad load = way.load();
         LoadSums sums = way.sums();
         Choice.Judged best = choice.best();
-        double inertia = best == null ? load.addedInertia() : best.trial().inertia();
-        Course course = load.course(inertia);
-        CourseFigures figures = new CourseFigures(course);
+        double inertia = inertia(load, choice);
+        Course course = figures.course();
         StopZone zone = way.zone();
         return new AxisDuty(
                 axis.id(),

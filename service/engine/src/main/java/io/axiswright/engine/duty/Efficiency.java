@@ -49,7 +49,12 @@ record Efficiency(double driving, double backDriving) {
 
     /** The torque wanted on the motor's side of the element for a torque wanted on the load's side, ratio left out. */
     Polynomial passed(Polynomial torque, boolean motorDrives) {
-        return torque.times(motorDrives ? 1 / driving : backDriving);
+        return torque.times(factor(motorDrives));
+    }
+
+    /** Torque on the motor's side over torque on the load's side, ratio left out. */
+    double factor(boolean motorDrives) {
+        return motorDrives ? 1 / driving : backDriving;
     }
 
     /** The same over a range of torques, for a direction of motion. */

@@ -24,6 +24,16 @@ record Extreme(double at, double value) {
         return new Extreme(at, polynomial.at(at));
     }
 
+    /** The torque of largest magnitude of a course. */
+    static Extreme ofTorque(Course course) {
+        Extreme largest = new Extreme(0, 0);
+        for (Course.Piece piece : course.pieces()) {
+            Extreme here = ofMagnitude(piece.torque(), 0, piece.duration());
+            largest = here.size() > largest.size() ? new Extreme(piece.start() + here.at(), here.value()) : largest;
+        }
+        return largest;
+    }
+
     double size() {
         return Math.abs(value);
     }

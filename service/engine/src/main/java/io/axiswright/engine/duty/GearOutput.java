@@ -35,6 +35,21 @@ final class GearOutput {
         return new GearOutput(AxisLoad.of(axis.with(axis.drive().withoutBrake()), change), zone);
     }
 
+    /** What it carries. */
+    AxisLoad load() {
+        return load;
+    }
+
+    /** Integrals of that over the cycle. */
+    LoadSums sums() {
+        return sums;
+    }
+
+    /** Inertia of what turns with it, kg·m². */
+    double inertia() {
+        return inertia;
+    }
+
     /** The greatest torque in the cycle, N·m. */
     double peak() {
         return peak;
@@ -64,7 +79,8 @@ final class GearOutput {
         return plain != null ? plain : stop() > torque;
     }
 
-    private HardestStop hardest() {
+    /** That stop; of no size if it makes none. */
+    HardestStop hardest() {
         if (stop == null) {
             stop = HardestStop.of(load, sums.peakSpeed(), inertia, zone, StopMeasure.TORQUE);
         }

@@ -23,15 +23,17 @@ record InputCurrent(double mean, double rms) {
         double squares = 0;
         double loss = 1 / (motorConstant * motorConstant);
         for (Course.Piece piece : course.pieces()) {
-            Polynomial torque = piece.torque();
-            Polynomial input = torque.times(piece.speed())
+            // over 0 … 1: coefficients of a sliver of a piece would overflow when squared twice
+            double length = piece.duration();
+            Polynomial torque = piece.torque().stretched(1 / length);
+            Polynomial input = torque.times(piece.speed().stretched(1 / length))
                     .plus(torque.times(torque).times(loss))
                     .plus(standbyLoss);
             double left = 0;
-            for (double right : input.signStretches(0, piece.duration())) {
+            for (double right : input.signStretches(0, 1)) {
                 if (input.at((left + right) / 2) > 0) {
-                    sum += input.integral(left, right);
-                    squares += input.times(input).integral(left, right);
+                    sum += input.integral(left, right) * length;
+                    squares += input.times(input).integral(left, right) * length;
                 }
                 left = right;
             }

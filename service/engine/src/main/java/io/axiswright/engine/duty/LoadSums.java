@@ -52,6 +52,22 @@ record LoadSums(
                 peakSpeedAt);
     }
 
+    /** The rms torque of the load alone, N·m. */
+    double rmsLoad() {
+        return Math.sqrt(torqueSquared / period);
+    }
+
+    /** The rms acceleration of the motor shaft, rad/s². */
+    double rmsAcceleration() {
+        return Math.sqrt(accelerationSquared / period);
+    }
+
+    /** The mean of the load's torque times acceleration, over the product of their rms values; 0 if either is. */
+    double correlation() {
+        double product = Math.sqrt(torqueSquared * accelerationSquared);
+        return product == 0 ? 0 : torqueAcceleration / product;
+    }
+
     /** The rms torque of a motor with the given inertia on its shaft, N·m. */
     double rmsTorque(double inertia) {
         double sum = torqueSquared + 2 * inertia * torqueAcceleration + inertia * inertia * accelerationSquared;

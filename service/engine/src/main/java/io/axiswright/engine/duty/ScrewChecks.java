@@ -14,6 +14,7 @@ import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Pressure;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
+import io.axiswright.engine.quantity.Speed;
 import io.axiswright.engine.quantity.Time;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -97,11 +98,12 @@ final class ScrewChecks {
         double speed = fastest();
         derive(
                 "n_perm",
-                "n_perm = share·(beta·l)²/L²·sqrt(E/rho)·d/4",
+                "n_perm = share·(beta·l)²/L²·c·d/4; c = sqrt(E/rho) of steel",
                 inputs(
                         "share", new Ratio(share),
                         "(beta·l)²", new Ratio(column.modeNumber()),
                         "L", new Length(column.length()),
+                        "c", new Speed(Math.sqrt(Column.STIFFNESS / Column.DENSITY)),
                         "d", support.rootDiameter(),
                         "n", new AngularSpeed(speed)),
                 BEAM,
@@ -118,6 +120,7 @@ final class ScrewChecks {
         double allowed = column.bucklingForce() / factor;
         double force = hardestPull / LinearMechanics.travel(screw);
         SequencedMap<String, Quantity> inputs = new LinkedHashMap<>(inputs(
+                "E", new Pressure(Column.STIFFNESS),
                 "d", support.rootDiameter(),
                 "K", new Ratio(column.bucklingLengthShare()),
                 "L", new Length(column.length()),
@@ -149,7 +152,7 @@ final class ScrewChecks {
         Time life = new Time(Math.min(LONGEST_LIFE, seconds));
         derive(
                 "L_10h",
-                "L_10h = (C/F_m)³·10⁶·t_cycle/N, F_m = (F_1^(10/3) + F_2^(10/3))^(3/10), F_1,2³ = (1/N)·integral of F³ dN",
+                "L_10h = min(3.2·10¹² s, (C/F_m)³·10⁶·t_cycle/N), F_m = (F_1^(10/3) + F_2^(10/3))^(3/10), F_1,2³ = (1/N)·integral of F³ dN",
                 inputs(
                         "C", nut.dynamicLoadRating(),
                         "F_1", new Force(wear.forward()),

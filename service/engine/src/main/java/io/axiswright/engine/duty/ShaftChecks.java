@@ -106,7 +106,7 @@ final class ShaftChecks {
         derivations.add(new Derivation(
                 axis.id(),
                 "L_10h,shaft",
-                "L_10h = (C/P_m)³·10⁶·t_cycle/N",
+                "L_10h = min(3.2·10¹² s, (C/P_m)³·10⁶·t_cycle/N)",
                 inputs(
                         "C",
                         Objects.requireNonNull(bearing.dynamicLoadRating()),

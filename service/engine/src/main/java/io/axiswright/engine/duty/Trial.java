@@ -5,8 +5,6 @@ import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Feed;
-import io.axiswright.engine.quantity.Time;
-import io.axiswright.engine.quantity.Torque;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +25,7 @@ final class Trial {
     private double courseSampled = Double.NaN;
     private @Nullable Envelope envelope;
     private @Nullable WindingHeat heat;
-    private @Nullable Optional<LimitUse> hardestStop;
+    private @Nullable Optional<StopUse> hardestStop;
 
     Trial(GearedLoad way, Offer offer, DriveSelection selection, BrakeStock brakes) {
         this.way = way;
@@ -231,25 +229,23 @@ final class Trial {
     /** The controlled stop that uses most of the intermittent curve at low line; none if it makes no stop. */
     @Nullable
     LimitUse hardestStop() {
+        StopUse stop = stopUse();
+        return stop == null ? null : stop.limit();
+    }
+
+    /** The same with its course. */
+    @Nullable
+    StopUse stopUse() {
         if (hardestStop == null) {
             hardestStop = Optional.ofNullable(searchHardestStop());
         }
         return hardestStop.orElse(null);
     }
 
-    private @Nullable LimitUse searchHardestStop() {
+    private @Nullable StopUse searchHardestStop() {
         TorqueCurve curve = offer.intermittent();
         HardestStop hardest = HardestStop.of(load, sums.peakSpeed(), inertia, way.zone(), new StopMeasure(curve));
-        if (hardest.size() == 0) {
-            return null;
-        }
-        Envelope worst = Envelope.worst(hardest.course(), curve);
-        return new LimitUse(
-                DutyLimit.INTERMITTENT,
-                new Torque(worst.torque()),
-                new Torque(worst.available()),
-                worst.use(),
-                new Time(hardest.instant()));
+        return hardest.size() == 0 ? null : new StopUse(hardest, Envelope.worst(hardest.course(), curve));
     }
 
     /** Whether it can make every controlled stop of its zone. */

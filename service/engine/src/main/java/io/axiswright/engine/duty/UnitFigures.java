@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param timeAtPeakTorque how long from cold it bears the peak torque; absent if for ever
  * @param meanInputPower mean electrical input: shaft power, copper loss and standby loss while their sum is positive; what
  *     is returned is not credited
+ * @param rmsInputPower root of the mean square of the same input
  * @param ratedInputCurrent its rated input current
  * @param cycleInputCurrent its rms input current over the cycle, never above the rated one
  */
@@ -38,5 +39,6 @@ public record UnitFigures(
         @Nullable Time timeAtRmsTorque,
         @Nullable Time timeAtPeakTorque,
         Power meanInputPower,
+        Power rmsInputPower,
         Current ratedInputCurrent,
         Current cycleInputCurrent) {}

@@ -1,6 +1,9 @@
 package io.axiswright.engine.stopping;
 
 import io.axiswright.engine.duty.CoastLoad;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One uncontrolled stop, from power-off to rest, at the motor shaft: coasting, then braking, from event to event.
@@ -28,7 +31,14 @@ record CoastRun(boolean rests, double time, double forward, double backward, dou
      * @param brake its brake
      */
     static CoastRun of(CoastLoad load, double speed, BrakeAction brake) {
-        return new Course(load, brake, speed).run();
+        return new Course(load, brake, speed, null).run();
+    }
+
+    /** The same stop, event by event. */
+    static List<CoastPhase> phases(CoastLoad load, double speed, BrakeAction brake) {
+        List<CoastPhase> phases = new ArrayList<>();
+        new Course(load, brake, speed, phases).run();
+        return phases;
     }
 
     /** The whole angle, there and back, rad. */
@@ -40,13 +50,15 @@ record CoastRun(boolean rests, double time, double forward, double backward, dou
 
         private final CoastLoad load;
         private final BrakeAction brake;
+        private final @Nullable List<CoastPhase> log;
         private double speed;
         private double time;
         private double forward;
         private double backward;
         private double braked;
 
-        Course(CoastLoad load, BrakeAction brake, double speed) {
+        Course(CoastLoad load, BrakeAction brake, double speed, @Nullable List<CoastPhase> log) {
+            this.log = log;
             this.load = load;
             this.brake = brake;
             this.speed = speed;
@@ -90,6 +102,9 @@ record CoastRun(boolean rests, double time, double forward, double backward, dou
                 backward += Math.max(0, -angle);
                 braked += torque > 0 ? Math.abs(angle) : 0;
                 speed = step == rest ? 0 : glide.speedAt(step);
+                if (log != null && step > 0) {
+                    log.add(CoastPhase.of(glide, torque, step, speed));
+                }
                 if (step == until - time) {
                     time = until;
                     return true;

@@ -9,10 +9,11 @@ import io.axiswright.engine.numeric.WorstInstant;
  * the speeds between. The way found is no more than a ten-thousandth short of the longest.
  *
  * @param instant when the stop begins to work, s
+ * @param beside an instant beside it, which tells the two sides of a jump apart, s
  * @param angle way found, rad
  * @param bound no instant's way is longer, rad
  */
-record FarthestStop(double instant, double angle, double bound) {
+record FarthestStop(double instant, double beside, double angle, double bound) {
 
     private static final WorstInstant.Tolerance TOLERANCE = new WorstInstant.Tolerance(1e-4, 0);
     private static final int MOST_INSTANTS = 20_000;
@@ -27,7 +28,8 @@ record FarthestStop(double instant, double angle, double bound) {
     static FarthestStop of(SpeedCourse course, double reaction, Stopping stopping) {
         double[] cuts = course.cuts(reaction);
         WorstInstant worst = WorstInstant.of(new Way(course, reaction, stopping), cuts, TOLERANCE, MOST_INSTANTS);
-        return new FarthestStop(worst.instant(), Math.max(0, worst.value()), Math.max(0, worst.bound()));
+        return new FarthestStop(
+                worst.instant(), worst.beside(), Math.max(0, worst.value()), Math.max(0, worst.bound()));
     }
 
     /** The way of the stop begun at an instant, rad. */

@@ -68,6 +68,34 @@ record Freewheel(CoastLoad load, double direction, double brake) {
         return Math.abs(torques[links() - 1].at(acceleration(torques[links()], speed), speed));
     }
 
+    /** The same torque as the motor's side has it. */
+    GearTorque gearTorque(double speed) {
+        int mode = mode(speed);
+        Linear[] torques = torques(mode);
+        CoastLoad.Link last = load.links().getLast();
+        boolean driving = (mode >> links() - 1 & 1) == 1;
+        return new GearTorque(
+                torques[links()].acceleration(),
+                -direction * acceleration(torques[links()], speed),
+                load.motorInertia() + last.inertia(),
+                last.drag(),
+                driving ? 1 / last.driving() : last.backDriving(),
+                last.ratio());
+    }
+
+    /**
+     * What the torque at the output of the link at the motor follows from.
+     *
+     * @param inertia inertia of all that turns, at the motor, kg·m²
+     * @param deceleration how fast the motor slows down, rad/s²
+     * @param motorInertia inertia of the motor and what turns with it, kg·m²
+     * @param drag friction torque there, N·m
+     * @param factor torque at the link's input over torque at its output, ratio left out
+     * @param ratio turns of its input per turn of its output
+     */
+    record GearTorque(
+            double inertia, double deceleration, double motorInertia, double drag, double factor, double ratio) {}
+
     private int mode(double speed) {
         int best = 0;
         double least = Double.POSITIVE_INFINITY;
@@ -123,6 +151,12 @@ record Freewheel(CoastLoad load, double direction, double brake) {
             }
         }
         int link = turned;
-        return new Glide(speed, acceleration, rate, turning, later -> glide(mode ^ link, done | link, later));
+        return new Glide(
+                speed,
+                acceleration,
+                balance.acceleration(),
+                rate,
+                turning,
+                later -> glide(mode ^ link, done | link, later));
     }
 }

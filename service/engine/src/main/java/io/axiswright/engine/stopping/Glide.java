@@ -7,11 +7,13 @@ import java.util.function.DoubleFunction;
  *
  * @param speed speed at its start, rad/s
  * @param acceleration acceleration there, rad/s²
+ * @param inertia J, kg·m²
  * @param rate k/J, 1/s; 0 without viscous friction
  * @param turning when the power through some link turns and with it the law, s; infinite if it never does
  * @param onwards the motion after that, from the speed reached
  */
-record Glide(double speed, double acceleration, double rate, double turning, DoubleFunction<Glide> onwards) {
+record Glide(
+        double speed, double acceleration, double inertia, double rate, double turning, DoubleFunction<Glide> onwards) {
 
     /** The time t with (1 − e^(−rate·t))/rate = x; infinite if there is none. */
     static double instant(double x, double rate) {
@@ -19,6 +21,16 @@ record Glide(double speed, double acceleration, double rate, double turning, Dou
             return Double.POSITIVE_INFINITY;
         }
         return rate == 0 ? x : -Math.log1p(-rate * x) / rate;
+    }
+
+    /** k, N·m·s. */
+    double viscous() {
+        return rate * inertia;
+    }
+
+    /** c, N·m. */
+    double torque() {
+        return -inertia * acceleration - viscous() * speed;
     }
 
     /** When it comes to rest, s; infinite if it never does. */

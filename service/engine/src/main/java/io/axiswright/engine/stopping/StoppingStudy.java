@@ -36,7 +36,7 @@ public final class StoppingStudy {
         List<Derivation> derivations = new ArrayList<>();
         for (PowerLoss loss : losses) {
             findings.addAll(new AxisFindings(loss, request.zones()).all());
-            derivations.addAll(StoppingDerivations.of(loss));
+            derivations.addAll(CoastDerivations.of(loss));
         }
         for (ZoneStudy zone : zones) {
             findings.addAll(zone.tooHard());

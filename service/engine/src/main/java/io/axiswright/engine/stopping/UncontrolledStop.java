@@ -6,8 +6,10 @@ import io.axiswright.engine.duty.Coasting;
 import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Torque;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A stop by power-off, from any instant of the cycle.
@@ -53,19 +55,19 @@ final class UncontrolledStop implements Stopping {
     }
 
     /** The worst stop, the axis running on for a reaction time in s first. */
-    AxisStopping worst(double reaction) {
+    WorstStops worst(double reaction) {
         SpeedCourse course = SpeedCourse.of(axis.coasting());
-        var worst = new Worst();
+        var worst = new Search();
         for (SpeedCourse.Stretch stretch : course.stretches()) {
             worst.note(stretch, stretch.from());
             worst.note(stretch, stretch.to());
         }
         if (!worst.rests) {
-            return AxisStopping.unknown(axis.id());
+            return new WorstStops(AxisStopping.unknown(axis.id()), null);
         }
         FarthestStop farthest = FarthestStop.of(course, reaction, this);
         var load = new LoadSide(axis.coasting());
-        return new AxisStopping(
+        var stopping = new AxisStopping(
                 axis.id(),
                 new Time(reaction + worst.time),
                 load.displacement(farthest.angle()),
@@ -74,9 +76,23 @@ final class UncontrolledStop implements Stopping {
                 axis.coasting().gravity() ? load.displacement(worst.fall) : null,
                 axis.brake() == null ? null : new Energy(worst.braked * brake.torque()),
                 axis.brake() == null || axis.gearStopTorque() == null ? null : new Torque(worst.geared));
+        return new WorstStops(
+                stopping, worst.longest == null ? null : worst.starts(worst.longest, start(course, farthest)));
     }
 
-    private final class Worst {
+    private WorstStops.Start start(SpeedCourse course, FarthestStop farthest) {
+        SpeedCourse.Stretch stretch = course.at(farthest.beside());
+        double speed = stretch.speed(farthest.instant());
+        CoastLoad load = stretch.piece().loads().stream()
+                .max(Comparator.comparingDouble(one -> run(one, speed).path()))
+                .orElseThrow();
+        return new WorstStops.Start(load, speed);
+    }
+
+    private final class Search {
+        private WorstStops.@Nullable Start longest;
+        private WorstStops.@Nullable Start hottest;
+        private WorstStops.@Nullable GearStart hardest;
         private boolean rests = true;
         private double time;
         private double fall;
@@ -90,11 +106,17 @@ final class UncontrolledStop implements Stopping {
                     : stretch.piece().loads()) {
                 CoastRun run = run(load, stretch.speed(instant));
                 rests &= run.rests();
-                time = Math.max(time, run.time());
+                if (run.time() > time) {
+                    time = run.time();
+                    longest = new WorstStops.Start(load, stretch.speed(instant));
+                }
                 double down = upwards ? run.forward() : run.backward();
                 fall = Math.max(fall, axis.coasting().even() ? down : run.path());
-                braked = Math.max(braked, run.braked());
-                geared = Math.max(geared, geared(load, run.biting()));
+                if (run.braked() > braked) {
+                    braked = run.braked();
+                    hottest = new WorstStops.Start(load, stretch.speed(instant));
+                }
+                noteGear(load, run.biting());
             }
         }
 
@@ -102,13 +124,23 @@ final class UncontrolledStop implements Stopping {
          * The torque a closing brake brings on the gear unit. It changes one way only with the speed, for dM/dw = J_motor/J·k·i:
          * no torque on the way to rest is above both that at the bite and that just before the rest.
          */
-        private double geared(CoastLoad load, double biting) {
+        private void noteGear(CoastLoad load, double biting) {
             HoldingBrake closing = axis.brake();
             if (closing == null || axis.gearStopTorque() == null || biting == 0) {
-                return 0;
+                return;
             }
             var braking = new Freewheel(load, Math.signum(biting), BrakeAction.fullTorque(closing));
-            return Math.max(braking.outputTorque(biting), braking.outputTorque(0));
+            for (double speed : new double[] {biting, 0}) {
+                double torque = braking.outputTorque(speed);
+                if (torque > geared) {
+                    geared = torque;
+                    hardest = new WorstStops.GearStart(braking, speed);
+                }
+            }
+        }
+
+        private WorstStops.Starts starts(WorstStops.Start slowest, WorstStops.Start farthest) {
+            return new WorstStops.Starts(slowest, farthest, hottest, hardest);
         }
     }
 }

@@ -30,7 +30,7 @@ record ZoneStudy(
                 all.stream().filter(axis -> zone.id().equals(axis.stopZone())).toList();
         List<AxisStopping> stops = axes.stream()
                 .map(axis -> zone.category() == StopCategory.CATEGORY_0
-                        ? new UncontrolledStop(axis).worst(reaction)
+                        ? new UncontrolledStop(axis).worst(reaction).stopping()
                         : new ControlledStop(axis, zone.decelerationTime().si()).worst(reaction))
                 .toList();
         List<SafeguardStudy> safeguards = (zone.safeguards() == null ? List.<Safeguard>of() : zone.safeguards())

@@ -30,7 +30,6 @@ import io.axiswright.engine.design.SimpleHarmonic;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.design.Trapezoidal;
 import io.axiswright.engine.design.Triangular;
-import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Angle;
@@ -300,42 +299,5 @@ class CycleSizingTest {
                 null,
                 (Mass) unit.apply(new Mass(3), "oz"),
                 push);
-    }
-
-    /** Whatever the axis, what is printed beside peak torque, its parts, peak power and holding torque adds up to them. */
-    @Test
-    void derivationsOfThePeaksAddUp() {
-        RandomAxes random = new RandomAxes(4242);
-        int parts = 0;
-        for (int n = 0; n < 40; n++) {
-            Axis axis = random.next("axis " + n);
-            DutyResult result =
-                    new DutySizing().size(Fixtures.request(List.of(axis), List.of(Fixtures.unit("u", 50, 100))));
-            DutyFigures figures = result.axes().getFirst().figures();
-            for (Derivation derivation : result.derivations()) {
-                double expected = switch (derivation.symbol()) {
-                    case "T_peak" ->
-                        Math.abs(input(derivation, "T_load") + input(derivation, "J") * input(derivation, "alpha"));
-                    case "T_pull" ->
-                        input(derivation, "T_inertia")
-                                + input(derivation, "T_weight")
-                                + input(derivation, "T_friction")
-                                + input(derivation, "T_process");
-                    case "P_peak" -> input(derivation, "T") * input(derivation, "w");
-                    case "T_hold" -> input(derivation, "T_shaft") / input(derivation, "i");
-                    default -> derivation.result().si();
-                };
-                double size = Math.abs(expected) + 1e-3 * figures.peakTorque().si();
-                assertThat(derivation.result().si())
-                        .as(axis.id() + derivation)
-                        .isCloseTo(expected, within(1e-8 * size));
-                parts += derivation.symbol().equals("T_pull") ? 1 : 0;
-            }
-        }
-        assertThat(parts).isGreaterThan(10);
-    }
-
-    private static double input(Derivation derivation, String symbol) {
-        return Objects.requireNonNull(derivation.inputs().get(symbol)).si();
     }
 }

@@ -1,0 +1,65 @@
+package io.axiswright.engine.duty;
+
+import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.quantity.Energy;
+import io.axiswright.engine.quantity.Power;
+import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.quantity.Time;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.SequencedMap;
+
+/** How the energies of a cycle came about: the areas under the power, stretch by stretch, the larger ones by themselves. */
+final class EnergyDerivations {
+
+    private static final int STRETCHES = 6;
+
+    /** Energies below this share of the whole are rounding at the ends of motions. */
+    private static final double LEAST = 1e-12;
+
+    private EnergyDerivations() {}
+
+    /** Of one axis. */
+    static List<Derivation> of(String axis, List<PowerStretch> stretches, DutyFigures figures) {
+        List<Derivation> derivations = new ArrayList<>();
+        if (figures.motoredEnergy().si() > 0) {
+            derivations.add(one(axis, "E_motored", "the motor drives", stretches, 1, figures.motoredEnergy()));
+        }
+        if (figures.returnedEnergy().si() > 0) {
+            derivations.add(one(axis, "E_returned", "the shaft gives back", stretches, -1, figures.returnedEnergy()));
+        }
+        return derivations;
+    }
+
+    private static Derivation one(
+            String axis, String symbol, String which, List<PowerStretch> stretches, double sign, Energy result) {
+        List<PowerStretch> own = stretches.stream()
+                .filter(one -> one.energy() * sign > LEAST * result.si() && one.duration() > 0)
+                .toList();
+        List<PowerStretch> largest = own.stream()
+                .sorted(Comparator.comparingDouble((PowerStretch one) -> -Math.abs(one.energy())))
+                .limit(STRETCHES)
+                .sorted(Comparator.comparingDouble(PowerStretch::start))
+                .toList();
+        var formula = new StringBuilder(symbol + " = ");
+        SequencedMap<String, Quantity> inputs = new LinkedHashMap<>();
+        double named = 0;
+        for (int k = 1; k <= largest.size(); k++) {
+            PowerStretch stretch = largest.get(k - 1);
+            named += sign * stretch.energy();
+            inputs.put("P_" + k, new Power(sign * stretch.energy() / stretch.duration()));
+            inputs.put("t_" + k, new Time(stretch.duration()));
+            formula.append(k > 1 ? " + " : "").append("P_" + k + "·t_" + k);
+        }
+        if (own.size() > largest.size()) {
+            inputs.put("E_rest", new Energy(result.si() - named));
+            formula.append(" + E_rest");
+        }
+        formula.append("; P, t: mean of T·w and length of each stretch of the cycle in which ")
+                .append(which)
+                .append(own.size() > largest.size() ? ", E_rest: all shorter ones" : "");
+        return new Derivation(axis, symbol, formula.toString(), inputs, "derived: integral of power over time", result);
+    }
+}
