@@ -5,7 +5,6 @@ import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.topology.SearchGate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
@@ -75,9 +74,8 @@ public final class Comparison {
         if (alone) {
             return new Explanation(parts, true, Joint.NONE);
         }
-        Set<Integer> candidates = new HashSet<>(trials.bound());
-        parts.forEach(part -> candidates.add(part.change()));
-        return new Explanation(parts, false, joint.together(place, candidates));
+        List<Integer> needed = parts.stream().map(Part::change).toList();
+        return new Explanation(parts, false, joint.together(place, needed, trials.bound()));
     }
 
     private static Consequence told(
