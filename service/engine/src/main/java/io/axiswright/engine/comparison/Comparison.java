@@ -1,8 +1,8 @@
 package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.study.StudyFamily;
 import io.axiswright.engine.study.StudyResult;
-import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.topology.SearchGate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -32,8 +32,7 @@ public final class Comparison {
         Recognition recognition =
                 Recognition.between(asked.before().design(), asked.after().design());
         ComparisonRequest request = asked.renamed(recognition.renames());
-        // trials share what their change does not touch, above all the layout
-        SystemStudy study = SystemStudy.remembering(gate);
+        var study = new StudyFamily(gate);
         StudyResult before = study.system(request.before());
         StudyResult after = study.system(request.after());
         List<Difference> changes = Differences.between(request.before(), request.after(), Set.of());

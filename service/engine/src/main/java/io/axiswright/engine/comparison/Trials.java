@@ -1,9 +1,9 @@
 package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.study.StudyFamily;
 import io.axiswright.engine.study.StudyRequest;
 import io.axiswright.engine.study.StudyResult;
-import io.axiswright.engine.study.SystemStudy;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,7 +24,7 @@ final class Trials {
     /** One study in so many is kept for joint trials. */
     private static final int RESERVE = 6;
 
-    private final SystemStudy study;
+    private final StudyFamily study;
     private final ComparisonRequest request;
     private final List<Difference> differences;
     private final StudyResult before;
@@ -34,7 +34,7 @@ final class Trials {
 
     Trials(
             ComparisonRequest request,
-            SystemStudy study,
+            StudyFamily study,
             StudyResult before,
             StudyResult after,
             List<Difference> differences) {
@@ -81,8 +81,8 @@ final class Trials {
 
     private void examine(int place, Difference change, boolean single) {
         // the only change taken back is the first design, put in it is the second: nothing to study
-        StudyResult without = single ? before : studied(Patch.takeBack(request.after(), change));
-        StudyResult only = single ? after : studied(Patch.putIn(request.before(), change));
+        StudyResult without = single ? before : studied(Patch.takeBack(request.after(), change), request.after());
+        StudyResult only = single ? after : studied(Patch.putIn(request.before(), change), request.before());
         trials.put(
                 place,
                 new Trial(
@@ -101,15 +101,15 @@ final class Trials {
         for (int change : changes) {
             patched = Patch.putIn(patched, differences.get(change));
         }
-        StudyResult result = studied(patched);
+        StudyResult result = studied(patched, request.before());
         return Optional.of(result == null ? Unlike.EVERYWHERE : unlike(after, result));
     }
 
     /** The result of a design; null if it has no meaning. */
-    private @Nullable StudyResult studied(StudyRequest request) {
+    private @Nullable StudyResult studied(StudyRequest asked, StudyRequest near) {
         studies++;
         try {
-            return study.system(request);
+            return study.system(asked, near);
         } catch (InvalidDesign meaningless) {
             return null;
         }
