@@ -1,10 +1,9 @@
 package io.axiswright.engine.comparison;
 
+import io.axiswright.engine.study.StudyFamily;
 import io.axiswright.engine.study.StudyResult;
-import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.topology.SearchGate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
@@ -31,8 +30,7 @@ public final class Comparison {
         Recognition recognition =
                 Recognition.between(asked.before().design(), asked.after().design());
         ComparisonRequest request = asked.renamed(recognition.renames());
-        // trials share what their change does not touch, above all the layout
-        SystemStudy study = SystemStudy.remembering(gate);
+        var study = new StudyFamily(gate);
         StudyResult first = study.system(request.before());
         StudyResult after = study.system(request.after());
         var circuits = new CircuitNumbers(after);
@@ -41,7 +39,7 @@ public final class Comparison {
         List<Difference> consequences = consequences(before, after);
         var trials = new Trials(
                 request,
-                trial -> circuits.named(study.system(trial)),
+                (trial, near) -> circuits.named(study.system(trial, near)),
                 before,
                 after,
                 consequences.isEmpty() ? List.of() : changes);
@@ -81,9 +79,8 @@ public final class Comparison {
         if (alone) {
             return new Explanation(parts, true, Joint.NONE);
         }
-        Set<Integer> candidates = new HashSet<>(trials.bound());
-        parts.forEach(part -> candidates.add(part.change()));
-        return new Explanation(parts, false, joint.together(place, candidates));
+        List<Integer> needed = parts.stream().map(Part::change).toList();
+        return new Explanation(parts, false, joint.together(place, needed, trials.bound()));
     }
 
     private static Consequence told(

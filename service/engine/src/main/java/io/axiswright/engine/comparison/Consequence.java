@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param causes the input changes that matter for it, found by studies with single changes taken back and put in
  * @param onlyTogether whether no single change brings it, each having been tried
  * @param together ids of changes that bring it together; empty where one does alone, or none were found
- * @param minimal whether none of those can be left out: each was, and the others did not bring it. Other changes may do it too
+ * @param minimal whether each of those is needed: the second design without it has another result here or, where it has no meaning
+ *     without it, the others alone did not bring this. Other changes may do it too
  * @param text the same in a sentence
  */
 public record Consequence(

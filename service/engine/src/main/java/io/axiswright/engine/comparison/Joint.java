@@ -6,7 +6,8 @@ import java.util.List;
  * What is known of the changes that bring a consequence only together.
  *
  * @param changes places of changes that bring it together; empty if none are known
- * @param minimal whether each of them was left out once and the others did not bring it
+ * @param minimal whether each is known to be needed: without it the second result is another one, or the others were tried without it and
+ *     did not bring it
  * @param examined whether all that was asked was studied; if not, the budget ended first
  */
 record Joint(List<Integer> changes, boolean minimal, boolean examined) {

@@ -1,6 +1,8 @@
 package io.axiswright.engine.comparison;
 
+import java.util.ArrayDeque;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,11 +14,11 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which changes bring a consequence together where none does alone: those that may have a part in it are put in at once, then one
- * after the other is left out, for good if the rest still brings it, until none can be left out any more.
+ * Which changes bring a consequence together where none does alone: those that may have a part in it are put into the first design
+ * at once. Those without which the second result is another one are needed, and are left in. The rest, without which the second
+ * design has no meaning, are left out one after the other, for good if the others still bring it, until none can be left out any more.
  *
- * <p>A smaller set may bring what a larger one does not, so a set is minimal in the sense that no single one of it can be left
- * out; whether a quite different set does it too is not asked.
+ * <p>Whether a quite different set does it too is not asked.
  */
 final class JointTrials {
 
@@ -57,39 +59,40 @@ final class JointTrials {
     /**
      * The changes that bring what stands at a place of the second result, where none of them does alone.
      *
-     * @param candidates places of those that may have a part in it
+     * @param needed places of those without which the second result is another one there
+     * @param open places of others that may have a part in it
      */
-    Joint together(String place, Collection<Integer> candidates) {
-        SortedSet<Integer> set = new TreeSet<>(candidates);
+    Joint together(String place, Collection<Integer> needed, Collection<Integer> open) {
+        SortedSet<Integer> set = new TreeSet<>(needed);
+        set.addAll(open);
         if (set.size() < 2) {
             return Joint.NONE;
         }
         return switch (outcome(set, place)) {
-            case BRINGS -> reduced(set, place);
+            case BRINGS -> reduced(set, new ArrayDeque<>(new TreeSet<>(open)), place);
             case DOES_NOT -> Joint.NONE;
             case NOT_EXAMINED -> new Joint(List.of(), false, false);
         };
     }
 
-    private Joint reduced(SortedSet<Integer> found, String place) {
+    private Joint reduced(SortedSet<Integer> found, Deque<Integer> open, String place) {
         SortedSet<Integer> set = found;
         boolean examined = true;
-        int needed = 0;
-        int change = set.getFirst();
+        int kept = 0;
         // in rounds, because what is needed beside many may not be beside few
-        while (needed < set.size()) {
+        while (kept < open.size()) {
+            int change = open.removeFirst();
             SortedSet<Integer> fewer = without(set, change);
             Outcome outcome = outcome(fewer, place);
             if (outcome == Outcome.BRINGS) {
                 set = fewer;
-                needed = 0;
+                kept = 0;
                 examined = true;
             } else {
-                needed++;
+                open.addLast(change);
+                kept++;
                 examined &= outcome == Outcome.DOES_NOT;
             }
-            SortedSet<Integer> later = set.tailSet(change + 1);
-            change = later.isEmpty() ? set.getFirst() : later.getFirst();
         }
         return new Joint(List.copyOf(set), examined, examined);
     }

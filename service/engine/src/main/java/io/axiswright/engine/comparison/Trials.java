@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +24,7 @@ final class Trials {
     /** One study in so many is kept for joint trials. */
     private static final int RESERVE = 6;
 
-    private final Function<StudyRequest, StudyResult> study;
+    private final BiFunction<StudyRequest, StudyRequest, StudyResult> study;
     private final ComparisonRequest request;
     private final List<Difference> differences;
     private final StudyResult before;
@@ -34,7 +34,7 @@ final class Trials {
 
     Trials(
             ComparisonRequest request,
-            Function<StudyRequest, StudyResult> study,
+            BiFunction<StudyRequest, StudyRequest, StudyResult> study,
             StudyResult before,
             StudyResult after,
             List<Difference> differences) {
@@ -81,8 +81,8 @@ final class Trials {
 
     private void examine(int place, Difference change, boolean single) {
         // the only change taken back is the first design, put in it is the second: nothing to study
-        StudyResult without = single ? before : studied(Patch.takeBack(request.after(), change));
-        StudyResult only = single ? after : studied(Patch.putIn(request.before(), change));
+        StudyResult without = single ? before : studied(Patch.takeBack(request.after(), change), request.after());
+        StudyResult only = single ? after : studied(Patch.putIn(request.before(), change), request.before());
         trials.put(
                 place,
                 new Trial(
@@ -101,15 +101,15 @@ final class Trials {
         for (int change : changes) {
             patched = Patch.putIn(patched, differences.get(change));
         }
-        StudyResult result = studied(patched);
+        StudyResult result = studied(patched, request.before());
         return Optional.of(result == null ? Unlike.EVERYWHERE : unlike(after, result));
     }
 
     /** The result of a design; null if it has no meaning. */
-    private @Nullable StudyResult studied(StudyRequest request) {
+    private @Nullable StudyResult studied(StudyRequest asked, StudyRequest near) {
         studies++;
         try {
-            return study.apply(request);
+            return study.apply(asked, near);
         } catch (InvalidDesign meaningless) {
             return null;
         }

@@ -58,9 +58,9 @@ public final class SystemStudy {
         return new SystemStudy(LayoutEffort.PROVEN, new LayoutPlanning(gate)::plan);
     }
 
-    /** A proving study that plans each layout once; for the many studies of one comparison, by one thread. */
-    public static SystemStudy remembering(SearchGate gate) {
-        return proving(gate).remembering();
+    /** A proving study whose layouts are planned by somebody else. */
+    static SystemStudy planned(Planner planner) {
+        return new SystemStudy(LayoutEffort.PROVEN, planner);
     }
 
     private SystemStudy remembering() {

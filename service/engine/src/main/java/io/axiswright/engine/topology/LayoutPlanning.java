@@ -10,7 +10,9 @@ import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.topology.LayoutSolver.Answer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,6 +63,11 @@ public final class LayoutPlanning {
      * @throws io.axiswright.engine.finding.InvalidDesign if ids are used twice or prices are in several currencies
      */
     public TopologyResult plan(TopologyRequest request) {
+        return planned(request, List.of()).result();
+    }
+
+    /** The same with all that is known of it; of layouts known for other requests, the first that can be carried over is kept. */
+    Planned planned(TopologyRequest request, List<Planned> known) {
         RequestCheck.check(request);
         LayoutProblem problem = LayoutProblem.of(request);
         LayoutModel model = problem.model();
@@ -68,14 +75,22 @@ public final class LayoutPlanning {
         if (!shortfalls.isEmpty()) {
             Clash clash = clash(problem);
             shortfalls.addAll(Relaxations.growth(clash.relaxations()));
-            return nothing(request, shortfalls, clash);
+            return new Planned(problem, null, 0, nothing(request, shortfalls, clash));
         }
-        Answer answer = solver(request).solve(model, KeptStart.of(request, model));
+        Answer answer =
+                carried(known, problem).orElseGet(() -> solver(request).solve(model, KeptStart.of(request, model)));
         if (answer.layout() == null) {
             Clash clash = clash(problem);
-            return nothing(request, findings(request, model, answer, clash), clash);
+            return new Planned(problem, null, 0, nothing(request, findings(request, model, answer, clash), clash));
         }
-        return result(problem, problem.inOrder(answer.layout()), answer.bound());
+        Layout layout = problem.inOrder(answer.layout());
+        return new Planned(problem, layout, answer.bound(), result(problem, layout, answer.bound()));
+    }
+
+    private static Optional<Answer> carried(List<Planned> known, LayoutProblem problem) {
+        return known.stream()
+                .flatMap(one -> Stream.ofNullable(CarriedLayout.to(one, problem)))
+                .findFirst();
     }
 
     private LayoutSolver solver(TopologyRequest request) {

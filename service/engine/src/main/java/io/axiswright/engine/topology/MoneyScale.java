@@ -42,6 +42,11 @@ final class MoneyScale {
                 Math.max(needed, Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits()));
     }
 
+    /** Whether both count in the same unit. */
+    boolean countsAs(MoneyScale other) {
+        return currency.equals(other.currency) && decimals == other.decimals;
+    }
+
     static BigDecimal price(Item item) {
         return item.price() == null ? BigDecimal.ZERO : item.price().amount();
     }

@@ -77,6 +77,11 @@ final class Separations {
         return new Separations(allowed, members, groupsOf);
     }
 
+    /** Whether the wishes are the same. */
+    boolean alike(Separations other) {
+        return Arrays.equals(prices, other.prices) && Arrays.deepEquals(members, other.members);
+    }
+
     boolean any() {
         return prices.length > 0;
     }

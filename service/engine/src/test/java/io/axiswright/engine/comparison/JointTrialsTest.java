@@ -58,6 +58,19 @@ class JointTrialsTest {
             return new JointTrials(changes, single, this::study);
         }
 
+        Joint together(Set<Integer> candidates) {
+            return trials().together(PLACE, part(candidates, true), part(candidates, false));
+        }
+
+        private List<Integer> part(Set<Integer> candidates, boolean needed) {
+            return candidates.stream().filter(k -> needed(k) == needed).toList();
+        }
+
+        /** Whether all the others do not bring it. */
+        boolean needed(int change) {
+            return !brings(without(all(), change));
+        }
+
         List<Integer> all() {
             return IntStream.range(0, changes).boxed().toList();
         }
@@ -85,11 +98,13 @@ class JointTrialsTest {
         int unfinished = 0;
         for (int round = 0; round < 2000; round++) {
             Table table = Table.random(random, random.nextInt(8));
-            Joint joint = table.trials().together(PLACE, table.some(random));
+            Joint joint = table.together(table.some(random));
             assertThat(joint.changes().isEmpty() || table.brings(joint.changes()))
                     .isTrue();
             if (joint.minimal()) {
-                assertThat(joint.changes()).isNotEmpty().allMatch(k -> !table.brings(without(joint.changes(), k)));
+                assertThat(joint.changes())
+                        .isNotEmpty()
+                        .allMatch(k -> table.needed(k) || !table.brings(without(joint.changes(), k)));
             }
             assertThat(joint.examined()).isEqualTo(table.left()[0] >= 0);
             unfinished += joint.examined() ? 0 : 1;
@@ -105,7 +120,7 @@ class JointTrialsTest {
             Table table = Table.random(random, 1000);
             Set<Integer> candidates = table.some(random);
             boolean brought = table.brings(candidates);
-            assertThat(table.trials().together(PLACE, candidates))
+            assertThat(table.together(candidates))
                     .returns(brought, joint -> !joint.changes().isEmpty())
                     .returns(brought, Joint::minimal)
                     .returns(true, Joint::examined);
