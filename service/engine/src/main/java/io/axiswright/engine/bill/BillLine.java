@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param description what it is, as the catalogue says
  * @param demanded sum of the demands
  * @param quantity what is needed: {@code demanded}, whole pieces rounded up; of cable sold by reels the length on whole reels, and
- *     of pieces longer than one
+ *     of pieces longer than one, less what a conditional line beside it needs
  * @param orderQuantity what to order for it: {@code quantity}, and what packs and the minimum order bring beyond it. The
  *     required and conditional lines of one item are one order, whose surplus stands on the first of them
  * @param unit what the quantity counts

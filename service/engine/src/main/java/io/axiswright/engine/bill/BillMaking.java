@@ -58,9 +58,8 @@ public final class BillMaking {
                         .map(entry -> new Draft(
                                 entry.getKey().offer().item(), entry.getKey().kind(), entry.getValue()))
                         .toList();
-        var drafts = Stream.concat(asked.stream(), new SpareParts(request.spares()).of(asked).stream())
-                .map(Reels::cut)
-                .toList();
+        var drafts = Reels.cut(Stream.concat(asked.stream(), new SpareParts(request.spares()).of(asked).stream())
+                .toList());
         var cuts = new LinkedHashMap<String, CutList>();
         drafts.forEach(draft -> {
             if (draft.cuts() != null) {
@@ -172,7 +171,7 @@ public final class BillMaking {
                         line.id(),
                         "n",
                         cuts.containsKey(line.id())
-                                ? "length on whole reels, and of pieces longer than one, >= sum of demands"
+                                ? "length on whole reels, and of pieces longer than one, >= sums of all lines cut from them, - n of the others"
                                 : "whole pieces >= sum of demands",
                         Derivation.inputs("sum", new Ratio(line.demanded().doubleValue())),
                         PRACTICE,

@@ -43,6 +43,7 @@ final class ClosingAudit {
     private final Map<String, BillLine> byId = new HashMap<>();
     private final Map<Reason, Integer> open = new LinkedHashMap<>();
     private final Map<String, CutList> cuts;
+    private final Map<Draft.Lot, List<BillLine>> lots = new HashMap<>();
     private final List<String> gaps = new ArrayList<>();
 
     private ClosingAudit(BillRequest request, Map<String, CutList> cuts) {
@@ -62,6 +63,8 @@ final class ClosingAudit {
     private ClosingCheck check(List<BillLine> lines) {
         var shares = new LinkedHashMap<Share, BigDecimal>();
         int balanced = 0;
+        lines.forEach(
+                line -> lots.computeIfAbsent(lot(line), _ -> new ArrayList<>()).add(line));
         for (var line : lines) {
             byId.put(line.id(), line);
             balanced += balances(line) ? 1 : 0;
@@ -105,8 +108,9 @@ final class ClosingAudit {
 
     private boolean balances(BillLine line) {
         var sum = line.demands().stream().map(LineDemand::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
-        if (item(line) instanceof BulkCable cable && cable.reelLength() != null) {
-            return cutsBalance(line, cable.reelLength()) && orderSuffices(line);
+        List<BillLine> lot = lots.getOrDefault(lot(line), List.of());
+        if (item(line) instanceof BulkCable cable && cable.reelLength() != null && lot.getFirst() == line) {
+            return cutsBalance(lot, cable.reelLength()) && orderSuffices(line);
         }
         var needed = line.unit() == SaleUnit.PIECE ? Draft.wholePieces(sum) : sum;
         if (sum.compareTo(line.demanded()) != 0 || needed.compareTo(line.quantity()) != 0) {
@@ -124,12 +128,18 @@ final class ClosingAudit {
         return false;
     }
 
-    private boolean cutsBalance(BillLine line, Length reel) {
-        @Nullable CutList cut = cuts.get(line.id());
-        if (cut != null && CutAudit.balances(line, reel, cut)) {
+    private static Draft.Lot lot(BillLine line) {
+        return new Draft.Lot(line.item(), line.kind().section());
+    }
+
+    /** The first line of an order has the cut list of all. */
+    private boolean cutsBalance(List<BillLine> lot, Length reel) {
+        String first = lot.getFirst().id();
+        @Nullable CutList cut = cuts.get(first);
+        if (cut != null && CutAudit.balances(lot, reel, cut)) {
             return true;
         }
-        gaps.add("the cut list of line " + line.id() + " does not cut each of its pieces once from the reels it buys");
+        gaps.add("the cut list of line " + first + " does not cut each of its pieces once from the reels it buys");
         return false;
     }
 

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Proves a cut list from its line alone: it plans nothing. */
+/** Proves a cut list from its lines alone: it plans nothing. */
 final class CutAudit {
 
     /** Metres: what sums of lengths differ by is rounding. */
@@ -17,20 +17,24 @@ final class CutAudit {
     private CutAudit() {}
 
     /** Whether every piece demanded is cut just once, no reel is overfull and what is bought is what the list takes. */
-    static boolean balances(BillLine line, Length reel, CutList cuts) {
+    static boolean balances(List<BillLine> lines, Length reel, CutList cuts) {
         var pieces =
                 Stream.concat(cuts.reels().stream().flatMap(r -> r.pieces().stream()), cuts.longerThanReel().stream());
         var cut = sorted(pieces.map(
                 p -> new Wanted(p.number(), p.asker(), p.reason(), p.length().si())));
-        var wanted = sorted(line.demands().stream()
+        var wanted = sorted(lines.stream()
+                .flatMap(line -> line.demands().stream())
                 .map(d -> new Wanted(
                         d.number(), d.asker(), d.reason(), d.quantity().doubleValue())));
         double onReel = Reels.metres(reel).doubleValue();
+        double listed = lines.stream()
+                .mapToDouble(line -> line.quantity().doubleValue())
+                .sum();
         double bought = cuts.reels().size() * onReel + sum(cuts.longerThanReel(), 0);
         return cut.equals(wanted)
                 && cuts.reels().stream()
                         .allMatch(r -> sum(r.pieces(), cuts.cutAllowance().si()) <= onReel + ROUNDING)
-                && Math.abs(bought - line.quantity().doubleValue()) <= ROUNDING * Math.max(1, bought)
+                && Math.abs(bought - listed) <= ROUNDING * Math.max(1, bought)
                 && cuts.fewestReels() <= cuts.reels().size();
     }
 

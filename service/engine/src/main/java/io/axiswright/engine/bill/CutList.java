@@ -5,10 +5,10 @@ import io.axiswright.engine.quantity.Length;
 import java.util.List;
 
 /**
- * How the pieces of one line of cable are cut from as few reels as possible. Each demand is one piece; a piece and its allowance
+ * How the pieces of one order of cable are cut from as few reels as possible, those of its required and conditional line together. Each demand is one piece; a piece and its allowance
  * count in whole centimetres, rounded up.
  *
- * @param line id of the bill's line
+ * @param line id of the bill's line, the first of the order, which has what is on the reels beyond what other lines need
  * @param item catalogue id of the cable
  * @param reelLength length of cable on each reel
  * @param cutAllowance what each piece takes beyond its length

@@ -12,17 +12,19 @@ import org.jspecify.annotations.Nullable;
  * @param item its item
  * @param kind how binding it is
  * @param demands the reasons that put it there
- * @param cuts how it is cut from reels; absent if it is not sold by whole reels
+ * @param cuts how it, and what {@code lot} it is of, is cut from reels; absent if it is not sold by whole reels, or another line has it
+ * @param elsewhere what of these cuts stands on the other lines of the lot
  */
 record Draft(
         Item item,
         LineKind kind,
         List<LineDemand> demands,
-        @Nullable CutList cuts) {
+        @Nullable CutList cuts,
+        BigDecimal elsewhere) {
 
-    /** A line that is cut from nothing. */
+    /** A line that has no cut list. */
     Draft(Item item, LineKind kind, List<LineDemand> demands) {
-        this(item, kind, demands, null);
+        this(item, kind, demands, null, BigDecimal.ZERO);
     }
 
     /** Needs such as "a third per unit" come in as decimals; this many places decide whether a piece is whole. */
@@ -46,7 +48,7 @@ record Draft(
     /** What is needed: the demands, whole pieces rounded up, and whole reels. */
     BigDecimal quantity() {
         if (cuts != null) {
-            return Reels.bought(cuts);
+            return Rules.plain(Reels.bought(cuts).subtract(elsewhere));
         }
         return SaleUnit.of(item) == SaleUnit.PIECE ? wholePieces(demanded()) : demanded();
     }

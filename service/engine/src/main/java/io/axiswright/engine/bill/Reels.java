@@ -6,7 +6,10 @@ import io.axiswright.engine.quantity.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 
 /** Plans how cable that is sold by whole reels is cut from them. */
 final class Reels {
@@ -27,13 +30,28 @@ final class Reels {
         this.allowance = cable.cutAllowance() == null ? BigDecimal.ZERO : metres(cable.cutAllowance());
     }
 
-    /** The draft with its cut list, if it is cut from reels. */
-    static Draft cut(Draft draft) {
-        if (draft.item() instanceof BulkCable cable && cable.reelLength() != null) {
-            var cuts = new Reels(cable, cable.reelLength()).plan(draft.lineId(), draft.demands());
-            return new Draft(draft.item(), draft.kind(), draft.demands(), cuts);
-        }
-        return draft;
+    /** The drafts; of those that are ordered together and cut from reels the first has the cut list of all. */
+    static List<Draft> cut(List<Draft> drafts) {
+        Map<Draft.Lot, List<Draft>> lots = new HashMap<>();
+        drafts.stream()
+                .filter(draft -> draft.item() instanceof BulkCable cable && cable.reelLength() != null)
+                .forEach(draft -> lots.computeIfAbsent(draft.lot(), _ -> new ArrayList<>())
+                        .add(draft));
+        return drafts.stream()
+                .map(draft -> {
+                    List<Draft> lot = lots.get(draft.lot());
+                    return lot != null && lot.getFirst() == draft ? cutTogether(lot) : draft;
+                })
+                .toList();
+    }
+
+    private static Draft cutTogether(List<Draft> lot) {
+        Draft first = lot.getFirst();
+        var cable = (BulkCable) first.item();
+        var pieces = lot.stream().flatMap(draft -> draft.demands().stream()).toList();
+        var cuts = new Reels(cable, Objects.requireNonNull(cable.reelLength())).plan(first.lineId(), pieces);
+        BigDecimal elsewhere = lot.stream().skip(1).map(Draft::demanded).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return new Draft(cable, first.kind(), first.demands(), cuts, elsewhere);
     }
 
     /** Metres bought: whole reels, and the pieces no reel is long enough for. */

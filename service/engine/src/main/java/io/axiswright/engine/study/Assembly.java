@@ -39,7 +39,7 @@ final class Assembly {
     }
 
     private static List<Finding> findings(StudyRun run) {
-        List<Finding> all = new ArrayList<>(findingsBeforeBill(run));
+        List<Finding> all = new ArrayList<>(run.findingsBeforeBill());
         all.addAll(run.billOfMaterials().findings());
         all.add(FindingCode.STUDY_QUALIFIED_PERSON.at(
                 run.request().design().name(), "/design", "IEC 60204-1:2016 clause 1; NFPA 79 clause 1.1", null, null));

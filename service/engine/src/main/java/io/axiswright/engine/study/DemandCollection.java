@@ -19,7 +19,9 @@ import io.axiswright.engine.wiring.WiringPart;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Everything the disciplines chose, as demands on the bill; what the items need beside them the bill finds itself. */
@@ -27,12 +29,14 @@ final class DemandCollection {
 
     private final StudyRun run;
     private final List<Demand> demands = new ArrayList<>();
+    private final Map<String, AxisMounting> mountings = new HashMap<>();
 
     DemandCollection(StudyRun run) {
         this.run = run;
     }
 
     List<Demand> demands() {
+        run.mounting().axes().forEach(mounting -> mountings.put(mounting.axis(), mounting));
         List<Axis> axes = run.request().design().axes();
         for (int k = 0; k < axes.size(); k++) {
             addAxis("/design/axes/" + k, axes.get(k), run.duty().axes().get(k));
@@ -57,11 +61,10 @@ final class DemandCollection {
         add(duty.holdingBrake(), asker, "holds the load at rest", pointer, conditions);
         add(duty.gearUnit(), asker, "gears the drive unit down to the axis", pointer, conditions);
         add(duty.ventilationKit(), asker, "cools the drive unit to hold its duty", pointer, conditions);
-        for (AxisMounting mounting : run.mounting().axes()) {
-            if (mounting.axis().equals(axis.id())) {
-                add(mounting.footKit(), asker, "carries the drive unit on feet", pointer, conditions);
-                add(mounting.fasteningPart(), asker, "joins the shaft to the hub", pointer, conditions);
-            }
+        AxisMounting mounting = mountings.get(axis.id());
+        if (mounting != null) {
+            add(mounting.footKit(), asker, "carries the drive unit on feet", pointer, conditions);
+            add(mounting.fasteningPart(), asker, "joins the shaft to the hub", pointer, conditions);
         }
     }
 

@@ -24,6 +24,7 @@ import io.axiswright.engine.energy.EnergyResult;
 import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.fault.FaultStudy;
 import io.axiswright.engine.finding.Fault;
+import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.harmonic.HarmonicResult;
 import io.axiswright.engine.harmonic.HarmonicStudy;
@@ -68,6 +69,7 @@ final class StudyRun {
     private final Once<FaultResult> faults = new Once<>(this::studyFaults);
     private final Once<MountingResult> mounting = new Once<>(this::checkMounting);
     private final Once<WiringResult> wiring = new Once<>(this::chooseWiring);
+    private final Once<List<Finding>> findingsBeforeBill = new Once<>(() -> Assembly.findingsBeforeBill(this));
     private final Once<BillResult> bill = new Once<>(this::makeBill);
 
     /** A value worked out the first time it is asked for. */
@@ -202,7 +204,7 @@ final class StudyRun {
                         design().marginRules(),
                         ConnectionParts.of(this),
                         wiring()))
-                .after(BillWarnings.of(Assembly.findingsBeforeBill(this)));
+                .after(BillWarnings.of(findingsBeforeBill()));
     }
 
     StudyRequest request() {
@@ -283,6 +285,11 @@ final class StudyRun {
 
     WiringResult wiring() {
         return wiring.get();
+    }
+
+    /** The findings of everything but the bill. */
+    List<Finding> findingsBeforeBill() {
+        return findingsBeforeBill.get();
     }
 
     BillResult billOfMaterials() {

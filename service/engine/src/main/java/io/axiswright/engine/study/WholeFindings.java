@@ -2,11 +2,15 @@ package io.axiswright.engine.study;
 
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.duty.AxisDuty;
+import io.axiswright.engine.duty.DutyLimit;
+import io.axiswright.engine.duty.LimitUse;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.supply.BranchCircuit;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -15,7 +19,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** What no discipline can see alone: buses without or with clashing sources, and stops harder than the drive unit. */
+/** What no discipline can see alone: buses without or with clashing sources, and fans that would help but are not to be had. */
 final class WholeFindings {
 
     private final StudyRun run;
@@ -30,6 +34,7 @@ final class WholeFindings {
     static List<Finding> of(StudyRun run) {
         var whole = new WholeFindings(run);
         whole.unfedBuses();
+        whole.fansNotToBeHad();
         whole.busesAcrossLines();
         return whole.findings;
     }
@@ -44,6 +49,32 @@ final class WholeFindings {
                         axes.get(k).id(), "/design/axes/" + k, "completeness", unit.ratedVoltage(), null));
             }
         }
+    }
+
+    /** A drive unit that only gets too warm would do with a fan; where one may be had but is not, it is said why. */
+    private void fansNotToBeHad() {
+        for (int k = 0; k < axes.size(); k++) {
+            AxisDuty duty = run.duty().axes().get(k);
+            if (axes.get(k).drive().forcedVentilationAllowed()
+                    && onlyTooWarm(duty)
+                    && duty.candidates().stream().allMatch(candidate -> candidate.ventilationKit() == null)) {
+                findings.add(FindingCode.STUDY_VENTILATION_NONE.at(
+                        axes.get(k).id(),
+                        "/design/axes/" + k + "/drive",
+                        "completeness",
+                        new Ratio(run.request().catalogue().ventilationKits().size()),
+                        null));
+            }
+        }
+    }
+
+    private static boolean onlyTooWarm(AxisDuty duty) {
+        List<DutyLimit> broken = duty.limits().stream()
+                .filter(LimitUse::broken)
+                .map(LimitUse::limit)
+                .toList();
+        return !broken.isEmpty()
+                && EnumSet.of(DutyLimit.CONTINUOUS, DutyLimit.WINDING).containsAll(broken);
     }
 
     /** Rectifiers on different lines would add line-to-line voltage onto a bus that is meant for less. */

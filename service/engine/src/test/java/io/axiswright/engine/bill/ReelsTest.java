@@ -2,8 +2,10 @@ package io.axiswright.engine.bill;
 
 import static io.axiswright.engine.bill.Shop.demand;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import io.axiswright.engine.catalogue.CatalogueSource;
+import io.axiswright.engine.catalogue.DemandCondition;
 import io.axiswright.engine.catalogue.NeedKind;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
@@ -59,6 +61,37 @@ class ReelsTest {
         assertThat(line.linePrice()).isEqualTo(new Money(new BigDecimal("224.00"), "EUR"));
         assertThat(bill.closing().closes()).isTrue();
         assertThat(bill.findings()).isEmpty();
+    }
+
+    /**
+     * 30 m required and 20 m that a condition asks for come from one reel of 56 m: 30 + 20 + 2 · 0.2 = 50.4 m. The required line has the
+     * reel less those 20 m, 36 m at 2.00 = 72.00, the other its 20 m for 40.00: 112.00, one reel.
+     */
+    @Test
+    void requiredAndConditionalPiecesComeFromTheSameReels() {
+        Shop shop = new Shop("EUR")
+                .reeled("cable", "2.00", 56, 0.2)
+                .accessory("drive", "1.00", Shop.need("cable", 20, DemandCondition.HOLDING_BRAKE));
+        BillResult bill = new BillMaking()
+                .make(new BillRequest(
+                        shop.catalogue(),
+                        CatalogueSource.SENT,
+                        List.of(
+                                demand("axis", "cable", "30", NeedKind.REQUIRED),
+                                demand("axis", "drive", "1", NeedKind.REQUIRED, DemandCondition.HOLDING_BRAKE))));
+        CutList cuts = bill.cutLists().getFirst();
+        assertThat(bill.cutLists()).hasSize(1);
+        assertThat(cuts.line()).isEqualTo("required:cable");
+        assertThat(cuts.reels()).hasSize(1);
+        assertThat(cuts.waste().si()).isCloseTo(6, Offset.offset(1e-9));
+        assertThat(bill.required().lines())
+                .filteredOn(line -> line.item().equals("cable"))
+                .extracting(BillLine::id, line -> line.quantity().intValueExact(), line -> line.linePrice())
+                .containsExactly(
+                        tuple("required:cable", 36, new Money(new BigDecimal("72.00"), "EUR")),
+                        tuple("conditional:cable", 20, new Money(new BigDecimal("40.00"), "EUR")));
+        assertThat(bill.closing().gaps()).isEmpty();
+        assertThat(bill.closing().linesBalanced()).isEqualTo(bill.closing().lines());
     }
 
     /** Without the allowance 28 m go twice on a reel of 56 m, with any allowance once: the next whole centimetre counts. */

@@ -10,7 +10,9 @@ import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
+import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Belt;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.DriveWish;
@@ -30,6 +32,8 @@ import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.JouleIntegral;
+import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.supply.BranchCircuit;
@@ -104,6 +108,48 @@ class SystemStudyTest {
                         * Objects.requireNonNull(
                                         request.design().axes().getFirst().mounting())
                                 .safetyFactor());
+    }
+
+    /**
+     * One load after the other until the only drive unit just gets too warm: a fan would help, but the kit is for 110 V, which mains of
+     * 400/231 V do not have. With the same kit for 230 V there is nothing to say.
+     */
+    @Test
+    void aFanThatCannotBeFedIsToldWhereItIsMissed() {
+        StudyRequest request = TestCell.request(1);
+        DriveUnit unit = request.catalogue().driveUnits().getFirst();
+        Axis axis = request.design().axes().getFirst();
+        Axis warm = Copies.with(axis, "drive", Copies.with(axis.drive(), "forcedVentilationAllowed", true));
+        boolean missed = false;
+        for (double load = 40; load < 2000 && !missed; load *= 1.02) {
+            Axis loaded = Copies.with(warm, "mechanism", Copies.with((Belt) warm.mechanism(), "load", new Mass(load)));
+            var unfed = ventilated(request, unit, loaded, 110);
+            missed = unfed.findings().stream().anyMatch(f -> f.code() == FindingCode.STUDY_VENTILATION_NONE);
+            if (missed) {
+                assertThat(unfed.buildable()).isFalse();
+                assertThat(ventilated(request, unit, loaded, 230).findings())
+                        .extracting(Finding::code)
+                        .doesNotContain(FindingCode.STUDY_VENTILATION_NONE);
+            }
+        }
+        assertThat(missed).isTrue();
+    }
+
+    private static StudyResult ventilated(StudyRequest request, DriveUnit unit, Axis axis, double voltage) {
+        var kit = new VentilationKit(
+                "fan",
+                "fan",
+                null,
+                List.of(),
+                unit.frameSize(),
+                1.5,
+                new Power(20),
+                new Voltage(voltage),
+                Feed.ONE_PHASE);
+        Catalogue catalogue = Copies.with(
+                Copies.with(request.catalogue(), "driveUnits", List.of(unit)), "ventilationKits", List.of(kit));
+        return STUDY.system(
+                new StudyRequest(request.codeBasis(), catalogue, Copies.with(request.design(), "axes", List.of(axis))));
     }
 
     /** Who asks for the bill alone must hear what is not on it, and in the whole it is said once. */
