@@ -9,9 +9,11 @@ import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.util.Collections;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -56,8 +58,8 @@ class BatchController {
 
     private void answer(LongList requests, int count, HttpServletRequest request, HttpServletResponse response)
             throws InterruptedException {
-        String accept = request.getHeader(HttpHeaders.ACCEPT);
-        BatchForm form = accept != null && accept.contains(LINES) ? BatchForm.LINES : BatchForm.JSON;
+        BatchForm form =
+                BatchForm.of(MediaType.parseMediaTypes(Collections.list(request.getHeaders(HttpHeaders.ACCEPT))));
         response.setContentType(form.mediaType());
         try {
             batches.write(requests, count, form, request.getRequestURI(), response.getOutputStream());

@@ -1,6 +1,10 @@
 package io.axiswright.app.sizing;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.http.MediaType;
 
 /** How the answers to a batch stand one after the other. */
 enum BatchForm {
@@ -19,6 +23,31 @@ enum BatchForm {
         this.start = start.getBytes(StandardCharsets.US_ASCII);
         this.between = between.getBytes(StandardCharsets.US_ASCII);
         this.end = end.getBytes(StandardCharsets.US_ASCII);
+    }
+
+    /** The form a caller likes best, by quality (RFC 9110, 12.4.2 and 12.5.1), of two liked alike the one named first; JSON otherwise. */
+    static BatchForm of(List<MediaType> accepted) {
+        double json = JSON.quality(accepted);
+        double lines = LINES.quality(accepted);
+        return lines > json || lines == json && LINES.place(accepted) < JSON.place(accepted) ? LINES : JSON;
+    }
+
+    /** That of the closest range it is in; 0 if it is in none, unless everything is accepted. */
+    private double quality(List<MediaType> accepted) {
+        return accepted.isEmpty()
+                ? 1
+                : closest(accepted).map(MediaType::getQualityValue).orElse(0.0);
+    }
+
+    private int place(List<MediaType> accepted) {
+        return closest(accepted).map(accepted::indexOf).orElse(accepted.size());
+    }
+
+    private Optional<MediaType> closest(List<MediaType> accepted) {
+        MediaType form = MediaType.parseMediaType(mediaType);
+        return accepted.stream()
+                .filter(range -> range.includes(form))
+                .min(Comparator.comparing(MediaType::isWildcardType).thenComparing(MediaType::isWildcardSubtype));
     }
 
     String mediaType() {

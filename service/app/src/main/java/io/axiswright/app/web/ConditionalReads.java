@@ -15,7 +15,10 @@ class ConditionalReads extends ShallowEtagHeaderFilter {
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
         String path = request.getRequestURI().substring(request.getContextPath().length());
-        boolean ours = path.startsWith("/v1/") || path.equals("/problems") || path.startsWith("/problems/");
+        boolean ours = path.startsWith("/v1/")
+                || path.equals("/problems")
+                || path.startsWith("/problems/")
+                || path.equals("/openapi.json");
         return !ours || !HttpMethod.GET.matches(request.getMethod());
     }
 }

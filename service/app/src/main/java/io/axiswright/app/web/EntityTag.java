@@ -1,10 +1,15 @@
 package io.axiswright.app.web;
 
+import io.axiswright.app.problem.Failure;
 import io.axiswright.app.problem.PreconditionFailed;
 import io.axiswright.app.problem.PreconditionRequired;
+import io.axiswright.app.problem.ProblemError;
+import io.axiswright.app.problem.ProblemKind;
+import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 
 /**
  * A strong entity tag (RFC 9110, 8.8.3).
@@ -13,7 +18,12 @@ import org.jspecify.annotations.Nullable;
  */
 public record EntityTag(String value) {
 
-    private static final Pattern TAG = Pattern.compile("(W/)?\"([^\"]*)\"");
+    private static final Pattern TAG = Pattern.compile("(W/)?\"([!#-~\\x80-\\xff]*)\"");
+
+    /** A list of tags; commas may stand with nothing between them (RFC 9110, 5.6.1). */
+    private static final Pattern LIST = Pattern.compile("[ \t,]*+" + TAG + "(?:[ \t]*+,[ \t,]*+" + TAG + ")*+[ \t,]*+");
+
+    private static final String ACCEPTED = "a list of entity tags, each in its double quotes, or *";
 
     /** The tag as headers carry it. */
     public String quoted() {
@@ -25,13 +35,22 @@ public record EntityTag(String value) {
      *
      * @param ifMatch the request's If-Match: a list of tags, or {@code *} for whatever the present state is
      * @throws PreconditionRequired if there is none
+     * @throws Failure if it is neither
      * @throws PreconditionFailed if this tag, which names the present state, is not among them
      */
     public void requireMatch(@Nullable String ifMatch) {
         if (ifMatch == null) {
             throw new PreconditionRequired();
         }
-        if (!ifMatch.strip().equals("*") && !isAmong(ifMatch)) {
+        if (ifMatch.strip().equals("*")) {
+            return;
+        }
+        if (!LIST.matcher(ifMatch).matches()) {
+            String detail = "The value of If-Match is no list of entity tags.";
+            var error = ProblemError.ofHeader(HttpHeaders.IF_MATCH, "WRONG_TYPE", detail, ACCEPTED);
+            throw new Failure(ProblemKind.INVALID_PARAMETER, detail, List.of(error));
+        }
+        if (!isAmong(ifMatch)) {
             throw new PreconditionFailed(quoted());
         }
     }

@@ -78,7 +78,14 @@ final class ApiBreaks {
         earlier.path("headers").forEachEntry((name, header) -> {
             if (!later.path("headers").has(name)) {
                 found.add(place + ": header " + name + " removed");
+                return;
             }
+            JsonNode old = resolve(before, header);
+            JsonNode now = resolve(after, later.path("headers").path(name));
+            if (old.path("required").asBoolean(false) && !now.path("required").asBoolean(false)) {
+                found.add(place + ": header " + name + " need not be there any more");
+            }
+            schemas.compare(place + " " + name, SchemaBreaks.Way.ANSWER, old.path("schema"), now.path("schema"));
         });
         content(place, SchemaBreaks.Way.ANSWER, earlier, later);
     }

@@ -15,20 +15,22 @@ class ApiBreaksTest {
             {'paths': {
               '/machines': {
                 'get': {'operationId': 'list',
-                  'parameters': [{'name': 'limit', 'in': 'query', 'schema': {'type': 'integer', 'maximum': 100}}],
-                  'responses': {'200': {'headers': {'Link': {}}, 'content': {'application/json': {'schema': {'$ref': '#/components/schemas/Machine'}}}}}},
+                  'parameters': [{'name': 'limit', 'in': 'query', 'schema': {'type': 'integer', 'maximum': 100, 'default': 20}}],
+                  'responses': {'200': {'headers': {'Link': {'required': true, 'schema': {'type': 'string'}}}, 'content': {'application/json': {'schema': {'$ref': '#/components/schemas/Machine'}}}}}},
                 'post': {'operationId': 'add',
                   'requestBody': {'content': {'application/json': {'schema': {'$ref': '#/components/schemas/NewMachine'}}}},
                   'responses': {'201': {'content': {'application/json': {'schema': {'$ref': '#/components/schemas/Machine'}}}},
                                 '409': {'description': 'no'}}}}},
              'components': {'schemas': {
                'Machine': {'type': 'object', 'required': ['id'], 'properties': {
-                 'id': {'type': 'string'}, 'mode': {'type': 'string', 'enum': ['SLOW', 'FAST']},
+                 'id': {'type': 'string'}, 'made': {'type': 'string', 'format': 'date-time'}, 'mode': {'type': 'string', 'enum': ['SLOW', 'FAST']},
                  'parts': {'type': 'array', 'items': {'$ref': '#/components/schemas/Machine'}}}},
                'NewMachine': {'type': 'object', 'additionalProperties': false, 'required': ['name'], 'properties': {
                  'name': {'type': 'string', 'maxLength': 200}, 'speed': {'type': 'number', 'minimum': 0},
                  'wanted': {'type': 'string', 'enum': ['CALM', 'HASTY']},
-                 'drive': {'oneOf': [{'$ref': '#/components/schemas/Belt'}, {'$ref': '#/components/schemas/Screw'}]},
+                 'drive': {'oneOf': [{'$ref': '#/components/schemas/Belt'}, {'$ref': '#/components/schemas/Screw'}],
+                   'discriminator': {'propertyName': 'kind', 'mapping': {'BELT': '#/components/schemas/Belt'}}},
+                 'axes': {'type': 'array', 'items': {'type': 'string'}},
                  'free': {'type': 'object'}}},
                'Belt': {'type': 'object', 'properties': {'width': {'type': 'number'}}},
                'Screw': {'type': 'object', 'properties': {'lead': {'type': ['number', 'string']}}}}}}
@@ -52,7 +54,7 @@ class ApiBreaksTest {
                 "'/machines': {; '/machine': {; GET /machines: operation removed",
                 "'operationId': 'add'; 'operationId': 'create'; POST /machines: operationId became",
                 "'409': {; '410': {; POST /machines: status 409 removed",
-                "'headers': {'Link': {}}; 'headers': {}; GET /machines 200: header Link removed",
+                "'headers': {'Link': {'required': true, 'schema': {'type': 'string'}}}; 'headers': {}; GET /machines 200: header Link removed",
                 "'in': 'query'; 'in': 'header'; GET /machines: parameter query limit removed",
                 "'name': 'limit', ; 'name': 'limit', 'required': true, ; GET /machines: parameter query limit must be sent now",
                 "'maximum': 100; 'maximum': 50; GET /machines query limit: maximum narrowed from 100 to 50",
@@ -75,7 +77,24 @@ class ApiBreaksTest {
                 "['number', 'string']; ['number']; .lead: type",
                 "'width': {'type': 'number'}; 'breadth': {'type': 'number'}; .width: member removed",
                 "'free': {'type': 'object'}; 'free': {'type': 'object', 'additionalProperties': false};"
-                        + " body.free: no further members are taken any more"
+                        + " body.free: no further members are taken any more",
+                "'default': 20; 'default': 50; GET /machines query limit: default 20 became 50",
+                "'required': true, 'schema': {'type': 'string'}; 'schema': {'type': 'string'};"
+                        + " GET /machines 200: header Link need not be there any more",
+                "{'required': true, 'schema': {'type': 'string'}}; {'required': true, 'schema': {'type': 'integer'}};"
+                        + " GET /machines 200 Link: type [string] became [integer]",
+                "'date-time'; 'date'; .made: another format",
+                "'string', 'format': 'date-time'; 'string'; .made: another format",
+                "'parts': {'type': 'array', 'items': {'$ref': '#/components/schemas/Machine'}}; 'parts': {'type': 'array'};"
+                        + " .parts[]: may be anything now",
+                "'array', 'items': {'type': 'string'}; 'array', 'uniqueItems': true, 'items': {'type': 'string'};"
+                        + " body.axes: elements must differ now",
+                "'minimum': 0; 'minimum': 0, 'multipleOf': 5; body.speed: multipleOf narrowed from",
+                "'maxLength': 200; 'maxLength': 200, 'not': {'const': 'x'}; body.name: not is asked for now",
+                "'free': {'type': 'object'}; 'free': {'type': 'object', 'oneOf': [{'$ref': '#/components/schemas/Belt'}]};"
+                        + " body.free: oneOf is asked for now",
+                "'propertyName': 'kind'; 'propertyName': 'type'; body.drive: another discriminator",
+                "'BELT': '#/components/schemas/Belt'; 'BELT': '#/components/schemas/Screw'; body.drive: BELT means another choice"
             })
     void tellsABreak(String from, String to, String told) {
         assertThat(ApiBreaks.between(json(DOCUMENT), changed(from, to))).anyMatch(line -> line.contains(told));

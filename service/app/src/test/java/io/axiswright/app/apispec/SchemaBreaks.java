@@ -11,7 +11,7 @@ import tools.jackson.databind.JsonNode;
 
 /**
  * What a later schema breaks for whom keeps to an earlier one. A caller must still be able to send what was taken, and still
- * find in answers what was promised. Answers may gain members, and words of closed lists (findings are added all the time).
+ * find in answers what was promised. Answers may gain members, words of closed lists (findings are added all the time) and choices.
  */
 final class SchemaBreaks {
 
@@ -59,15 +59,20 @@ final class SchemaBreaks {
         members(place, way, old, now);
         if (way == Way.REQUEST) {
             ranges(place, old, now);
+        } else {
+            promises(place, old, now);
         }
-        if (old.has("items") && now.has("items")) {
-            compare(place + "[]", way, old.get("items"), now.get("items"));
-        }
-        if (old.path("additionalProperties").isObject()
-                && now.path("additionalProperties").isObject()) {
-            compare(place + ".*", way, old.get("additionalProperties"), now.get("additionalProperties"));
-        }
+        within(place + "[]", way, old.path("items"), now.path("items"));
+        within(place + ".*", way, old.path("additionalProperties"), now.path("additionalProperties"));
         choices(place, way, old, now);
+    }
+
+    private void within(String place, Way way, JsonNode old, JsonNode now) {
+        if (old.isObject() && now.isObject()) {
+            compare(place, way, old, now);
+        } else if (way == Way.ANSWER && old.isObject()) {
+            found.add(place + ": may be anything now");
+        }
     }
 
     private static JsonNode resolve(JsonNode root, JsonNode node) {
@@ -130,6 +135,35 @@ final class SchemaBreaks {
                 found.add(place + ": another " + keyword);
             }
         }
+        if (now.path("uniqueItems").asBoolean(false) && !old.path("uniqueItems").asBoolean(false)) {
+            found.add(place + ": elements must differ now");
+        }
+        JsonNode step = now.path("multipleOf");
+        if (!step.isMissingNode() && !isWhole(old.path("multipleOf").asDouble(Double.NaN) / step.asDouble())) {
+            found.add(place + ": multipleOf narrowed from " + old.path("multipleOf") + " to " + step);
+        }
+        // who left it out meant this
+        if (old.has("default") && !old.get("default").equals(now.path("default"))) {
+            found.add(place + ": default " + old.get("default") + " became " + now.path("default"));
+        }
+        for (String keyword : List.of("oneOf", "anyOf", "allOf", "not")) {
+            if (now.has(keyword) && !old.has(keyword)) {
+                found.add(place + ": " + keyword + " is asked for now");
+            }
+        }
+    }
+
+    private static boolean isWhole(double ratio) {
+        return ratio == Math.rint(ratio);
+    }
+
+    /** What of an answer's form somebody may have relied on. */
+    private void promises(String place, JsonNode old, JsonNode now) {
+        for (String keyword : List.of("pattern", "format")) {
+            if (old.has(keyword) && !old.get(keyword).equals(now.path(keyword))) {
+                found.add(place + ": another " + keyword);
+            }
+        }
     }
 
     private void range(String place, String keyword, JsonNode old, JsonNode now, BiPredicate<Double, Double> narrower) {
@@ -142,6 +176,21 @@ final class SchemaBreaks {
     }
 
     private void choices(String place, Way way, JsonNode old, JsonNode now) {
+        JsonNode discriminator = old.path("discriminator");
+        JsonNode later = now.path("discriminator");
+        if (!discriminator.path("propertyName").equals(later.path("propertyName"))) {
+            found.add(place + ": another discriminator");
+        }
+        discriminator.path("mapping").forEachEntry((word, schema) -> {
+            if (later.path("mapping").has(word)
+                    && !later.path("mapping").get(word).equals(schema)) {
+                found.add(place + ": " + word + " means another choice");
+            }
+        });
+        choice(place, way, old, now);
+    }
+
+    private void choice(String place, Way way, JsonNode old, JsonNode now) {
         for (String keyword : List.of("oneOf", "anyOf")) {
             for (int k = 0; k < old.path(keyword).size(); k++) {
                 JsonNode choice = old.get(keyword).get(k);

@@ -14,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -144,5 +146,23 @@ class BatchApiTest extends HttpTest {
         requests.addObject();
         givenInParts(batch).accept("text/csv").post(PATH).then().statusCode(406);
         givenInParts(batch).accept("*/*").post(PATH).then().contentType("application/json");
+    }
+
+    /** What is expected follows from RFC 9110, 12.5.1: the closest range tells the quality of a form. */
+    @ParameterizedTest
+    @CsvSource({
+        "'application/x-ndjson, application/json', x-ndjson",
+        "'application/json, application/x-ndjson', json",
+        "'application/json, application/x-ndjson;q=0.1', json",
+        "'application/json;q=0.5, application/x-ndjson;q=0.6', x-ndjson",
+        "'application/x-ndjson;q=0, application/json', json",
+        "'*/*;q=0.5, application/x-ndjson;q=0.4', json",
+        "'*/*;q=0.5, application/json;q=0.4', x-ndjson",
+        "'application/*', json",
+        "'application/x-ndjson', x-ndjson"
+    })
+    void answersInTheFormThatIsLikedBest(String accepted, String form) {
+        requests.addObject();
+        givenInParts(batch).accept(accepted).post(PATH).then().statusCode(200).contentType("application/" + form);
     }
 }

@@ -43,7 +43,8 @@ class ConditionalReadsTest extends HttpTest {
                         "/v1/findings/CONTROL-VOLTAGE-LOW",
                         "/v1/demo/request",
                         "/problems",
-                        "/problems/not-found")
+                        "/problems/not-found",
+                        "/openapi.json")
                 .map(path -> path.replace("{id}", project))
                 .toList();
         for (String path : paths) {

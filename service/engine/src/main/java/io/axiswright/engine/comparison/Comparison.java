@@ -33,13 +33,13 @@ public final class Comparison {
         var study = new StudyFamily(gate);
         StudyResult first = study.system(request.before());
         StudyResult after = study.system(request.after());
-        var circuits = new CircuitNumbers(after);
-        StudyResult before = circuits.first(first);
+        var counted = new CountedParts(after);
+        StudyResult before = counted.first(first);
         List<Difference> changes = Differences.between(request.before(), request.after(), Set.of());
         List<Difference> consequences = consequences(before, after);
         var trials = new Trials(
                 request,
-                (trial, near) -> circuits.named(study.system(trial, near)),
+                (trial, near) -> counted.named(study.system(trial, near)),
                 before,
                 after,
                 consequences.isEmpty() ? List.of() : changes);
@@ -58,7 +58,7 @@ public final class Comparison {
                 recognition.renames(),
                 recognition.splits(),
                 recognition.merges(),
-                circuits.renumbered(),
+                counted.renumbered(),
                 named(changes),
                 counts(explained),
                 List.copyOf(explained),

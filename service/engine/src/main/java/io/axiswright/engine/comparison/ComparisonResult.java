@@ -11,8 +11,9 @@ import java.util.SequencedMap;
  * @param splits parts of the first design that became two; among the changes they still stand as one that went and two that came
  * @param merges two parts of the first design each that became one; among the changes they still stand as two that went and one
  *     that came
- * @param renumbered circuits of the first result that have another number in the second, by their numbers in the first: a
- *     circuit is the same that feeds the same loads, or most of them. Everything else here speaks in the numbers of the second
+ * @param renumbered circuits and gateways of the first result that have another number in the second, by their numbers in the
+ *     first: a circuit is the same that feeds the same loads, or most of them, a gateway that has the same axes, or most of
+ *     them. Everything else here speaks in the numbers of the second
  * @param changes what the caller changed
  * @param counts how many consequences each discipline has
  * @param consequences what followed, by discipline

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +23,19 @@ final class Components {
     /** Components that name an element among its siblings, best first. */
     private static final List<String> KEYS = List.of("id", "axis", "circuit", "node", "item", "name", "symbol");
 
-    private static final String ZONE = "zone";
+    /** Texts that say of what an element without such a name tells. */
+    private static final Set<String> SUBJECTS = Set.of(
+            "zone",
+            "subject",
+            "chain",
+            "feedPoint",
+            "line",
+            "place",
+            "safeguard",
+            "asker",
+            "cable",
+            "enclosure",
+            "reason");
 
     private static final ClassValue<Components> KNOWN = new ClassValue<>() {
         @Override
@@ -52,7 +65,7 @@ final class Components {
                 .toArray();
         words = IntStream.range(0, components.length)
                 .filter(place -> components[place].getType().isEnum()
-                        || components[place].getType() == String.class && ZONE.equals(names.get(place)))
+                        || components[place].getType() == String.class && SUBJECTS.contains(names.get(place)))
                 .toArray();
         try {
             constructor = type.getDeclaredConstructor(

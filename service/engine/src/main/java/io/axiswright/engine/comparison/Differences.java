@@ -1,6 +1,7 @@
 package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.quantity.Quantity;
+import io.axiswright.engine.study.StudyResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,23 +9,35 @@ import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Finds every difference between two record graphs of one type, matching list elements by their ids. */
+/**
+ * Finds every difference between two record graphs of one type, matching list elements by their ids. Elements without ids are
+ * matched by place as long as there are as many; a list of them that grew or shrank is one difference, for what is behind the
+ * place where something came or went has other places now.
+ */
 final class Differences {
 
     /** Two numbers this close are the same number summed in another order. */
     private static final double ROUNDING = 1e-12;
 
+    /** Running numbers and places in the body, which move with whatever stands before. */
+    private static final Set<String> BOOKKEEPING = Set.of("number", "pointer");
+
     private final Set<String> skipped;
+
+    /** Nothing is ever put into a result, so its elements need no names of their own. */
+    private final boolean ofResults;
+
     private final List<Step> path = new ArrayList<>();
     private final List<Difference> found = new ArrayList<>();
 
-    private Differences(Set<String> skipped) {
+    private Differences(Set<String> skipped, boolean ofResults) {
         this.skipped = skipped;
+        this.ofResults = ofResults;
     }
 
     /** All differences, in the order of the records' components; components of the given names are not looked into. */
     static List<Difference> between(Object before, Object after, Set<String> skipped) {
-        var differences = new Differences(skipped);
+        var differences = new Differences(skipped, before instanceof StudyResult);
         differences.compare(before, after);
         return differences.found;
     }
@@ -57,15 +70,28 @@ final class Differences {
     private void compareRecords(Object before, Object after) {
         Components components = Components.of(before);
         for (int k = 0; k < components.count(); k++) {
-            if (components.onTheWire(k) && !skipped.contains(components.name(k))) {
-                compare(new Step.Member(components.name(k)), components.get(before, k), components.get(after, k));
+            String name = components.name(k);
+            if (components.onTheWire(k) && !skipped.contains(name) && !BOOKKEEPING.contains(name)) {
+                compare(new Step.Member(name), components.get(before, k), components.get(after, k));
             }
         }
     }
 
     private void compareLists(List<?> before, List<?> after) {
-        Map<String, Object> first = Records.keyed(before);
-        Map<String, Object> second = Records.keyed(after);
+        Map<String, Object> first = ofResults ? Records.counted(before) : Records.named(before);
+        Map<String, Object> second = ofResults ? Records.counted(after) : Records.named(after);
+        if (first != null && second != null) {
+            compareElements(first, second);
+        } else if (before.size() == after.size()) {
+            for (int place = 0; place < before.size(); place++) {
+                compare(new Step.Element(String.valueOf(place), place), before.get(place), after.get(place));
+            }
+        } else {
+            note(ChangeKind.CHANGED, before, after);
+        }
+    }
+
+    private void compareElements(Map<String, Object> first, Map<String, Object> second) {
         int place = 0;
         for (var entry : first.entrySet()) {
             compare(new Step.Element(entry.getKey(), place++), entry.getValue(), second.get(entry.getKey()));

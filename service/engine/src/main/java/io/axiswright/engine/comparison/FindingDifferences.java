@@ -20,8 +20,7 @@ final class FindingDifferences {
             Finding other = second.get(key);
             if (other == null) {
                 differences.add(new Difference(path(key), ChangeKind.REMOVED, finding, null));
-            } else if (!Differences.same(finding.value(), other.value())
-                    || !Differences.same(finding.limit(), other.limit())) {
+            } else if (!same(finding, other)) {
                 differences.add(new Difference(path(key), ChangeKind.CHANGED, finding, other));
             }
         });
@@ -31,6 +30,15 @@ final class FindingDifferences {
             }
         });
         return differences;
+    }
+
+    private static boolean same(Finding one, Finding other) {
+        return Differences.same(one.value(), other.value())
+                && Differences.same(one.limit(), other.limit())
+                && one.severity() == other.severity()
+                && one.text().equals(other.text())
+                && one.clause().equals(other.clause())
+                && one.remedy().equals(other.remedy());
     }
 
     private static Map<String, Finding> keyed(List<Finding> findings) {

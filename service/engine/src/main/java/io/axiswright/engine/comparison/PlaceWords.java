@@ -56,7 +56,7 @@ final class PlaceWords {
     }
 
     /** The name of a member in words: "peak torque"; what holds a blank is words already. */
-    private static String words(String name) {
+    static String words(String name) {
         if (name.endsWith(AT)) {
             return "instant of " + words(name.substring(0, name.length() - AT.length()));
         }

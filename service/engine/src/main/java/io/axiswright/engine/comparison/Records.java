@@ -30,11 +30,33 @@ final class Records {
 
     /** The elements of a list under their keys; by place where ids are missing or not unique. */
     static Map<String, Object> keyed(List<?> list) {
+        Map<String, Object> named = named(list);
+        return named == null ? byPlace(list) : named;
+    }
+
+    /** The elements of a list under their keys, further ones of a key under its count too ("key#2"); null where keys are missing. */
+    static @Nullable Map<String, Object> counted(List<?> list) {
+        Map<String, Object> result = LinkedHashMap.newLinkedHashMap(list.size());
+        for (Object element : list) {
+            String name = key(element);
+            if (name == null) {
+                return null;
+            }
+            String key = name;
+            for (int n = 2; result.putIfAbsent(key, element) != null; n++) {
+                key = name + "#" + n;
+            }
+        }
+        return result;
+    }
+
+    /** The elements of a list under their keys; null where ids are missing or not unique. */
+    static @Nullable Map<String, Object> named(List<?> list) {
         Map<String, Object> result = LinkedHashMap.newLinkedHashMap(list.size());
         for (Object element : list) {
             String key = key(element);
             if (key == null || result.putIfAbsent(key, element) != null) {
-                return byPlace(list);
+                return null;
             }
         }
         return result;

@@ -1,5 +1,6 @@
 package io.axiswright.engine.comparison;
 
+import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.Wording;
 import io.axiswright.engine.quantity.ConductorSize;
@@ -21,12 +22,25 @@ final class Telling {
     static String of(Difference consequence, Explanation explanation, List<Difference> changes, boolean allExamined) {
         String place = PlaceWords.of(consequence.path());
         String what = switch (consequence.kind()) {
-            case ADDED -> place + " came: " + words(consequence.after());
-            case REMOVED -> place + " went: " + words(consequence.before());
-            case CHANGED -> place + " went from " + words(consequence.before()) + " to " + words(consequence.after());
+            case ADDED -> place + " came" + what(consequence, consequence.after());
+            case REMOVED -> place + " went" + what(consequence, consequence.before());
+            case CHANGED -> changed(place, " went", consequence);
         };
         return what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1)
                 + because(explanation, changes, allExamined) + ".";
+    }
+
+    /** What came or went, where the place does not name it already. */
+    private static String what(Difference consequence, @Nullable Object value) {
+        boolean named = value instanceof Record part && Records.isTree(part) && !(part instanceof Finding)
+                || consequence.path().getLast().text().equals(value);
+        return named ? "" : ": " + words(value);
+    }
+
+    private static String changed(String place, String verb, Difference change) {
+        return change.before() instanceof List<?> before && change.after() instanceof List<?> after
+                ? place + " changed: " + ListWords.of(before, after)
+                : place + verb + " from " + words(change.before()) + " to " + words(change.after());
     }
 
     private static String because(Explanation explanation, List<Difference> changes, boolean allExamined) {
@@ -81,7 +95,7 @@ final class Telling {
         return switch (change.kind()) {
             case ADDED -> place + " was added";
             case REMOVED -> place + " was removed";
-            case CHANGED -> place + " changed from " + words(change.before()) + " to " + words(change.after());
+            case CHANGED -> changed(place, " changed", change);
         };
     }
 
@@ -93,6 +107,8 @@ final class Telling {
             case Finding finding -> finding.text().replaceFirst("\\.$", "");
             case ConductorSize size -> size.label();
             case String text -> text;
+            case CodeBasis.IEC_60204_1 -> "IEC 60204-1";
+            case CodeBasis.NFPA_79 -> "NFPA 79";
             case Enum<?> word -> word.name().toLowerCase(Locale.ROOT).replace('_', ' ');
             case Boolean flag -> flag ? "yes" : "no";
             case Double number -> Wording.of(new Ratio(number));
@@ -106,6 +122,6 @@ final class Telling {
     /** A whole part is told by its name; its numbers are in the data beside the sentence. */
     private static String named(Record part) {
         String key = Records.key(part);
-        return key == null ? part.getClass().getSimpleName() : key;
+        return key == null ? PlaceWords.words(part.getClass().getSimpleName()) : key;
     }
 }

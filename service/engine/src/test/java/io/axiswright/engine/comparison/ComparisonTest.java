@@ -9,16 +9,20 @@ import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Belt;
 import io.axiswright.engine.design.CodeBasis;
+import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.FixedPlace;
 import io.axiswright.engine.design.Mechanism;
+import io.axiswright.engine.design.Segment;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.finding.Severity;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.TemperatureRise;
+import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.study.StudyRequest;
 import io.axiswright.engine.study.StudyResult;
@@ -27,8 +31,10 @@ import io.axiswright.engine.study.TestCell;
 import io.axiswright.engine.topology.SearchGate;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -409,6 +415,121 @@ class ComparisonTest {
             assertThat(c.after()).isInstanceOf(Temperature.class);
             assertThat(c.difference()).isInstanceOf(TemperatureRise.class);
         });
+    }
+
+    private static StudyRequest withSegments(StudyRequest request, List<Segment> segments) {
+        return change(request, List.copyOf(segments), "design", "axes", "#axis-1", "cycle", "segments");
+    }
+
+    /** Segments have no ids: whatever goes or comes moves those behind, so they are one change, and putting it in gives the second. */
+    @Test
+    void aListWithoutIdsThatGrewOrShrankIsOneChange() {
+        List<Segment> four = axis(BASE, "axis-1").cycle().segments();
+        StudyRequest two = withSegments(BASE, four.subList(2, 4));
+        List<Segment> five = new ArrayList<>(four);
+        five.addFirst(new Dwell(new Time(0.3), null, null, false));
+        for (StudyRequest after : List.of(two, withSegments(BASE, five))) {
+            List<Difference> forth = Differences.between(BASE, after, Set.of());
+            assertThat(forth).extracting(Difference::place).containsExactly("/design/axes/axis-1/cycle/segments");
+            assertThat(Patch.putIn(BASE, forth.getFirst())).isEqualTo(after);
+            assertThat(Patch.takeBack(after, forth.getFirst())).isEqualTo(BASE);
+        }
+        assertThat(compare(BASE, two).consequences())
+                .extracting(Consequence::text)
+                .anyMatch(
+                        text -> text.endsWith(
+                                ", because segments of cycle of axis axis-1 changed: 2 went at the front (this alone does it)."));
+        assertThat(ListWords.of(four, five)).isEqualTo("1 came at the front");
+        assertThat(ListWords.of(List.of(1, 2, 3, 4), List.of(1, 9, 4))).isEqualTo("1 came for 2 after the first 1");
+        assertThat(ListWords.of(List.of(1, 1, 2), List.of(1, 2))).isEqualTo("1 went after the first 1");
+    }
+
+    private static Axis axis(StudyRequest request, String id) {
+        return request.design().axes().stream()
+                .filter(axis -> axis.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Whatever is edited: the changes put in one after the other give the second design, taken back the first, in any order. */
+    @Test
+    void puttingInAndTakingBackHoldForRandomEdits() {
+        var random = new Random(7);
+        for (int round = 0; round < 200; round++) {
+            StudyRequest after = BASE;
+            for (int edit = random.nextInt(1, 5); edit > 0; edit--) {
+                after = edited(after, random);
+            }
+            List<Difference> changes = new ArrayList<>(Differences.between(BASE, after, Set.of()));
+            assertThat(Differences.between(after, BASE, Set.of()))
+                    .extracting(Difference::place)
+                    .containsExactlyInAnyOrderElementsOf(
+                            changes.stream().map(Difference::place).toList());
+            Collections.shuffle(changes, random);
+            StudyRequest there = BASE;
+            StudyRequest back = after;
+            for (Difference change : changes) {
+                there = Patch.putIn(there, change);
+                back = Patch.takeBack(back, change);
+            }
+            assertThat(Differences.between(there, after, Set.of()))
+                    .as("round %d", round)
+                    .isEmpty();
+            assertThat(Differences.between(back, BASE, Set.of()))
+                    .as("round %d", round)
+                    .isEmpty();
+        }
+    }
+
+    private static StudyRequest edited(StudyRequest request, Random random) {
+        List<Axis> axes = new ArrayList<>(request.design().axes());
+        Axis axis = axes.get(random.nextInt(axes.size()));
+        List<Segment> segments = new ArrayList<>(axis.cycle().segments());
+        switch (random.nextInt(5)) {
+            case 0 ->
+                segments.add(
+                        random.nextInt(segments.size() + 1),
+                        new Dwell(new Time(1 + random.nextInt(5)), null, null, false));
+            case 1 -> segments.remove(segments.size() > 1 ? random.nextInt(segments.size()) : 0);
+            case 2 -> Collections.shuffle(segments, random);
+            case 3 -> {
+                return heavier(request, axis.id(), 1 + random.nextInt(50));
+            }
+            default -> {
+                axes.remove(axis);
+                axes.add(random.nextInt(axes.size() + 1), TestCell.axis(10 + random.nextInt(5)));
+                boolean twice = axes.stream().map(Axis::id).distinct().count() < axes.size();
+                return twice ? request : change(request, List.copyOf(axes), "design", "axes");
+            }
+        }
+        return change(request, List.copyOf(segments), "design", "axes", "#" + axis.id(), "cycle", "segments");
+    }
+
+    /** The same machine; which of two terminals with the same margin is called the worst is all that may differ. */
+    @Test
+    void axesInAnotherOrderAreNoChange() {
+        List<Axis> axes = new ArrayList<>(BASE.design().axes());
+        Collections.reverse(axes);
+        ComparisonResult result = compare(BASE, change(BASE, List.copyOf(axes), "design", "axes"));
+        assertThat(result.changes()).isEmpty();
+        assertThat(result.consequences()).extracting(Consequence::path).isSubsetOf("/controlPower/worst/subject");
+    }
+
+    /** The same code of the same subject with the same figures, but graver. */
+    @Test
+    void aFindingThatSaysSomethingElseHasChanged() {
+        Finding finding = SystemStudy.proving().system(BASE).findings().getFirst();
+        Severity other = finding.severity() == Severity.VIOLATION ? Severity.NOTE : Severity.VIOLATION;
+        for (Finding changed : List.of(
+                Copies.with(finding, "severity", other),
+                Copies.with(finding, "text", "Other words."),
+                Copies.with(finding, "remedy", "Another remedy."))) {
+            assertThat(FindingDifferences.between(List.of(finding), List.of(changed)))
+                    .extracting(Difference::kind)
+                    .containsExactly(ChangeKind.CHANGED);
+        }
+        Finding moved = Copies.with(finding, "pointer", "/design/axes/3");
+        assertThat(FindingDifferences.between(List.of(finding), List.of(moved))).isEmpty();
     }
 
     private static Money euro(int amount) {

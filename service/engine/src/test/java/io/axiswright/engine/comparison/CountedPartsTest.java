@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.axiswright.engine.Copies;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
+import io.axiswright.engine.design.Host;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.study.StudyRequest;
@@ -14,15 +15,16 @@ import io.axiswright.engine.study.TestCell;
 import io.axiswright.engine.topology.SearchGate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
-/** Four axes in a zone each, so each has a circuit of its own; without the first of them the others move up by one. */
+/** Four axes in a zone each have a circuit each; without the first of them the others move up by one. */
 @org.jspecify.annotations.NullUnmarked
-class CircuitNumbersTest {
+class CountedPartsTest {
 
     private static final Comparison COMPARISON = new Comparison(new SearchGate(1));
     private static final StudyRequest ALL = request("zone-", 0, 1, 2, 3);
@@ -112,6 +114,48 @@ class CircuitNumbersTest {
 
     private static Axis farther(Axis axis) {
         return Copies.with(axis, "position", Copies.with(axis.position(), "y", new Length(20)));
+    }
+
+    /** Sixteen axes on two gateways, counted from the host on: with that at the other end they are counted the other way round. */
+    @Test
+    void theGatewayOfTheSameAxesIsTheSame() {
+        StudyRequest cell = TestCell.request(16);
+        Host host = cell.design().network().host();
+        Host moved = Copies.with(host, "position", Copies.with(host.position(), "x", new Length(32)));
+        Design design =
+                Copies.with(cell.design(), "network", Copies.with(cell.design().network(), "host", moved));
+        StudyRequest turned = new StudyRequest(cell.codeBasis(), cell.catalogue(), design);
+        Map<String, Set<String>> before = gateways(cell);
+        Map<String, Set<String>> after = gateways(turned);
+        Map<String, String> renumbered = new HashMap<>();
+        Set<String> exchanged = new HashSet<>();
+        before.forEach((number, axes) -> after.forEach((other, others) -> {
+            List<String> common = axes.stream().filter(others::contains).toList();
+            if (2 * common.size() <= axes.size()) {
+                exchanged.addAll(common);
+            } else if (!number.equals(other)) {
+                renumbered.put(number, other);
+            }
+        }));
+        assertThat(renumbered).as("gateways with another number").hasSizeGreaterThan(1);
+
+        ComparisonResult result = compare(cell, turned);
+        assertThat(result.renumbered()).containsAllEntriesOf(renumbered);
+        assertThat(result.consequences())
+                .extracting(Consequence::path)
+                .filteredOn(path -> path.startsWith("/topology/gateways/") && path.contains("/spurs/"))
+                .as("spurs of axes that stayed")
+                .allMatch(path -> exchanged.stream().anyMatch(axis -> (path + "/").contains("/spurs/" + axis + "/")));
+    }
+
+    private static Map<String, Set<String>> gateways(StudyRequest request) {
+        Map<String, Set<String>> gateways = new HashMap<>();
+        SystemStudy.proving().system(request).topology().gateways().forEach(gateway -> {
+            Set<String> axes = new TreeSet<>();
+            gateway.spurs().forEach(spur -> axes.add(spur.axis()));
+            gateways.put(gateway.id(), axes);
+        });
+        return gateways;
     }
 
     @Test
