@@ -37,8 +37,9 @@ final class AlignmentSearch {
      *
      * @param peak highest energy of the bus, J
      * @param phases how far into its cycle each axis starts, s
+     * @param power power returned under it, from one turn of the longest cycle before these phases to one after
      */
-    record Found(double peak, double[] phases) {}
+    record Found(double peak, double[] phases, BusPower power) {}
 
     /** The worst alignment found. */
     static Found of(List<PowerCourse> courses, Bus bus, Chopper chopper) {
@@ -78,7 +79,7 @@ final class AlignmentSearch {
             }
             share *= 2.0 / GRID;
         }
-        return new Found(best, relative(phases));
+        return new Found(best, relative(phases), power(phases));
     }
 
     private double[] relative(double[] phases) {
@@ -92,16 +93,20 @@ final class AlignmentSearch {
         return phase - Math.floor(phase / period) * period;
     }
 
-    /** From a bus at the rectifier's voltage, or at switch-on. */
+    /** From a bus at the rectifier's voltage. */
     private double peak(double[] phases) {
+        return new BusSimulation(bus, chopper)
+                .run(power(phases), new BusState(bus.floorEnergy(), false, 0))
+                .peakEnergy();
+    }
+
+    private BusPower power(double[] phases) {
         List<PowerCourse> together = new ArrayList<>();
         for (int k = 0; k < phases.length; k++) {
             // a whole turn later begins the run-up, so that windows that end at the phase are seen too
             double from = wrapped(phases[k] - length / 2, courses.get(k).duration());
             together.add(cycles.get(k).from(from, from, length));
         }
-        return new BusSimulation(bus, chopper)
-                .run(BusPower.once(together), new BusState(bus.floorEnergy(), false, 0))
-                .peakEnergy();
+        return BusPower.once(together);
     }
 }

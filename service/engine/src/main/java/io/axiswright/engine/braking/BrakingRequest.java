@@ -4,6 +4,7 @@ import io.axiswright.engine.catalogue.BrakingUnit;
 import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.quantity.Bounds;
+import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param mains the supply at the machine's terminals
  * @param ambient highest air temperature at the braking resistors
+ * @param altitude altitude of the site; not above 1000 m if absent
  * @param axes the axes with their drive units and courses
  * @param zones the stop zones the axes name
  * @param brakingUnits the braking units that may be used, at most one on each DC bus
@@ -23,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 public record BrakingRequest(
         Mains mains,
         @Bounds(min = 233.15, max = 343.15) Temperature ambient,
+        @Nullable Length altitude,
         List<BrakingAxis> axes,
         List<StopZone> zones,
         List<BrakingUnit> brakingUnits,
@@ -43,11 +46,11 @@ public record BrakingRequest(
             List<BrakingAxis> axes,
             List<StopZone> zones,
             List<BrakingUnit> brakingUnits) {
-        this(mains, ambient, axes, zones, brakingUnits, null, false);
+        this(mains, ambient, null, axes, zones, brakingUnits, null, false);
     }
 
     /** The same request, which looks for all times that need no braking unit. */
     public BrakingRequest withUnaidedStops() {
-        return new BrakingRequest(mains, ambient, axes, zones, brakingUnits, timeCourses, true);
+        return new BrakingRequest(mains, ambient, altitude, axes, zones, brakingUnits, timeCourses, true);
     }
 }

@@ -30,6 +30,7 @@ final class GroupAnswer {
     GroupBraking braking() {
         CycleOutcome.Settling settling = study.run().settling();
         BrakingUnit unit = study.unit();
+        double highestLine = highestLine();
         return new GroupBraking(
                 study.group().id(),
                 study.group().axes().stream().map(BrakingAxis::id).toList(),
@@ -44,7 +45,9 @@ final class GroupAnswer {
                 settling == null ? null : settling.cycles(),
                 settling == null ? null : new Energy(settling.residual()),
                 alignment(),
-                new Voltage(highestLine()),
+                new Voltage(Math.min(
+                        highestLine, RectifiedVoltage.highestLine(study.group().axes(), request.mains()))),
+                new Voltage(highestLine),
                 List.of(line(SupplyLine.HIGH), line(SupplyLine.NOMINAL), line(SupplyLine.LOW)),
                 ZoneReliefs.of(study.loads(), study.bare(), study.bus()),
                 request.unaidedStops()
@@ -91,7 +94,11 @@ final class GroupAnswer {
         return new Alignment(
                 new Voltage(peak),
                 new Voltage(study.bus().voltage(study.run().cycle().peakEnergy()) - peak),
-                Arrays.stream(found.phases()).mapToObj(Time::new).toList());
+                Arrays.stream(found.phases()).mapToObj(Time::new).toList(),
+                course(new Replay(
+                        found.power(),
+                        new BusState(study.bus().floorEnergy(), false, 0),
+                        study.chopper(study.bus(), 0))));
     }
 
     private LineOutcome line(SupplyLine line) {
@@ -175,7 +182,7 @@ final class GroupAnswer {
                 worst == null ? null : new Time(worst.found().instant()),
                 worst == null || Double.isNaN(worst.bound()) ? null : voltage(worst.bound()),
                 alignment(outcome),
-                course(outcome));
+                course(outcome.replay()));
     }
 
     private @Nullable StopAlignment alignment(CaseOutcome outcome) {
@@ -197,9 +204,8 @@ final class GroupAnswer {
                         .toList());
     }
 
-    private @Nullable BusCourse course(CaseOutcome outcome) {
+    private @Nullable BusCourse course(@Nullable Replay replay) {
         TimeCourses wanted = request.timeCourses();
-        Replay replay = outcome.replay();
         return wanted == null || replay == null
                 ? null
                 : CourseDrawing.of(

@@ -22,7 +22,9 @@ import org.jspecify.annotations.Nullable;
  * @param settlingCycles how many cycles from a cold bus it took to the one that repeats, that one included; absent for a bound
  * @param settlingResidual how much the energy at the end of that cycle differs from that at its start; absent for a bound
  * @param alignment the worst alignment found of axes whose cycles have unrelated periods; absent otherwise
- * @param highestLineVoltage the highest line voltage at which the bus stays under its trip in every case, with the braking unit
+ * @param highestLineVoltage the highest line voltage tolerated: that of the bus, or that which its drive units stand by their rating,
+ *     10 % over their rated voltage (IEC 60038), where that is lower. Units on a DC bus have no say in the latter
+ * @param highestBusLineVoltage the highest line voltage at which the bus stays under its trip in every case, with the braking unit
  *     chosen or with none; where even the nominal voltage is too high, a lower one
  * @param lines the bus at high, nominal and low line
  * @param reliefs how long stops would have to last to need no braking unit; only for those that do need one
@@ -46,6 +48,7 @@ public record GroupBraking(
         @Nullable Energy settlingResidual,
         @Nullable Alignment alignment,
         Voltage highestLineVoltage,
+        Voltage highestBusLineVoltage,
         List<LineOutcome> lines,
         List<ZoneRelief> reliefs,
         @Nullable List<UnaidedStop> unaidedStops,

@@ -5,6 +5,7 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Energy;
+import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Voltage;
@@ -16,6 +17,11 @@ import org.jspecify.annotations.Nullable;
 final class GroupFindings {
 
     private static final String DERIVED = "derived: energy balance of the DC bus, E = ½·C·V²";
+
+    private static final String THIN_AIR = "common practice, no source; 1000 m as in IEC 60034-1 for motors";
+
+    /** Ratings of what air cools hold up to here. */
+    private static final Length RATED_ALTITUDE = new Length(1000);
 
     private final GroupStudy study;
     private final BrakingRequest request;
@@ -62,6 +68,10 @@ final class GroupFindings {
         ResistorHeat heat = ResistorHeat.of(
                 unit, count, study.run(), study.group().stopsPerHour(request.zones()), request.ambient());
         add(FindingCode.BRAKING_RESISTOR_HOT, "IEC 60204-1:2016 16.2.2", heat.hottest(), unit.resistorLimit());
+        Length altitude = request.altitude();
+        if (altitude != null && altitude.si() > RATED_ALTITUDE.si()) {
+            add(FindingCode.BRAKING_RESISTOR_ALTITUDE, THIN_AIR, altitude, RATED_ALTITUDE);
+        }
         GroupRun dead = study.withOneDead();
         if (!dead.fits(study.bus())) {
             Voltage reached = new Voltage(study.bus().voltage(dead.peakEnergy()));

@@ -13,6 +13,9 @@ import java.util.List;
  */
 final class RectifiedVoltage {
 
+    /** A device stands this much over its rated voltage (± 10 %, IEC 60038). */
+    private static final double HIGHEST = 1.1;
+
     private RectifiedVoltage() {}
 
     /** Rectified voltage of a bus at nominal line, V. */
@@ -25,6 +28,18 @@ final class RectifiedVoltage {
                         .mapToDouble(axis -> axis.driveUnit().ratedVoltage().si())
                         .max()
                         .orElse(0));
+    }
+
+    /** The highest line voltage that the rating of every unit fed from the mains allows, V; infinite without one. */
+    static double highestLine(List<BrakingAxis> axes, Mains mains) {
+        return axes.stream()
+                .filter(axis -> axis.driveUnit().feed() != Feed.DC_BUS)
+                .mapToDouble(axis -> mains.voltage().si()
+                        * HIGHEST
+                        * axis.driveUnit().ratedVoltage().si()
+                        / lineVoltage(axis, mains))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     /** One-phase units may stand between line and neutral or between lines: whichever is nearer to their rated voltage. */

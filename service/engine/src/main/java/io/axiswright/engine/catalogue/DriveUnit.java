@@ -59,6 +59,9 @@ import org.jspecify.annotations.Nullable;
  * @param rectifier its input, if that is an uncontrolled rectifier on the mains; its harmonic currents are not known if absent
  * @param inputInrush peak of its input current when it is switched on; not known if absent
  * @param inputTerminals sizes of conductors its mains terminals take; any if absent
+ * @param stallTorque torque it holds for ever at standstill, at whatever angle, at the rated conditions: one phase may then carry √2
+ *     times the rms current all the time; if absent, standstill is judged as turning, with a caution where the continuous torque
+ *     over √2 would not do
  */
 public record DriveUnit(
         String id,
@@ -96,7 +99,8 @@ public record DriveUnit(
         @Bounds(min = 0) @Nullable Power ratedLoss,
         @Nullable RectifierInput rectifier,
         @Bounds(above = 0) @Nullable Current inputInrush,
-        @Nullable TerminalRange inputTerminals)
+        @Nullable TerminalRange inputTerminals,
+        @Bounds(above = 0) @Nullable Torque stallTorque)
         implements Item {
 
     /** No drive unit gives so many times its rated torque; one that had to has no loss worth telling. */
@@ -161,6 +165,7 @@ public record DriveUnit(
                 shaftDiameter,
                 shaftLength,
                 inertiaRatioLimit,
+                null,
                 null,
                 null,
                 null,

@@ -4,6 +4,7 @@ import static io.axiswright.engine.finding.Derivation.inputs;
 
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.HousingHeat;
+import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Site;
@@ -149,18 +150,28 @@ final class DutyDerivations {
                         "tau_w", offer.unit().windingTimeConstant(),
                         "tau_h", housing.timeConstant(),
                         "s", new Ratio(housing.riseShare()));
+        Torque stall = offer.unit().stallTorque();
+        VentilationKit kit = best.kit();
+        SequencedMap<String, Quantity> still = stall == null
+                ? inputs()
+                : inputs("T_stall", new Torque(stall.si() * (kit == null ? 1 : kit.continuousTorqueFactor())));
         add(
                 "theta_max",
-                housing == null
-                        ? "tau·theta' = q − theta, q = rise·(T/T_c(w_rms))², repeating; its highest value"
-                        : "theta = theta_w + theta_h, tau_w·theta_w' = (1 − s)·q − theta_w, tau_h·theta_h' = s·q − theta_h, "
-                                + "q = rise·(T/T_c(w_rms))², repeating; its highest value",
+                (housing == null
+                                ? "tau·theta' = q − theta, q = rise·(T/T_c(w_rms))², repeating; its highest value"
+                                : "theta = theta_w + theta_h, tau_w·theta_w' = (1 − s)·q − theta_w, tau_h·theta_h' = s·q − theta_h, "
+                                        + "q = rise·(T/T_c(w_rms))², repeating; its highest value")
+                        + (stall == null
+                                ? ""
+                                : ", with T_stall for T_c(w_rms) in the winding while it holds at standstill"),
                 joined(
-                        bodies,
-                        inputs(
-                                "rise", offer.unit().ratedRise(),
-                                "T_c(w_rms)", continuous,
-                                "t_cycle", figures.cyclePeriod())),
+                        joined(
+                                bodies,
+                                inputs(
+                                        "rise", offer.unit().ratedRise(),
+                                        "T_c(w_rms)", continuous,
+                                        "t_cycle", figures.cyclePeriod())),
+                        still),
                 heating(housing, "Pillai, A First Course on Electrical Drives, ch. 7"),
                 unit.windingRise());
         if (unit.timeAtPeakTorque() != null) {

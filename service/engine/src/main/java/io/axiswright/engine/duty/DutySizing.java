@@ -68,6 +68,7 @@ public final class DutySizing {
                         choice.best().trial().offer().unit(),
                         load.period());
                 findings.addAll(shaft.findings());
+                findings.addAll(HeatFindings.of(axis.id(), "/design/axes/" + k, choice.best()));
                 derivations.addAll(shaft.derivations());
                 derivations.addAll(DutyDerivations.of(
                         axis,

@@ -16,8 +16,11 @@ final class EnergyDerivations {
 
     private static final int STRETCHES = 6;
 
+    /** Stretches with less than this share of the energy are not named one by one. */
+    private static final double NAMED = 0.01;
+
     /** Energies below this share of the whole are rounding at the ends of motions. */
-    private static final double LEAST = 1e-12;
+    private static final double LEAST = 1e-10;
 
     private EnergyDerivations() {}
 
@@ -35,31 +38,32 @@ final class EnergyDerivations {
 
     private static Derivation one(
             String axis, String symbol, String which, List<PowerStretch> stretches, double sign, Energy result) {
-        List<PowerStretch> own = stretches.stream()
-                .filter(one -> one.energy() * sign > LEAST * result.si() && one.duration() > 0)
-                .toList();
-        List<PowerStretch> largest = own.stream()
-                .sorted(Comparator.comparingDouble((PowerStretch one) -> -Math.abs(one.energy())))
+        List<PowerStretch> largest = stretches.stream()
+                .filter(one -> one.energy() * sign > NAMED * result.si())
+                .sorted(Comparator.comparingDouble(one -> -Math.abs(one.energy())))
                 .limit(STRETCHES)
                 .sorted(Comparator.comparingDouble(PowerStretch::start))
                 .toList();
+        double rest = stretches.stream()
+                .filter(one -> one.energy() * sign > 0 && !largest.contains(one))
+                .mapToDouble(one -> one.energy() * sign)
+                .sum();
         var formula = new StringBuilder(symbol + " = ");
         SequencedMap<String, Quantity> inputs = new LinkedHashMap<>();
-        double named = 0;
         for (int k = 1; k <= largest.size(); k++) {
             PowerStretch stretch = largest.get(k - 1);
-            named += sign * stretch.energy();
             inputs.put("P_" + k, new Power(sign * stretch.energy() / stretch.duration()));
             inputs.put("t_" + k, new Time(stretch.duration()));
             formula.append(k > 1 ? " + " : "").append("P_" + k + "·t_" + k);
         }
-        if (own.size() > largest.size()) {
-            inputs.put("E_rest", new Energy(result.si() - named));
-            formula.append(" + E_rest");
+        boolean more = rest > LEAST * result.si();
+        if (more) {
+            formula.append(largest.isEmpty() ? "E_rest" : " + E_rest");
+            inputs.put("E_rest", new Energy(rest));
         }
         formula.append("; P, t: mean of T·w and length of each stretch of the cycle in which ")
                 .append(which)
-                .append(own.size() > largest.size() ? ", E_rest: all shorter ones" : "");
+                .append(more ? ", E_rest: all lesser ones" : "");
         return new Derivation(axis, symbol, formula.toString(), inputs, "derived: integral of power over time", result);
     }
 }

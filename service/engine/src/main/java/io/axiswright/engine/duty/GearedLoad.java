@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param load what the axis asks at the motor shaft
  * @param sums its integrals
  * @param samples a few instants of it
+ * @param holds standstills in which the motor holds torque
  * @param output what the output shaft of the gear unit bears; absent without one
  */
 record GearedLoad(
@@ -26,6 +27,7 @@ record GearedLoad(
         AxisLoad load,
         LoadSums sums,
         Samples samples,
+        List<Hold> holds,
         @Nullable GearOutput output) {
 
     /** With the gear unit it names; else without any, then with each that may be chosen, in their order. */
@@ -81,7 +83,13 @@ record GearedLoad(
             CycleChange change) {
         AxisLoad load = AxisLoad.of(geared(axis, gear), change);
         return new GearedLoad(
-                gear, zone, load, LoadSums.of(load.pieces(), load.period()), Samples.of(load.pieces()), output);
+                gear,
+                zone,
+                load,
+                LoadSums.of(load.pieces(), load.period()),
+                Samples.of(load.pieces()),
+                Hold.of(load.pieces()),
+                output);
     }
 
     /** Whether its gear unit, if any, can be flanged to a drive unit of that frame size. */

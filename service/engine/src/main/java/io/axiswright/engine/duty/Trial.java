@@ -5,6 +5,7 @@ import io.axiswright.engine.catalogue.HoldingBrake;
 import io.axiswright.engine.catalogue.VentilationKit;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.quantity.Torque;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -131,6 +132,12 @@ final class Trial {
                         kit, rmsTorque, Math.min(offer.electronicsShare(), Math.sqrt(offer.permittedShare())));
             case INTERMITTENT -> offer.intermittent().enlargement().over(load.pieces(), inertia, sofar);
             case WINDING -> {
+                if (offer.unit().stallTorque() != null) {
+                    // all torques larger by k, standstill's among them, lower every rise by k²
+                    yield Math.max(
+                            Math.sqrt(use(limit, kit)),
+                            windingEnlargement(kit, Math.sqrt(heatPerRise().rise())));
+                }
                 HeatPath path = HeatPath.of(offer.unit());
                 double bound = Math.sqrt(path.bound(rmsTorque * rmsTorque, load.period()));
                 yield windingEnlargement(kit, bound) <= sofar
@@ -162,7 +169,10 @@ final class Trial {
     /** An upper bound of the use of the winding, at no cost. */
     double windingBound(@Nullable VentilationKit kit) {
         double mean = risePerTorqueSquared(kit) * rmsTorque * rmsTorque;
-        return DutyLimit.use(HeatPath.of(offer.unit()).bound(mean, load.period()), permittedRise());
+        var bound = new WindingHeat(HeatPath.of(offer.unit()).bound(mean, load.period()), 0);
+        Torque stall = offer.unit().stallTorque();
+        WindingHeat hottest = stall == null ? bound : withStandstill(bound, stall.si(), kit);
+        return DutyLimit.use(hottest.rise(), permittedRise());
     }
 
     /** A lower bound of the use of the winding: its highest rise is no less than its mean. */
@@ -254,10 +264,28 @@ final class Trial {
         return stop == null || !stop.broken();
     }
 
-    /** The hottest instant of the winding with that kit. A rise goes with its cause, so one run serves all kits. */
+    /**
+     * The hottest instant of the winding with that kit, its hottest phase where the torque that it holds at standstill is stated. A rise
+     * goes with its cause, so one run serves all kits.
+     */
     WindingHeat heat(@Nullable VentilationKit kit) {
         WindingHeat perRise = heatPerRise();
-        return new WindingHeat(perRise.rise() * risePerTorqueSquared(kit), perRise.instant());
+        var even = new WindingHeat(perRise.rise() * risePerTorqueSquared(kit), perRise.instant());
+        Torque stall = offer.unit().stallTorque();
+        return stall == null ? even : withStandstill(even, stall.si(), kit);
+    }
+
+    /** The same where the hottest phase holds that torque at standstill, at the rated conditions without kit, N·m. */
+    WindingHeat withStandstill(WindingHeat even, double stallTorque, @Nullable VentilationKit kit) {
+        HeatPath.Body winding = HeatPath.of(offer.unit()).bodies().getFirst();
+        double still = stallTorque * (kit == null ? 1 : kit.continuousTorqueFactor());
+        double more = offer.unit().ratedRise().si() / (still * still) - risePerTorqueSquared(kit);
+        WindingHeat hottest = even;
+        for (Hold hold : way.holds()) {
+            double rise = even.rise() + hold.extraRise(more, winding);
+            hottest = rise > hottest.rise() ? new WindingHeat(rise, hold.end()) : hottest;
+        }
+        return hottest;
     }
 
     /** The same for a steady rise of 1 K per (N·m)²: the torque squared as the winding feels it. */

@@ -39,6 +39,7 @@ final class BrakingParts {
         return new BrakingRequest(
                 design.mains(),
                 design.site().enclosureAmbient(),
+                design.site().altitude(),
                 axes,
                 design.stopZones(),
                 request.catalogue().brakingUnits(),

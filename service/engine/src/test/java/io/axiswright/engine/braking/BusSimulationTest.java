@@ -1,6 +1,7 @@
 package io.axiswright.engine.braking;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import io.axiswright.engine.numeric.Polynomial;
@@ -88,9 +89,40 @@ class BusSimulationTest {
                     .isBetween(-1e-6, 1e-6);
             assertThat(trace.switchings()).as("switchings, seed %d", seed).isEqualTo(stepped.switchings);
             choppers += stepped.switchings > 0 ? 1 : 0;
+            compareSwitchings(random, stepped, seed);
             compareBreakpoints(random, stepped, seed);
         }
         assertThat(choppers).as("groups in which the chopper worked").isGreaterThan(groups / 4);
+    }
+
+    /**
+     * The chopper switches at the same instants: between the two the energy of the bus changes by no more than a millionth of it, and where
+     * it changes fast, by no more than a millionth of the course.
+     */
+    private static void compareSwitchings(Random random, SteppedBus stepped, long seed) {
+        Bus bus = random.bus();
+        BusPower power = BusPower.once(random.courses());
+        var log = new BusLog(Integer.MAX_VALUE);
+        new BusSimulation(bus, random.chopper()).run(power, new BusState(bus.floorEnergy(), false, 0), log);
+        List<Double> instants = new ArrayList<>();
+        boolean chopping = false;
+        for (BusNode node : log.nodes()) {
+            if (chopping != (node.mode() == BusMode.CHOPPING)) {
+                instants.add(node.instant());
+                chopping = !chopping;
+            }
+        }
+        // a switching at the very end has no state after it to be written down
+        assertThat(stepped.events.size() - instants.size())
+                .as("switchings, seed %d", seed)
+                .isBetween(0, 1);
+        for (int k = 0; k < instants.size(); k++) {
+            SteppedBus.Switching event = stepped.events.get(k);
+            double shallow = 1e-6 * bus.floorEnergy() / Math.abs(event.rate());
+            assertThat(instants.get(k))
+                    .as("switching %d, seed %d", k, seed)
+                    .isCloseTo(event.instant(), within(Math.max(shallow, 1e-6 * power.duration())));
+        }
     }
 
     /** The same course broken off at each breakpoint: the voltages there agree too. */

@@ -50,6 +50,17 @@ final class SteppedBus {
     /** How often the chopper switched on. */
     int switchings;
 
+    /**
+     * The chopper's switching on or off.
+     *
+     * @param instant when, s
+     * @param rate how fast the energy of the bus changes just before, W
+     */
+    record Switching(double instant, double rate) {}
+
+    /** Every switching, in order. */
+    final List<Switching> events = new ArrayList<>();
+
     SteppedBus(List<PowerCourse> courses, Bus bus, Chopper chopper) {
         this(courses, bus, chopper, 1e-8, 1e-10);
     }
@@ -155,6 +166,9 @@ final class SteppedBus {
         }
         if (mode == Mode.FREE && next[0] == Mode.CHOPPING) {
             switchings++;
+            events.add(new Switching(time, power.applyAsDouble(time)));
+        } else if (mode == Mode.CHOPPING && next[0] == Mode.FREE) {
+            events.add(new Switching(time, power.applyAsDouble(time) - decay * state[0]));
         }
         mode = next[0];
         peak = Math.max(peak, state[0]);

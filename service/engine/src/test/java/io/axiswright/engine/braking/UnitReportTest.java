@@ -4,6 +4,7 @@ import static io.axiswright.engine.braking.BrakingFixtures.ZONE;
 import static io.axiswright.engine.braking.BrakingFixtures.axis;
 import static io.axiswright.engine.braking.BrakingFixtures.brakingUnit;
 import static io.axiswright.engine.braking.BrakingFixtures.course;
+import static io.axiswright.engine.braking.BrakingFixtures.request;
 import static io.axiswright.engine.braking.BrakingFixtures.shuttle;
 import static io.axiswright.engine.braking.BrakingFixtures.stretch;
 import static io.axiswright.engine.braking.BrakingFixtures.study;
@@ -13,7 +14,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.BrakingUnit;
+import io.axiswright.engine.catalogue.DriveUnit;
+import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Length;
@@ -266,7 +270,10 @@ class UnitReportTest {
         double top = energy(group.lines().get(0));
         assertThat(energy(group.lines().get(1))).isCloseTo(top, withPercentage(1e-6));
         double limit = Math.sqrt(820 * 820 - 2 * Math.max(top, stopEnergy(group)) / 1e-3) / Math.sqrt(2);
-        assertThat(group.highestLineVoltage().si()).isCloseTo(limit, withPercentage(1e-4));
+        assertThat(group.highestBusLineVoltage().si()).isCloseTo(limit, withPercentage(1e-4));
+        // the bus would stand more than the drive unit, rated 480 V, does
+        assertThat(limit).isGreaterThan(528);
+        assertThat(group.highestLineVoltage().si()).isCloseTo(528, within(1e-9));
         assertThat(group.settlingCycles()).isEqualTo(1);
         assertThat(requireNonNull(group.settlingResidual()).si()).isLessThan(1e-9);
     }
@@ -367,6 +374,58 @@ class UnitReportTest {
         double first = torque * 250 - torque * torque / 2.25 - 20;
         assertThat(first * first * shortest / (2 * torque * 250))
                 .isCloseTo(0.5 * 2e-3 * (820 * 820 - 2 * 528 * 528), withPercentage(0.2));
+    }
+
+    /** A unit fed from a DC bus says nothing about the line; then the bus alone decides. */
+    @Test
+    void unitsOnADcBusDoNotLimitTheLine() {
+        DriveUnit fed = unit(Feed.DC_BUS, 650, 1.5, 20, 1e-3, 820);
+        GroupBraking group = study(List.of(axis(0, null, fed, shuttle(0.001, 150, 0.1, 0.3, 0.5))))
+                .groups()
+                .getFirst();
+        assertThat(group.highestLineVoltage()).isEqualTo(group.highestBusLineVoltage());
+    }
+
+    /** Nobody lowered the resistor's data for thin air; at 1000 m nobody needs to. */
+    @Test
+    void aResistorHighUpIsACaution() {
+        List<BrakingAxis> axes = List.of(axis(0, null, unit(1.5, 20, 1e-3, 820), shuttle(0.01, 150, 0.1, 0.3, 0.5)));
+        BrakingRequest request = request(axes, brakingUnit("b", 1, 40));
+        for (double metres : new double[] {1000, 1001}) {
+            List<Finding> findings = new BrakingStudy()
+                    .study(Copies.with(request, "altitude", new Length(metres)))
+                    .findings();
+            assertThat(findings)
+                    .filteredOn(finding -> finding.code() == FindingCode.BRAKING_RESISTOR_ALTITUDE)
+                    .hasSize(metres > 1000 ? 1 : 0)
+                    .allSatisfy(finding -> assertThat(finding.limit()).isEqualTo(new Length(1000)));
+            assertThat(findings).extracting(Finding::code).contains(FindingCode.BRAKING_RESISTOR_HOT);
+        }
+    }
+
+    /** The course drawn of an alignment is that of its peak. */
+    @Test
+    void theWorstAlignmentIsDrawn() {
+        var unit = unit(1.5, 20, 5e-3, 900);
+        List<BrakingAxis> axes = List.of(
+                axis(0, "bus", unit, shuttle(0.01, 150, 0.2, 0.5, 1.1)),
+                axis(1, "bus", unit, shuttle(0.01, 150, 0.15, 0.5, 0.7 * Math.sqrt(2))));
+        assertThat(requireNonNull(study(axes).groups().getFirst().alignment()).course())
+                .isNull();
+        Alignment alignment = requireNonNull(new BrakingStudy()
+                .study(Copies.with(request(axes), "timeCourses", new TimeCourses(null)))
+                .groups()
+                .getFirst()
+                .alignment());
+        List<BusCourse.Point> points = requireNonNull(alignment.course()).points();
+        assertThat(points.getFirst().voltage().si()).isCloseTo(528 * Math.sqrt(2), within(1e-9));
+        assertThat(points.stream()
+                        .mapToDouble(point -> point.voltage().si())
+                        .max()
+                        .orElseThrow())
+                .isCloseTo(alignment.peakVoltage().si(), within(1e-6));
+        // one turn of the longer cycle before the phases stated, one after: 2·(0.2 + 0.5 + 0.2 + 1.1) s
+        assertThat(points.getLast().instant().si()).isCloseTo(4, within(1e-9));
     }
 
     /** Unrelated periods: what the search finds, an exact simulation, lies under the bound and near it. */

@@ -2,6 +2,7 @@ package io.axiswright.engine.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Area;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Torque;
@@ -88,6 +89,7 @@ class FindingCodeTest {
         assertThat(Wording.of(new Area(16e-6))).isEqualTo("16 mm2");
         assertThat(Wording.of(new Current(0.0239))).isEqualTo("23.9 mA");
         assertThat(Wording.of(new Torque(0.05))).isEqualTo("50 mN.m");
+        assertThat(Wording.of(new AngularSpeed(100 * Math.PI))).isEqualTo("314.2 rad/s (3000 rev/min)");
         assertThat(Wording.of(null)).isEqualTo("nothing");
     }
 }
