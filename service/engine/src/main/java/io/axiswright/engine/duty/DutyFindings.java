@@ -1,6 +1,7 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Custom;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Hoist;
@@ -239,6 +240,14 @@ final class DutyFindings {
             Quantity none = angle ? new Angle(0) : new Length(0);
             FindingCode code = ends(axis.mechanism()) ? FindingCode.DUTY_CYCLE_RUNS_OUT : FindingCode.DUTY_CYCLE_DRIFTS;
             findings.add(code.at(axis.id(), pointer + "/cycle", PRACTICE, drift, none));
+        }
+        if (axis.mechanism() instanceof Custom custom && custom.instants() != null) {
+            findings.add(FindingCode.DUTY_COURSE_OVER_TIME.at(
+                    axis.id(),
+                    pointer + "/mechanism/instants",
+                    "derived: d(J·w)/dt of angular momentum, J constant in a stop",
+                    null,
+                    null));
         }
         findings.addAll(CycleFindings.of(
                 axis, pointer + "/cycle/segments/", axis.mechanism().movesByAngle()));

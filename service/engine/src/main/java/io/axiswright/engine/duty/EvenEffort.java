@@ -40,7 +40,8 @@ record EvenEffort(
     }
 
     @Override
-    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+    public ShaftRange range(
+            Enclosure time, Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
         Enclosure effort = acceleration
                 .times(mass)
                 .plus(speed.times(viscous))

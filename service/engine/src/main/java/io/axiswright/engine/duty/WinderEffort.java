@@ -42,7 +42,8 @@ record WinderEffort(
     }
 
     @Override
-    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+    public ShaftRange range(
+            Enclosure time, Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
         Enclosure radius = radius(position);
         Enclosure inertia = radius.squared().squared().plus(-Math.pow(core, 4)).times(heaviness);
         Enclosure turning = line ? speed.times(radius.inverse()) : speed;

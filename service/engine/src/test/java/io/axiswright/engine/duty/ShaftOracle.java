@@ -3,6 +3,7 @@ package io.axiswright.engine.duty;
 import io.axiswright.engine.design.Conveyor;
 import io.axiswright.engine.design.Crank;
 import io.axiswright.engine.design.Custom;
+import io.axiswright.engine.design.CustomInstant;
 import io.axiswright.engine.design.CustomPoint;
 import io.axiswright.engine.design.DirectDrive;
 import io.axiswright.engine.design.Friction;
@@ -44,7 +45,7 @@ final class ShaftOracle {
     static boolean knows(Mechanism mechanism) {
         return mechanism instanceof Crank
                 || mechanism instanceof Winder
-                || mechanism instanceof Custom
+                || (mechanism instanceof Custom custom && custom.points() != null)
                 || mechanism instanceof Conveyor
                 || mechanism instanceof DirectDrive
                 || (mechanism instanceof Hoist hoist && hoist.rope() != null)
@@ -54,7 +55,7 @@ final class ShaftOracle {
     static double start(Mechanism mechanism) {
         return switch (mechanism) {
             case Crank crank -> crank.startAngle().si();
-            case Custom custom -> custom.startAngle().si();
+            case Custom custom -> custom.start();
             case Hoist hoist when hoist.rope() != null -> hoist.rope().start().si();
             case RotaryTable table
             when table.unbalance() != null -> table.unbalance().startAngle().si();
@@ -184,19 +185,23 @@ final class ShaftOracle {
                         + Math.floor((q - Math.PI - Math.asin(e / (rod - r))) / turn));
             }
             case Custom custom -> {
-                double first = custom.points().getFirst().angle().si();
-                double period = custom.points().getLast().angle().si() - first;
-                int turn = custom.repeats() ? (int) Math.floor((q - first) / period) : 0;
-                yield custom.points().size() * turn + interval(custom, q - turn * period);
+                double first = points(custom).getFirst().angle().si();
+                double period = points(custom).getLast().angle().si() - first;
+                int turn = custom.turns() ? (int) Math.floor((q - first) / period) : 0;
+                yield points(custom).size() * turn + interval(custom, q - turn * period);
             }
             default -> 0;
         };
     }
 
+    private static List<CustomPoint> points(Custom custom) {
+        return java.util.Objects.requireNonNull(custom.points());
+    }
+
     private static int interval(Custom custom, double inside) {
         int k = 0;
-        while (k < custom.points().size() - 2
-                && custom.points().get(k + 1).angle().si() <= inside) {
+        while (k < points(custom).size() - 2
+                && points(custom).get(k + 1).angle().si() <= inside) {
             k++;
         }
         return k;
@@ -204,10 +209,10 @@ final class ShaftOracle {
 
     private static Shaft custom(
             Custom custom, double q, double w, double a, double payload, double process, double way) {
-        List<CustomPoint> points = custom.points();
+        List<CustomPoint> points = points(custom);
         double first = points.getFirst().angle().si();
         double period = points.getLast().angle().si() - first;
-        double inside = custom.repeats() ? q - Math.floor((q - first) / period) * period : q;
+        double inside = custom.turns() ? q - Math.floor((q - first) / period) * period : q;
         int k = interval(custom, inside);
         CustomPoint left = points.get(k);
         CustomPoint right = points.get(k + 1);
@@ -217,7 +222,7 @@ final class ShaftOracle {
         double rise = (right.inertia().si() - left.inertia().si())
                 / (right.angle().si() - left.angle().si());
         double torque = (1 - u) * left.torque().si() + u * right.torque().si();
-        double rubbing = way * si(custom.friction());
+        double rubbing = way * si(custom.friction()) + si(custom.viscousFriction()) * w;
         return new Shaft(
                 (inertia + payload) * a + rise * w * w / 2 + torque + rubbing + process,
                 w,
@@ -226,6 +231,38 @@ final class ShaftOracle {
                 0,
                 rubbing * w,
                 process * w,
+                torque * w);
+    }
+
+    /**
+     * Torque and inertia over time: angular momentum, and of the power w²·dJ/dt the half that does not stay as kinetic energy, which
+     * an actuator takes.
+     */
+    static Shaft timed(Custom custom, double time, double w, double a, double payload, double process, double way) {
+        List<CustomInstant> instants = java.util.Objects.requireNonNull(custom.instants());
+        int k = 0;
+        while (k < instants.size() - 2 && instants.get(k + 1).time().si() <= time) {
+            k++;
+        }
+        double from = instants.get(k).time().si();
+        double to = instants.get(k + 1).time().si();
+        double u = (time - from) / (to - from);
+        double share = Math.clamp(u, 0, 1);
+        double one = instants.get(k).inertia().si();
+        double two = instants.get(k + 1).inertia().si();
+        double inertia = (1 - share) * one + share * two;
+        double rise = u < 0 || u > 1 ? 0 : (two - one) / (to - from);
+        double torque = (1 - share) * instants.get(k).torque().si()
+                + share * instants.get(k + 1).torque().si();
+        double rubbing = way * si(custom.friction()) + si(custom.viscousFriction()) * w;
+        return new Shaft(
+                (inertia + payload) * a + rise * w + torque + rubbing + process,
+                w,
+                a,
+                0,
+                0,
+                rubbing * w,
+                process * w + rise * w * w / 2,
                 torque * w);
     }
 
