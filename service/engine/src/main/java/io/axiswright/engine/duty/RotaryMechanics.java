@@ -112,7 +112,8 @@ final class RotaryMechanics {
                         core,
                         heaviness,
                         winder.tension().si() + process,
-                        winder.tension().si()));
+                        winder.tension().si(),
+                        si(winder.viscousFriction())));
     }
 
     static Mechanics of(Custom custom) {

@@ -70,7 +70,7 @@ final class ShaftOracle {
             case Crank crank -> crank(crank, q, v, a, payload, process);
             case Winder winder -> winder(winder, q, v, a, process);
             case Custom custom -> custom(custom, q, v, a, payload, process, way);
-            case Hoist hoist -> hoist(hoist, q, v, a, payload, process);
+            case Hoist hoist -> hoist(hoist, q, v, a, payload, process, way);
             case Conveyor conveyor -> conveyor(conveyor, v, a, payload, process, way);
             case RotaryTable table ->
                 turning(
@@ -159,14 +159,15 @@ final class ShaftOracle {
         double pull = winder.tension().si() + process;
         double torque = pull * radius.getValue()
                 + inertia.multiply(w).getFirstDerivative()
-                - arriving * lineSpeed * radius.getValue();
+                - arriving * lineSpeed * radius.getValue()
+                + si(winder.viscousFriction()) * w.getValue();
         return new Shaft(
                 torque,
                 w.getValue(),
                 w.getFirstDerivative(),
                 winder.coreInertia().si(),
                 si(winder.bearingFriction()),
-                0,
+                si(winder.viscousFriction()) * w.getValue() * w.getValue(),
                 pull * lineSpeed - arriving * lineSpeed * lineSpeed / 2,
                 0);
     }
@@ -266,7 +267,7 @@ final class ShaftOracle {
                 torque * w);
     }
 
-    private static Shaft hoist(Hoist hoist, double y, double v, double a, double payload, double process) {
+    private static Shaft hoist(Hoist hoist, double y, double v, double a, double payload, double process, double way) {
         HoistRope rope = java.util.Objects.requireNonNull(hoist.rope());
         double lever = hoist.drumDiameter().si() / 2;
         double top = rope.height().si();
@@ -290,13 +291,14 @@ final class ShaftOracle {
             energy = energy.add(height.square().add(drop.square()).multiply(perMetre / 2));
         }
         double weight = energy.getFirstDerivative() * G;
+        double rubbing = way * si(hoist.bearingFriction()) + si(hoist.viscousFriction()) * v / lever;
         return new Shaft(
-                (moved * a + weight + process) * lever,
+                (moved * a + weight + process) * lever + rubbing,
                 v / lever,
                 a / lever,
                 hoist.drumInertia().si(),
                 0,
-                0,
+                rubbing * v / lever,
                 process * v,
                 weight * v);
     }
