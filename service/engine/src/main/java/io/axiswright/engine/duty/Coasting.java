@@ -60,6 +60,14 @@ public record Coasting(boolean rotary, double travel, boolean gravity, boolean e
         pieces = List.copyOf(pieces);
     }
 
+    /** Whether some element of its transmission keeps any load at rest. */
+    public boolean locks() {
+        return pieces.stream()
+                .flatMap(piece -> piece.loads().stream())
+                .flatMap(load -> load.links().stream())
+                .anyMatch(link -> link.backDriving() <= 0);
+    }
+
     /** How long the cycle lasts, s. */
     public double period() {
         return pieces.isEmpty() ? 0 : pieces.getLast().end();
@@ -144,7 +152,7 @@ public record Coasting(boolean rotary, double travel, boolean gravity, boolean e
                 .map(stage -> new CoastLoad.Link(
                         stage.ratio(),
                         stage.efficiency().driving(),
-                        stage.efficiency().backDriving(),
+                        stage.efficiency().coasting(),
                         stage.inertia(),
                         stage.drag()))
                 .toList();

@@ -213,7 +213,12 @@ final class DutyFindings {
                         friction));
                 return;
             }
-            if (!axis.drive().holdingBrake() && !load.drivetrain().selfLocking()) {
+            if (load.drivetrain().selfLocking()) {
+                findings.add(FindingCode.DUTY_SELF_LOCKING_HOLDS.at(
+                        axis.id(), pointer + "/mechanism", PRACTICE, pull, null));
+                return;
+            }
+            if (!axis.drive().holdingBrake()) {
                 findings.add(FindingCode.DUTY_BRAKE_ABSENT.at(axis.id(), pointer + "/drive", PRACTICE, pull, null));
             }
             findings.add(FindingCode.DUTY_LOAD_MAY_FALL.at(axis.id(), pointer + "/mechanism", PRACTICE, pull, null));

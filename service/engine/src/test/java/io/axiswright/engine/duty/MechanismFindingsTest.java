@@ -310,8 +310,9 @@ class MechanismFindingsTest {
                 null,
                 null);
         assertThat(codes(thread, 20))
-                .contains(FindingCode.DUTY_SELF_LOCKING, FindingCode.DUTY_LOAD_MAY_FALL)
-                .doesNotContain(FindingCode.DUTY_BRAKE_ABSENT, FindingCode.DUTY_NUT_UNCHECKED);
+                .contains(FindingCode.DUTY_SELF_LOCKING, FindingCode.DUTY_SELF_LOCKING_HOLDS)
+                .doesNotContain(
+                        FindingCode.DUTY_LOAD_MAY_FALL, FindingCode.DUTY_BRAKE_ABSENT, FindingCode.DUTY_NUT_UNCHECKED);
     }
 
     private static Belt belt(@Nullable BeltTension tension) {
