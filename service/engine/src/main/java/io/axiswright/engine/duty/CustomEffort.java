@@ -79,6 +79,11 @@ record CustomEffort(
     }
 
     @Override
+    public double viscousFriction() {
+        return viscous;
+    }
+
+    @Override
     public double largestInertia(double from, double to) {
         double largest = 0;
         for (double angle : extremes(from, to)) {

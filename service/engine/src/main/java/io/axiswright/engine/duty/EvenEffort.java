@@ -71,6 +71,11 @@ record EvenEffort(
     }
 
     @Override
+    public double viscousFriction() {
+        return viscous * travel * travel;
+    }
+
+    @Override
     public double largestInertia(double from, double to) {
         return mass * travel * travel;
     }

@@ -78,6 +78,11 @@ interface LoadEffort {
         return 0;
     }
 
+    /** Friction at that shaft per its speed, N·m·s; 0 where none is known that is always there. */
+    default double viscousFriction() {
+        return 0;
+    }
+
     /** The largest inertia of the load between two positions, as the shaft feels it, kg·m². */
     double largestInertia(double from, double to);
 

@@ -126,6 +126,11 @@ record TimedEffort(
     }
 
     @Override
+    public double viscousFriction() {
+        return viscous;
+    }
+
+    @Override
     public double largestInertia(double from, double to) {
         return places().map(inertia::at).max().orElse(0) + payload;
     }

@@ -85,6 +85,11 @@ record WinderEffort(
     }
 
     @Override
+    public double viscousFriction() {
+        return viscous;
+    }
+
+    @Override
     public double largestInertia(double from, double to) {
         return inertia(radius(Math.max(from, to)));
     }
