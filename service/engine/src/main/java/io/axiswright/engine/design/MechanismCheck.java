@@ -6,6 +6,7 @@ import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** What a mechanism must not contradict itself in. How far its cycle may take it is judged once the motions are known. */
@@ -167,19 +168,62 @@ public final class MechanismCheck {
 
     private void custom(Custom custom) {
         List<CustomPoint> points = custom.points();
+        List<CustomInstant> instants = custom.instants();
+        if (points != null && instants != null) {
+            fault(
+                    "/instants",
+                    FaultCode.INCONSISTENT,
+                    "Torque and inertia are given over the angle and over time.",
+                    "one of points and instants");
+        } else if (points != null) {
+            table(custom, points);
+        } else if (instants != null) {
+            course(custom, instants);
+        } else {
+            fault(
+                    "/points",
+                    FaultCode.MISSING,
+                    "Nothing says what torque and inertia the mechanism has.",
+                    "points over the angle, or instants over the time of the cycle");
+        }
+    }
+
+    private void course(Custom custom, List<CustomInstant> instants) {
+        overTime(custom.interpolation(), "/interpolation");
+        overTime(custom.repeats(), "/repeats");
+        overTime(custom.startAngle(), "/startAngle");
+        rises(instants, CustomInstant::time, "/instants/", "/time");
+    }
+
+    private void overTime(@Nullable Object stated, String member) {
+        if (stated != null) {
+            fault(member, FaultCode.INCONSISTENT, "It belongs to points over the angle.", "none of this with instants");
+        }
+    }
+
+    private <T> boolean rises(List<T> points, Function<T, Quantity> place, String list, String member) {
         for (int k = 1; k < points.size(); k++) {
-            if (points.get(k).angle().si() <= points.get(k - 1).angle().si()) {
+            if (place.apply(points.get(k)).si()
+                    <= place.apply(points.get(k - 1)).si()) {
+                String what = member.substring(1);
                 fault(
-                        "/points/" + k + "/angle",
+                        list + k + member,
                         FaultCode.INCONSISTENT,
-                        "The angle does not rise from the point before.",
-                        "angles that rise from point to point");
-                return;
+                        "The " + what + " does not rise from the point before.",
+                        what + "s that rise from point to point");
+                return false;
             }
+        }
+        return true;
+    }
+
+    private void table(Custom custom, List<CustomPoint> points) {
+        if (!rises(points, CustomPoint::angle, "/points/", "/angle")) {
+            return;
         }
         CustomPoint first = points.getFirst();
         CustomPoint last = points.getLast();
-        if (custom.repeats()
+        if (custom.turns()
                 && (!first.torque().equals(last.torque()) || !first.inertia().equals(last.inertia()))) {
             fault(
                     "/points/" + (points.size() - 1),

@@ -6,6 +6,7 @@ import io.axiswright.engine.quantity.Force;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.RotaryDamping;
 import io.axiswright.engine.quantity.Torque;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param bearingFriction friction torque of its bearings; none if absent
  * @param efficiency efficiency when the motor drives
  * @param backDrivingEfficiency efficiency when the material drives; 2 − 1/efficiency if absent; 0 or below: self-locking
+ * @param viscousFriction friction torque of its bearings per speed of the roll; none if absent
  */
 @JsonTypeName("WINDER")
 public record Winder(
@@ -36,5 +38,35 @@ public record Winder(
         @Bounds(min = 0) Force tension,
         @Bounds(min = 0) @Nullable Torque bearingFriction,
         @Bounds(above = 0, max = 1) double efficiency,
-        @Bounds(min = 0, max = 1) @Nullable Double backDrivingEfficiency)
-        implements Mechanism {}
+        @Bounds(min = 0, max = 1) @Nullable Double backDrivingEfficiency,
+        @Bounds(min = 0) @Nullable RotaryDamping viscousFriction)
+        implements Mechanism {
+
+    /** A roll without viscous friction. */
+    public Winder(
+            WinderMotion motion,
+            Length coreDiameter,
+            Inertia coreInertia,
+            Length fullDiameter,
+            Mass material,
+            Length thickness,
+            Length startDiameter,
+            Force tension,
+            @Nullable Torque bearingFriction,
+            double efficiency,
+            @Nullable Double backDrivingEfficiency) {
+        this(
+                motion,
+                coreDiameter,
+                coreInertia,
+                fullDiameter,
+                material,
+                thickness,
+                startDiameter,
+                tension,
+                bearingFriction,
+                efficiency,
+                backDrivingEfficiency,
+                null);
+    }
+}

@@ -42,15 +42,21 @@ record AxisLoad(
         Drivetrain drivetrain = Drivetrain.of(axis);
         List<LoadPiece> pieces = new ArrayList<>();
         double start = 0;
+        double stated = 0;
         double position = drivetrain.mechanics().start();
         double travelled = 0;
         List<Reach.Way> ways = new ArrayList<>();
         boolean gravity = false;
         for (Segment segment : axis.cycle().segments()) {
+            Motion motion = change.motions().apply(segment);
             LoadEffort effort = drivetrain
                     .mechanics()
                     .effort(change.payloads().applyAsDouble(segment), siOrZero(segment.processEffort()));
-            Motion motion = change.motions().apply(segment);
+            if (effort.timed()) {
+                double duration = Motion.of(segment).duration();
+                effort = effort.during(stated, duration, motion.duration());
+                stated += duration;
+            }
             boolean held = segment instanceof Dwell dwell
                     && dwell.brakeHolds()
                     && axis.drive().holdingBrake();
@@ -59,7 +65,8 @@ record AxisLoad(
             double highest = position;
             for (Motion.Stretch stretch : motion.stretches()) {
                 Polynomial way = way(axis, drivetrain, segment, stretch, position);
-                pieces.addAll(pieces(drivetrain, effort, change, segment, stretch, start, way, held));
+                pieces.addAll(
+                        pieces(drivetrain, effort.later(stretch.start()), change, segment, stretch, start, way, held));
                 double next = way.at(stretch.length());
                 travelled += Math.abs(next - position);
                 position = next;
@@ -137,7 +144,7 @@ record AxisLoad(
             return atMotor(segment) ? stated.atMotor(way) : stated.atLoad(from);
         }
         if (stretch.direction() == 0) {
-            return List.of(drivetrain.resting(effort, start, stretch.length(), from, held));
+            return drivetrain.resting(effort, start, stretch.length(), from, held);
         }
         var moving = new LoadMotion(way, stretch.length(), stretch.direction());
         return drivetrain.passing(effort, start, change.shafts().apply(effort, moving), stretch.direction());

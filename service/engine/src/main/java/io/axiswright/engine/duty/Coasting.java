@@ -23,7 +23,7 @@ import java.util.List;
  *     how far the mechanism's shaft turns
  * @param gravity whether gravity drives it
  * @param even whether its load is the same wherever it is; if not, what it coasts under is its largest inertia with its largest
- *     effort either way and no friction of the load
+ *     effort either way and only friction that is there everywhere
  * @param pieces its cycle, end to end
  */
 public record Coasting(boolean rotary, double travel, boolean gravity, boolean even, List<Piece> pieces) {
@@ -58,6 +58,14 @@ public record Coasting(boolean rotary, double travel, boolean gravity, boolean e
     /** Keeps the pieces from being changed. */
     public Coasting {
         pieces = List.copyOf(pieces);
+    }
+
+    /** Whether some element of its transmission keeps any load at rest. */
+    public boolean locks() {
+        return pieces.stream()
+                .flatMap(piece -> piece.loads().stream())
+                .flatMap(load -> load.links().stream())
+                .anyMatch(link -> link.backDriving() <= 0);
     }
 
     /** How long the cycle lasts, s. */
@@ -128,15 +136,28 @@ public record Coasting(boolean rotary, double travel, boolean gravity, boolean e
                 motorInertia);
     }
 
-    /** With its largest inertia, its largest effort either way, and no friction of the load. */
+    /**
+     * With its largest inertia, its largest effort either way, and friction that is there everywhere. Without a brake no stop is longer
+     * as long as it stays within the reach: u = w·sqrt(J) falls by no less than (friction − effort)/sqrt(J), and the kinetic energy
+     * over the way by no less than friction − effort, whatever J does meanwhile. That counts on no loss which goes with the load, for
+     * that is smaller where the inertia is.
+     */
     private static List<CoastLoad> uneven(Drivetrain drivetrain, LoadEffort effort, Reach reach, double motorInertia) {
         double inertia = effort.largestInertia(reach.lowest(), reach.highest());
         double pull = effort.largestHolding(reach.lowest(), reach.highest());
-        List<CoastLoad.Link> links = links(drivetrain);
-        CoastLoad against = new CoastLoad(inertia, pull, 0, 0, links, motorInertia);
+        double friction = effort.friction();
+        double viscous = effort.viscousFriction();
+        List<CoastLoad.Link> links =
+                links(drivetrain).stream().map(Coasting::lossless).toList();
+        CoastLoad against = new CoastLoad(inertia, pull, friction, viscous, links, motorInertia);
         return pull == 0
                 ? List.of(against)
-                : List.of(new CoastLoad(inertia, -pull, 0, 0, links, motorInertia), against);
+                : List.of(new CoastLoad(inertia, -pull, friction, viscous, links, motorInertia), against);
+    }
+
+    /** A link that counts on no loss but its drag, unless it locks itself. */
+    private static CoastLoad.Link lossless(CoastLoad.Link link) {
+        return link.backDriving() <= 0 ? link : new CoastLoad.Link(link.ratio(), 1, 1, link.inertia(), link.drag());
     }
 
     private static List<CoastLoad.Link> links(Drivetrain drivetrain) {
@@ -144,7 +165,7 @@ public record Coasting(boolean rotary, double travel, boolean gravity, boolean e
                 .map(stage -> new CoastLoad.Link(
                         stage.ratio(),
                         stage.efficiency().driving(),
-                        stage.efficiency().backDriving(),
+                        stage.efficiency().coasting(),
                         stage.inertia(),
                         stage.drag()))
                 .toList();

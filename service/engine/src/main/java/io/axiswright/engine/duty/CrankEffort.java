@@ -45,7 +45,8 @@ record CrankEffort(
     }
 
     @Override
-    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+    public ShaftRange range(
+            Enclosure time, Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
         CrankSlide slide = CrankSlide.of(radius, rod, offset, position);
         Enclosure way = slide.way();
         Enclosure inertial = way.times(acceleration)

@@ -6,15 +6,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A mechanism known by torque and inertia over its angle: T = J·a + J'·w²/2 + torque.
+ * A mechanism known by torque and inertia over its angle: T = J·a + J'·w²/2 + torque(angle).
  *
  * @param torque torque against the positive direction over the angle, N·m
  * @param inertia inertia over the angle, kg·m²
  * @param payload inertia carried on top, kg·m²
  * @param coulomb friction, always against the motion, N·m
+ * @param viscous friction per speed, N·m·s
  * @param process torque of the process against the positive direction, N·m
  */
-record CustomEffort(TableCurve torque, TableCurve inertia, double payload, double coulomb, double process)
+record CustomEffort(
+        TableCurve torque, TableCurve inertia, double payload, double coulomb, double viscous, double process)
         implements LoadEffort {
 
     @Override
@@ -28,6 +30,7 @@ record CustomEffort(TableCurve torque, TableCurve inertia, double payload, doubl
             return (angle, w, a) -> (inertiaHere.at(angle) + payload) * a
                     + slope.at(angle - inertiaHere.origin()) * w * w / 2
                     + torqueHere.at(angle)
+                    + viscous * w
                     + resisting;
         });
     }
@@ -38,12 +41,14 @@ record CustomEffort(TableCurve torque, TableCurve inertia, double payload, doubl
     }
 
     @Override
-    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+    public ShaftRange range(
+            Enclosure time, Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
         Enclosure felt = inertia.value(position)
                 .plus(payload)
                 .times(acceleration)
                 .plus(inertia.slope(position).times(speed.squared()).times(0.5))
                 .plus(torque.value(position))
+                .plus(speed.times(viscous))
                 .plus(process + direction * coulomb);
         return new ShaftRange(speed, acceleration, felt);
     }
@@ -66,6 +71,16 @@ record CustomEffort(TableCurve torque, TableCurve inertia, double payload, doubl
             largest = Math.max(largest, Math.max(Math.abs(own), Math.abs(own + process)));
         }
         return largest;
+    }
+
+    @Override
+    public double friction() {
+        return coulomb;
+    }
+
+    @Override
+    public double viscousFriction() {
+        return viscous;
     }
 
     @Override

@@ -15,6 +15,7 @@ import io.axiswright.engine.quantity.Payload;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Speed;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
 /** What is to be said about single segments of a cycle. */
@@ -63,11 +64,31 @@ final class CycleFindings {
                         axis.id(),
                         pointer + k + (segment.payload() == null ? "" : "/payload"),
                         "derived: the payload is another at the end of one motion and at the start of the next",
-                        axis.mechanism().carriesMass() ? new Mass(change) : new Inertia(change),
+                        payload(axis, change),
                         null));
             }
         }
+        neverPutDown(axis, pointer, findings);
         return findings;
+    }
+
+    /** Where a cycle ends it begins, so all that is picked up is put down; unless something is always carried, and not always the same. */
+    private static void neverPutDown(Axis axis, String pointer, List<Finding> findings) {
+        DoubleSummaryStatistics carried = axis.cycle().segments().stream()
+                .mapToDouble(CycleFindings::carried)
+                .summaryStatistics();
+        if (carried.getMin() > 0 && carried.getMax() > carried.getMin()) {
+            findings.add(FindingCode.DUTY_PAYLOAD_NEVER_PUT_DOWN.at(
+                    axis.id(),
+                    pointer.substring(0, pointer.length() - 1),
+                    "derived: the least and the largest payload of all segments",
+                    payload(axis, carried.getMin()),
+                    payload(axis, carried.getMax())));
+        }
+    }
+
+    private static Quantity payload(Axis axis, double value) {
+        return axis.mechanism().carriesMass() ? new Mass(value) : new Inertia(value);
     }
 
     private static boolean atMotor(Segment segment) {

@@ -76,10 +76,17 @@ record Drivetrain(Mechanics mechanics, List<Stage> stages, double gearInertia, d
         return atShaft / ratio();
     }
 
-    /** The piece of a standstill, held by the motor or, without it, by the brake. */
-    LoadPiece resting(LoadEffort effort, double start, double duration, double position, boolean held) {
-        Polynomial pull = Polynomial.of(effort.holding(position));
-        return resting(effort, start, duration, position, pull, held ? Polynomial.ZERO : throughAtRest(pull));
+    /** The pieces of a standstill, held by the motor or, without it, by the brake. */
+    List<LoadPiece> resting(LoadEffort effort, double start, double duration, double position, boolean held) {
+        return effort.resting(position, duration).stream()
+                .map(piece -> resting(
+                        effort.later(piece.start()),
+                        start + piece.start(),
+                        piece.duration(),
+                        position,
+                        piece.torque(),
+                        held ? Polynomial.ZERO : throughAtRest(piece.torque())))
+                .toList();
     }
 
     /** The piece of a standstill under a torque at the mechanism's shaft that is known over time. */
@@ -125,7 +132,7 @@ record Drivetrain(Mechanics mechanics, List<Stage> stages, double gearInertia, d
                         piece.acceleration().times(turns).shifted(from),
                         torque.shifted(from),
                         piece.torque().shifted(from),
-                        effort)));
+                        effort.later(piece.start() + from))));
         return pieces;
     }
 

@@ -1,6 +1,7 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.Custom;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.Hoist;
@@ -212,7 +213,12 @@ final class DutyFindings {
                         friction));
                 return;
             }
-            if (!axis.drive().holdingBrake() && !load.drivetrain().selfLocking()) {
+            if (load.drivetrain().selfLocking()) {
+                findings.add(FindingCode.DUTY_SELF_LOCKING_HOLDS.at(
+                        axis.id(), pointer + "/mechanism", PRACTICE, pull, null));
+                return;
+            }
+            if (!axis.drive().holdingBrake()) {
                 findings.add(FindingCode.DUTY_BRAKE_ABSENT.at(axis.id(), pointer + "/drive", PRACTICE, pull, null));
             }
             findings.add(FindingCode.DUTY_LOAD_MAY_FALL.at(axis.id(), pointer + "/mechanism", PRACTICE, pull, null));
@@ -239,6 +245,14 @@ final class DutyFindings {
             Quantity none = angle ? new Angle(0) : new Length(0);
             FindingCode code = ends(axis.mechanism()) ? FindingCode.DUTY_CYCLE_RUNS_OUT : FindingCode.DUTY_CYCLE_DRIFTS;
             findings.add(code.at(axis.id(), pointer + "/cycle", PRACTICE, drift, none));
+        }
+        if (axis.mechanism() instanceof Custom custom && custom.instants() != null) {
+            findings.add(FindingCode.DUTY_COURSE_OVER_TIME.at(
+                    axis.id(),
+                    pointer + "/mechanism/instants",
+                    "derived: d(J·w)/dt of angular momentum, J constant in a stop",
+                    null,
+                    null));
         }
         findings.addAll(CycleFindings.of(
                 axis, pointer + "/cycle/segments/", axis.mechanism().movesByAngle()));

@@ -43,6 +43,14 @@ record Efficiency(double driving, double backDriving) {
         return driving == 1 && backDriving == 1;
     }
 
+    /**
+     * The back-driving efficiency of a motion that nothing drives. A stated 0 stands for all below it, for nothing below can be stated:
+     * then friction in proportion to the load, as the other efficiency tells it, resists the motion, if it tells of a lock at all.
+     */
+    double coasting() {
+        return backDriving == 0 ? Math.min(0, 2 - 1 / driving) : backDriving;
+    }
+
     boolean selfLocking() {
         return backDriving <= 0;
     }

@@ -40,7 +40,8 @@ record EvenEffort(
     }
 
     @Override
-    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+    public ShaftRange range(
+            Enclosure time, Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
         Enclosure effort = acceleration
                 .times(mass)
                 .plus(speed.times(viscous))
@@ -67,6 +68,11 @@ record EvenEffort(
     @Override
     public double friction() {
         return coulomb * travel;
+    }
+
+    @Override
+    public double viscousFriction() {
+        return viscous * travel * travel;
     }
 
     @Override

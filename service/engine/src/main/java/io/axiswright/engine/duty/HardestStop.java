@@ -87,7 +87,7 @@ record HardestStop(double size, double instant, Course course) {
         LoadMotion motion = LoadMotion.of(
                 piece.position().at(instant), Polynomial.of(speed, -speed / time), time, Math.signum(speed));
         double hardest = 0;
-        for (ShaftPiece part : piece.effort().moving(motion)) {
+        for (ShaftPiece part : piece.effort().held(instant).moving(motion)) {
             hardest = Math.max(hardest, part.torque().largestMagnitude(0, part.duration()));
         }
         return hardest;

@@ -90,6 +90,7 @@ final class LinearMechanics {
         // counterweight
         double hanging = rope == null || balanced ? 0 : rope.mass().si();
         double rise = balanced ? 0 : -perMetre * (hoist.counterweight() == null ? 1 : 2) * Mechanics.FREE_FALL;
+        double travel = hoist.drumDiameter().si() / 2 / hoist.reeving();
         return new Mechanics(
                 false,
                 rope == null ? 0 : rope.start().si(),
@@ -97,12 +98,12 @@ final class LinearMechanics {
                 0,
                 Efficiency.of(hoist.efficiency(), hoist.backDrivingEfficiency()),
                 (payload, process) -> new EvenEffort(
-                        hoist.drumDiameter().si() / 2 / hoist.reeving(),
+                        travel,
                         hoist.load().si() + payload + counter + ropes,
                         (hoist.load().si() + payload - counter + hanging) * Mechanics.FREE_FALL,
                         rise,
-                        0,
-                        0,
+                        si(hoist.bearingFriction()) / travel,
+                        si(hoist.viscousFriction()) / travel / travel,
                         process));
     }
 

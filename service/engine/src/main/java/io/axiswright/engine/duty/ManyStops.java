@@ -31,10 +31,11 @@ record ManyStops(Drivetrain drivetrain, double inertia, double duration) {
                 first - first * first / 2, last - last * last / 2, Range.NONE, new Range(1 - last, 1 - first));
         Enclosure position =
                 stretch.position(time, halfTime, start).plus(start.times(way).times(duration));
+        var begun = new Enclosure(time - halfTime, time + halfTime, new Range(1, 1), Range.NONE);
         return atMotor(
                 stretch.piece()
                         .effort()
-                        .range(position, start.times(left), start.times(-1 / duration), stretch.direction()),
+                        .range(begun, position, start.times(left), start.times(-1 / duration), stretch.direction()),
                 stretch.direction());
     }
 

@@ -4,12 +4,19 @@ import static io.axiswright.engine.duty.LinearMechanics.si;
 
 import io.axiswright.engine.design.Crank;
 import io.axiswright.engine.design.Custom;
+import io.axiswright.engine.design.CustomInstant;
+import io.axiswright.engine.design.CustomPoint;
 import io.axiswright.engine.design.DirectDrive;
 import io.axiswright.engine.design.Friction;
 import io.axiswright.engine.design.RotaryTable;
+import io.axiswright.engine.design.TableInterpolation;
 import io.axiswright.engine.design.Unbalance;
 import io.axiswright.engine.design.Winder;
 import io.axiswright.engine.design.WinderMotion;
+import io.axiswright.engine.quantity.Quantity;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Mechanisms that turn their load, and those whose load does not go evenly with their shaft. */
@@ -105,24 +112,39 @@ final class RotaryMechanics {
                         core,
                         heaviness,
                         winder.tension().si() + process,
-                        winder.tension().si()));
+                        winder.tension().si(),
+                        si(winder.viscousFriction())));
     }
 
     static Mechanics of(Custom custom) {
-        double[] angles =
-                custom.points().stream().mapToDouble(p -> p.angle().si()).toArray();
-        double[] torques =
-                custom.points().stream().mapToDouble(p -> p.torque().si()).toArray();
-        double[] inertias =
-                custom.points().stream().mapToDouble(p -> p.inertia().si()).toArray();
-        TableCurve torque = TableCurve.of(angles, torques, custom.interpolation(), custom.repeats());
-        TableCurve inertia = TableCurve.of(angles, inertias, custom.interpolation(), custom.repeats());
-        return new Mechanics(
-                true,
-                custom.startAngle().si(),
-                0,
-                0,
-                Efficiency.LOSSLESS,
-                (payload, process) -> new CustomEffort(torque, inertia, payload, si(custom.friction()), process));
+        return new Mechanics(true, custom.start(), 0, 0, Efficiency.LOSSLESS, loading(custom));
+    }
+
+    private static Mechanics.Loading loading(Custom custom) {
+        double friction = si(custom.friction());
+        double viscous = si(custom.viscousFriction());
+        List<CustomInstant> instants = custom.instants();
+        if (instants != null) {
+            double[] times = values(instants, CustomInstant::time);
+            TableCurve torque = straight(times, values(instants, CustomInstant::torque));
+            TableCurve inertia = straight(times, values(instants, CustomInstant::inertia));
+            return (payload, process) -> new TimedEffort(
+                    torque, inertia, 0, times[times.length - 1], 1, payload, friction, viscous, process);
+        }
+        List<CustomPoint> points = Objects.requireNonNull(custom.points());
+        TableInterpolation between =
+                custom.interpolation() == null ? TableInterpolation.LINEAR : custom.interpolation();
+        double[] angles = values(points, CustomPoint::angle);
+        TableCurve torque = TableCurve.of(angles, values(points, CustomPoint::torque), between, custom.turns());
+        TableCurve inertia = TableCurve.of(angles, values(points, CustomPoint::inertia), between, custom.turns());
+        return (payload, process) -> new CustomEffort(torque, inertia, payload, friction, viscous, process);
+    }
+
+    private static TableCurve straight(double[] places, double[] values) {
+        return TableCurve.of(places, values, TableInterpolation.LINEAR, false);
+    }
+
+    private static <T> double[] values(List<T> points, Function<T, Quantity> value) {
+        return points.stream().mapToDouble(point -> value.apply(point).si()).toArray();
     }
 }

@@ -27,6 +27,11 @@ record ShaftPiece(
         return new ShaftPiece(0, motion.duration(), motion.position(), speed, speed.derivative(), torque);
     }
 
+    /** One at rest. */
+    static ShaftPiece resting(double start, double duration, double position, Polynomial torque) {
+        return new ShaftPiece(start, duration, Polynomial.of(position), Polynomial.ZERO, Polynomial.ZERO, torque);
+    }
+
     /** The same with a torque that is its own times an effort over the time since the stretch began. */
     ShaftPiece times(Polynomial effort) {
         return new ShaftPiece(start, duration, position, speed, acceleration, torque.times(effort.shifted(start)));

@@ -70,7 +70,7 @@ final class StatedTorque {
                     stretch.speed().derivative().shifted(from),
                     motor.torque.shifted(from),
                     torque.shifted(from),
-                    effort));
+                    effort.later(from)));
             return;
         }
         Stage stage = drivetrain.stages().get(k - 1);

@@ -76,6 +76,6 @@ final class Stops {
         double speed = piece.position().derivative().at(t);
         Polynomial falling = Polynomial.of(speed, -speed / time);
         LoadMotion motion = LoadMotion.of(piece.position().at(t), falling, time, direction);
-        return load.drivetrain().course(piece.effort(), motion, inertia);
+        return load.drivetrain().course(piece.effort().held(t), motion, inertia);
     }
 }

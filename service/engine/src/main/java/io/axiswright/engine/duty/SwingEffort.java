@@ -29,7 +29,8 @@ record SwingEffort(double inertia, double moment, double coulomb, double viscous
     }
 
     @Override
-    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+    public ShaftRange range(
+            Enclosure time, Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
         Enclosure torque = acceleration
                 .times(inertia)
                 .plus(speed.times(viscous))

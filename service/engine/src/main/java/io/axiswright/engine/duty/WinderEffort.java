@@ -15,14 +15,24 @@ import java.util.List;
  * @param heaviness inertia of the material is this times (R⁴ − core⁴), kg/m²
  * @param tension pull of material and process against winding, N
  * @param resting pull of the material alone, N
+ * @param viscous friction per speed of the roll, N·m·s
  */
 record WinderEffort(
-        boolean line, double start, double thickness, double core, double heaviness, double tension, double resting)
+        boolean line,
+        double start,
+        double thickness,
+        double core,
+        double heaviness,
+        double tension,
+        double resting,
+        double viscous)
         implements LoadEffort {
 
     @Override
     public List<ShaftPiece> moving(LoadMotion motion) {
-        return pieces(motion, (position, speed, shaft) -> torque(radius(position), shaft));
+        return pieces(
+                motion,
+                (position, speed, shaft) -> torque(radius(position), shaft) + viscous * turning(position, speed));
     }
 
     @Override
@@ -35,14 +45,15 @@ record WinderEffort(
         return line
                 ? Instants.ofLoad(
                         motion,
-                        (s, v, a) -> v / radius(s),
+                        (s, v, a) -> turning(s, v),
                         this::acceleration,
                         (s, v, a) -> torque.at(s, v, acceleration(s, v, a)))
                 : Instants.ofShaft(motion, torque);
     }
 
     @Override
-    public ShaftRange range(Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
+    public ShaftRange range(
+            Enclosure time, Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
         Enclosure radius = radius(position);
         Enclosure inertia = radius.squared().squared().plus(-Math.pow(core, 4)).times(heaviness);
         Enclosure turning = line ? speed.times(radius.inverse()) : speed;
@@ -51,7 +62,10 @@ record WinderEffort(
                         .times(radius.inverse())
                         .plus(turning.squared().times(radius.inverse()).times(-thickness / (2 * Math.PI)))
                 : acceleration;
-        return new ShaftRange(turning, gaining, radius.times(tension).plus(inertia.times(gaining)));
+        return new ShaftRange(
+                turning,
+                gaining,
+                radius.times(tension).plus(inertia.times(gaining)).plus(turning.times(viscous)));
     }
 
     @Override
@@ -71,6 +85,11 @@ record WinderEffort(
     }
 
     @Override
+    public double viscousFriction() {
+        return viscous;
+    }
+
+    @Override
     public double largestInertia(double from, double to) {
         return inertia(radius(Math.max(from, to)));
     }
@@ -82,6 +101,11 @@ record WinderEffort(
 
     private double torque(double radius, double acceleration) {
         return tension * radius + inertia(radius) * acceleration;
+    }
+
+    /** Speed of the roll, rad/s. */
+    private double turning(double position, double speed) {
+        return line ? speed / radius(position) : speed;
     }
 
     private double inertia(double radius) {

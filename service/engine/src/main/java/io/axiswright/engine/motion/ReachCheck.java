@@ -3,6 +3,7 @@ package io.axiswright.engine.motion;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Crank;
 import io.axiswright.engine.design.Custom;
+import io.axiswright.engine.design.CustomInstant;
 import io.axiswright.engine.design.CustomPoint;
 import io.axiswright.engine.design.DirectDrive;
 import io.axiswright.engine.design.Gear;
@@ -58,7 +59,7 @@ final class ReachCheck {
             case DirectDrive drive when drive.unbalance() != null -> turns(TURN);
             case Crank _ -> turns(TURN);
             case Winder winder -> roll(winder);
-            case Custom custom -> table(custom);
+            case Custom custom -> custom(custom);
             default -> {}
         }
         return faults;
@@ -89,12 +90,42 @@ final class ReachCheck {
         }
     }
 
-    private void table(Custom custom) {
-        CustomPoint first = custom.points().getFirst();
-        CustomPoint last = custom.points().getLast();
+    private void custom(Custom custom) {
+        if (custom.points() != null) {
+            table(custom, custom.points());
+        } else if (custom.instants() != null) {
+            course(custom.instants());
+        }
+    }
+
+    /** The course must lie within the cycle, and a shaft that turns from one cycle into the next must not change its inertia there. */
+    private void course(List<CustomInstant> instants) {
+        double period = motions.stream().mapToDouble(Motion::duration).sum();
+        String place = pointer + "/mechanism/instants/" + (instants.size() - 1);
+        CustomInstant last = instants.getLast();
+        if (last.time().si() > period * (1 + ROUNDING)) {
+            faults.add(new Fault(
+                    place + "/time",
+                    FaultCode.OUT_OF_RANGE,
+                    "The course goes on to " + last.time().si() + " s, and the cycle ends after " + period + " s.",
+                    "times within the cycle"));
+        }
+        if (motions.getFirst().startSpeed() != 0
+                && !last.inertia().equals(instants.getFirst().inertia())) {
+            faults.add(new Fault(
+                    place + "/inertia",
+                    FaultCode.INCONSISTENT,
+                    "The shaft turns from one cycle into the next, and its inertia would jump there.",
+                    "the inertia of the first instant, or rest between the cycles"));
+        }
+    }
+
+    private void table(Custom custom, List<CustomPoint> points) {
+        CustomPoint first = points.getFirst();
+        CustomPoint last = points.getLast();
         turns(last.angle().si() - first.angle().si());
-        if (!custom.repeats()) {
-            stays(custom.startAngle().si(), first.angle().si(), last.angle().si(), "rad, and the points go no farther");
+        if (!custom.turns()) {
+            stays(custom.start(), first.angle().si(), last.angle().si(), "rad, and the points go no farther");
         }
     }
 

@@ -96,6 +96,9 @@ final class AxisFindings {
                     DERIVED,
                     new Torque(BrakeAction.of(brake).torque()),
                     null));
+        } else if (axis.coasting().gravity() && axis.coasting().locks()) {
+            findings.add(
+                    FindingCode.STOPPING_LOCK_UNSURE.at(axis.id(), axis.pointer() + "/mechanism", DERIVED, null, null));
         } else if (axis.coasting().gravity()) {
             findings.add(FindingCode.STOPPING_LOAD_UNHELD.at(axis.id(), axis.pointer() + "/drive", CLAUSE, null, null));
         } else if (uncontrolled) {

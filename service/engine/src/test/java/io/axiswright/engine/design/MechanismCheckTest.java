@@ -3,6 +3,7 @@ package io.axiswright.engine.design;
 import static io.axiswright.engine.Copies.with;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.motion.CycleCheck;
@@ -240,6 +241,49 @@ class MechanismCheckTest {
         refused(faults(custom(false, 1, 5), new Angle(2.1)), "/cycle/segments/1", FaultCode.OUT_OF_RANGE);
         refused(faults(custom(true, 1, 5)), "/mechanism/points/2", FaultCode.INCONSISTENT);
         refused(faults(custom(true, 1, 1), new Angle(601)), "/cycle", FaultCode.OUT_OF_RANGE);
+    }
+
+    private static Custom course(double second, double inertia) {
+        return new Custom(
+                List.of(
+                        new CustomInstant(new Time(1), new Torque(1), new Inertia(0.1)),
+                        new CustomInstant(new Time(second), new Torque(2), new Inertia(inertia))),
+                null,
+                null);
+    }
+
+    /** Over the angle or over time, not both, and a course ends within its cycle of 4 s. */
+    @Test
+    void coursesOverTime() {
+        Custom course = course(4, 0.2);
+        assertThat(faults(axis(course, List.of(outAndBack(1))))).isEmpty();
+        refused(
+                faults(axis(course(4.1, 0.2), List.of(outAndBack(1)))),
+                "/mechanism/instants/1/time",
+                FaultCode.OUT_OF_RANGE);
+        refused(
+                faults(axis(course(1, 0.2), List.of(outAndBack(1)))),
+                "/mechanism/instants/1/time",
+                FaultCode.INCONSISTENT);
+        refused(
+                faults(axis(Copies.with(course, "startAngle", new Angle(1)), List.of(outAndBack(1)))),
+                "/mechanism/startAngle",
+                FaultCode.INCONSISTENT);
+        Custom both = Copies.with(course, "points", custom(false, 1, 5).points());
+        refused(faults(axis(both, List.of(outAndBack(1)))), "/mechanism/instants", FaultCode.INCONSISTENT);
+        Custom neither = Copies.with(course, "instants", null);
+        refused(faults(axis(neither, List.of(outAndBack(1)))), "/mechanism/points", FaultCode.MISSING);
+    }
+
+    /** A shaft that never rests would have to jump from one inertia to another between its cycles. */
+    @Test
+    void anInertiaDoesNotJumpWhileTheShaftTurns() {
+        Segment turning = new Run(new AngularSpeed(10), new Time(4), null, null, null);
+        refused(
+                faults(axis(course(4, 0.2), List.of(turning))),
+                "/mechanism/instants/1/inertia",
+                FaultCode.INCONSISTENT);
+        assertThat(faults(axis(course(4, 0.1), List.of(turning)))).isEmpty();
     }
 
     @Test

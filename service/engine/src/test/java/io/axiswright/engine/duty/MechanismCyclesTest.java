@@ -11,6 +11,8 @@ import io.axiswright.engine.design.CustomPoint;
 import io.axiswright.engine.design.Cycloidal;
 import io.axiswright.engine.design.Friction;
 import io.axiswright.engine.design.Gear;
+import io.axiswright.engine.design.Hoist;
+import io.axiswright.engine.design.HoistRope;
 import io.axiswright.engine.design.Interpolation;
 import io.axiswright.engine.design.Jog;
 import io.axiswright.engine.design.Leg;
@@ -42,6 +44,7 @@ import io.axiswright.engine.quantity.Force;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
+import io.axiswright.engine.quantity.RotaryDamping;
 import io.axiswright.engine.quantity.Speed;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.quantity.Torque;
@@ -98,7 +101,22 @@ class MechanismCyclesTest {
                         0.4),
                 winder(WinderMotion.LINE),
                 winder(WinderMotion.SHAFT),
-                custom(TableInterpolation.LINEAR));
+                custom(TableInterpolation.LINEAR),
+                hoist());
+    }
+
+    private static Hoist hoist() {
+        return new Hoist(
+                new Length(0.3),
+                new Inertia(0.01),
+                new Mass(40),
+                new Mass(25),
+                1,
+                0.93,
+                null,
+                new HoistRope(new Mass(8), new Length(20), new Length(5), false),
+                new Torque(1.5),
+                new RotaryDamping(0.4));
     }
 
     private static Winder winder(WinderMotion motion) {
@@ -113,7 +131,8 @@ class MechanismCyclesTest {
                 new Force(80),
                 new Torque(0.4),
                 0.95,
-                null);
+                null,
+                new RotaryDamping(0.06));
     }
 
     private static Custom custom(TableInterpolation interpolation) {

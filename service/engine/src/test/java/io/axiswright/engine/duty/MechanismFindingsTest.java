@@ -12,6 +12,7 @@ import io.axiswright.engine.Copies;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Belt;
 import io.axiswright.engine.design.BeltTension;
+import io.axiswright.engine.design.Dwell;
 import io.axiswright.engine.design.EndFixity;
 import io.axiswright.engine.design.Friction;
 import io.axiswright.engine.design.Mechanism;
@@ -240,6 +241,28 @@ class MechanismFindingsTest {
                 .doesNotContain(FindingCode.DUTY_PAYLOAD_SWITCHED_AT_ONCE);
     }
 
+    /** 5 kg out and 10 kg back, at rest too; exchanged at an empty rest, the same throughout, or one way empty it is nobody's business. */
+    @Test
+    void aPayloadIsPutDownSomewhere() {
+        Move out = Copies.with(travel(0.8, 4, new Polynomial345()), "payload", new Mass(5));
+        Move back = Copies.with(travel(-0.8, 4, new Polynomial345()), "payload", new Mass(10));
+        Dwell laden = Copies.with(dwell(1), "payload", new Mass(5));
+        assertThat(sized(belt(null), out, laden, back, laden))
+                .filteredOn(finding -> finding.code() == FindingCode.DUTY_PAYLOAD_NEVER_PUT_DOWN)
+                .extracting(Finding::pointer, Finding::value, Finding::limit)
+                .containsExactly(tuple("/design/axes/0/cycle/segments", new Mass(5), new Mass(10)));
+        Move alike = Copies.with(back, "payload", new Mass(5));
+        Move empty = Copies.with(back, "payload", null);
+        for (Segment[] cycle : List.of(
+                new Segment[] {out, dwell(1), back, dwell(1)},
+                new Segment[] {out, laden, alike, laden},
+                new Segment[] {out, laden, empty, laden})) {
+            assertThat(sized(belt(null), cycle))
+                    .extracting(Finding::code)
+                    .doesNotContain(FindingCode.DUTY_PAYLOAD_NEVER_PUT_DOWN);
+        }
+    }
+
     /**
      * 100 kg at 1 m/s, to rest in 0.05 s: 2000 N, four times what the cycle asks. The belt's pretension of 300 N leaves a strand
      * slack and pulls the other with 300 + 1000 N; a screw is pushed with 2000 N; a pinion's teeth press its shaft with
@@ -310,8 +333,9 @@ class MechanismFindingsTest {
                 null,
                 null);
         assertThat(codes(thread, 20))
-                .contains(FindingCode.DUTY_SELF_LOCKING, FindingCode.DUTY_LOAD_MAY_FALL)
-                .doesNotContain(FindingCode.DUTY_BRAKE_ABSENT, FindingCode.DUTY_NUT_UNCHECKED);
+                .contains(FindingCode.DUTY_SELF_LOCKING, FindingCode.DUTY_SELF_LOCKING_HOLDS)
+                .doesNotContain(
+                        FindingCode.DUTY_LOAD_MAY_FALL, FindingCode.DUTY_BRAKE_ABSENT, FindingCode.DUTY_NUT_UNCHECKED);
     }
 
     private static Belt belt(@Nullable BeltTension tension) {

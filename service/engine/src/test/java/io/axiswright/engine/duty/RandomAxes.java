@@ -1,8 +1,10 @@
 package io.axiswright.engine.duty;
 
+import io.axiswright.engine.Copies;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Belt;
 import io.axiswright.engine.design.Custom;
+import io.axiswright.engine.design.CustomInstant;
 import io.axiswright.engine.design.Cycloidal;
 import io.axiswright.engine.design.DriveSelection;
 import io.axiswright.engine.design.DriveWish;
@@ -72,6 +74,25 @@ final class RandomAxes {
     Axis nextUneven(String id) {
         Mechanism mechanism = new RandomMechanisms(this).next();
         return next(id, mechanism, mechanism instanceof Hoist ? 8 : 1);
+    }
+
+    /** An axis whose torque and inertia change over the time of its cycle. */
+    Axis nextTimed(String id) {
+        RotaryTable any = new RotaryTable(new Inertia(1), new Torque(0), 1, null);
+        Axis axis = next(id, any, 1);
+        double period = new TorqueOracle(axis, 0).period();
+        List<CustomInstant> instants = new ArrayList<>();
+        double time = period * between(0, 0.2);
+        while (time < period) {
+            instants.add(
+                    new CustomInstant(new Time(time), new Torque(between(-5, 5)), new Inertia(between(0.01, 0.2))));
+            time += period * between(0.02, 0.3);
+        }
+        Custom custom = new Custom(
+                instants,
+                random.nextBoolean() ? null : new Torque(between(0, 1)),
+                random.nextBoolean() ? null : new RotaryDamping(between(0, 0.5)));
+        return Copies.with(axis, "mechanism", custom);
     }
 
     private Axis next(String id, Mechanism mechanism, double stretch) {
@@ -189,7 +210,7 @@ final class RandomAxes {
     private static boolean unbounded(Mechanism mechanism) {
         return !(mechanism instanceof Winder
                 || mechanism instanceof Hoist hoist && hoist.rope() != null
-                || mechanism instanceof Custom custom && !custom.repeats());
+                || mechanism instanceof Custom custom && !custom.turns());
     }
 
     private Segment move(Mechanism mechanism, double distance) {

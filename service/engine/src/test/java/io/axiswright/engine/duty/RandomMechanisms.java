@@ -146,12 +146,16 @@ final class RandomMechanisms {
                     points.getFirst().torque(),
                     points.getFirst().inertia()));
         }
+        Angle start = new Angle(between(-4, -3.5));
+        @Nullable Torque friction = random.upTo(2) == 0 ? null : new Torque(between(0, 1));
         return new Custom(
                 points,
                 TableInterpolation.LINEAR,
                 repeats,
-                new Angle(between(-4, -3.5)),
-                random.upTo(2) == 0 ? null : new Torque(between(0, 1)));
+                start,
+                friction,
+                friction == null ? null : new RotaryDamping(friction.si() / 5),
+                null);
     }
 
     private Unbalance unbalance() {

@@ -3,6 +3,7 @@ package io.axiswright.engine.duty;
 import io.axiswright.engine.design.Conveyor;
 import io.axiswright.engine.design.Crank;
 import io.axiswright.engine.design.Custom;
+import io.axiswright.engine.design.CustomInstant;
 import io.axiswright.engine.design.CustomPoint;
 import io.axiswright.engine.design.DirectDrive;
 import io.axiswright.engine.design.Friction;
@@ -44,7 +45,7 @@ final class ShaftOracle {
     static boolean knows(Mechanism mechanism) {
         return mechanism instanceof Crank
                 || mechanism instanceof Winder
-                || mechanism instanceof Custom
+                || (mechanism instanceof Custom custom && custom.points() != null)
                 || mechanism instanceof Conveyor
                 || mechanism instanceof DirectDrive
                 || (mechanism instanceof Hoist hoist && hoist.rope() != null)
@@ -54,7 +55,7 @@ final class ShaftOracle {
     static double start(Mechanism mechanism) {
         return switch (mechanism) {
             case Crank crank -> crank.startAngle().si();
-            case Custom custom -> custom.startAngle().si();
+            case Custom custom -> custom.start();
             case Hoist hoist when hoist.rope() != null -> hoist.rope().start().si();
             case RotaryTable table
             when table.unbalance() != null -> table.unbalance().startAngle().si();
@@ -69,7 +70,7 @@ final class ShaftOracle {
             case Crank crank -> crank(crank, q, v, a, payload, process);
             case Winder winder -> winder(winder, q, v, a, process);
             case Custom custom -> custom(custom, q, v, a, payload, process, way);
-            case Hoist hoist -> hoist(hoist, q, v, a, payload, process);
+            case Hoist hoist -> hoist(hoist, q, v, a, payload, process, way);
             case Conveyor conveyor -> conveyor(conveyor, v, a, payload, process, way);
             case RotaryTable table ->
                 turning(
@@ -158,14 +159,15 @@ final class ShaftOracle {
         double pull = winder.tension().si() + process;
         double torque = pull * radius.getValue()
                 + inertia.multiply(w).getFirstDerivative()
-                - arriving * lineSpeed * radius.getValue();
+                - arriving * lineSpeed * radius.getValue()
+                + si(winder.viscousFriction()) * w.getValue();
         return new Shaft(
                 torque,
                 w.getValue(),
                 w.getFirstDerivative(),
                 winder.coreInertia().si(),
                 si(winder.bearingFriction()),
-                0,
+                si(winder.viscousFriction()) * w.getValue() * w.getValue(),
                 pull * lineSpeed - arriving * lineSpeed * lineSpeed / 2,
                 0);
     }
@@ -184,19 +186,23 @@ final class ShaftOracle {
                         + Math.floor((q - Math.PI - Math.asin(e / (rod - r))) / turn));
             }
             case Custom custom -> {
-                double first = custom.points().getFirst().angle().si();
-                double period = custom.points().getLast().angle().si() - first;
-                int turn = custom.repeats() ? (int) Math.floor((q - first) / period) : 0;
-                yield custom.points().size() * turn + interval(custom, q - turn * period);
+                double first = points(custom).getFirst().angle().si();
+                double period = points(custom).getLast().angle().si() - first;
+                int turn = custom.turns() ? (int) Math.floor((q - first) / period) : 0;
+                yield points(custom).size() * turn + interval(custom, q - turn * period);
             }
             default -> 0;
         };
     }
 
+    private static List<CustomPoint> points(Custom custom) {
+        return java.util.Objects.requireNonNull(custom.points());
+    }
+
     private static int interval(Custom custom, double inside) {
         int k = 0;
-        while (k < custom.points().size() - 2
-                && custom.points().get(k + 1).angle().si() <= inside) {
+        while (k < points(custom).size() - 2
+                && points(custom).get(k + 1).angle().si() <= inside) {
             k++;
         }
         return k;
@@ -204,10 +210,10 @@ final class ShaftOracle {
 
     private static Shaft custom(
             Custom custom, double q, double w, double a, double payload, double process, double way) {
-        List<CustomPoint> points = custom.points();
+        List<CustomPoint> points = points(custom);
         double first = points.getFirst().angle().si();
         double period = points.getLast().angle().si() - first;
-        double inside = custom.repeats() ? q - Math.floor((q - first) / period) * period : q;
+        double inside = custom.turns() ? q - Math.floor((q - first) / period) * period : q;
         int k = interval(custom, inside);
         CustomPoint left = points.get(k);
         CustomPoint right = points.get(k + 1);
@@ -217,7 +223,7 @@ final class ShaftOracle {
         double rise = (right.inertia().si() - left.inertia().si())
                 / (right.angle().si() - left.angle().si());
         double torque = (1 - u) * left.torque().si() + u * right.torque().si();
-        double rubbing = way * si(custom.friction());
+        double rubbing = way * si(custom.friction()) + si(custom.viscousFriction()) * w;
         return new Shaft(
                 (inertia + payload) * a + rise * w * w / 2 + torque + rubbing + process,
                 w,
@@ -229,7 +235,39 @@ final class ShaftOracle {
                 torque * w);
     }
 
-    private static Shaft hoist(Hoist hoist, double y, double v, double a, double payload, double process) {
+    /**
+     * Torque and inertia over time: angular momentum, and of the power w²·dJ/dt the half that does not stay as kinetic energy, which
+     * an actuator takes.
+     */
+    static Shaft timed(Custom custom, double time, double w, double a, double payload, double process, double way) {
+        List<CustomInstant> instants = java.util.Objects.requireNonNull(custom.instants());
+        int k = 0;
+        while (k < instants.size() - 2 && instants.get(k + 1).time().si() <= time) {
+            k++;
+        }
+        double from = instants.get(k).time().si();
+        double to = instants.get(k + 1).time().si();
+        double u = (time - from) / (to - from);
+        double share = Math.clamp(u, 0, 1);
+        double one = instants.get(k).inertia().si();
+        double two = instants.get(k + 1).inertia().si();
+        double inertia = (1 - share) * one + share * two;
+        double rise = u < 0 || u > 1 ? 0 : (two - one) / (to - from);
+        double torque = (1 - share) * instants.get(k).torque().si()
+                + share * instants.get(k + 1).torque().si();
+        double rubbing = way * si(custom.friction()) + si(custom.viscousFriction()) * w;
+        return new Shaft(
+                (inertia + payload) * a + rise * w + torque + rubbing + process,
+                w,
+                a,
+                0,
+                0,
+                rubbing * w,
+                process * w + rise * w * w / 2,
+                torque * w);
+    }
+
+    private static Shaft hoist(Hoist hoist, double y, double v, double a, double payload, double process, double way) {
         HoistRope rope = java.util.Objects.requireNonNull(hoist.rope());
         double lever = hoist.drumDiameter().si() / 2;
         double top = rope.height().si();
@@ -253,13 +291,14 @@ final class ShaftOracle {
             energy = energy.add(height.square().add(drop.square()).multiply(perMetre / 2));
         }
         double weight = energy.getFirstDerivative() * G;
+        double rubbing = way * si(hoist.bearingFriction()) + si(hoist.viscousFriction()) * v / lever;
         return new Shaft(
-                (moved * a + weight + process) * lever,
+                (moved * a + weight + process) * lever + rubbing,
                 v / lever,
                 a / lever,
                 hoist.drumInertia().si(),
                 0,
-                0,
+                rubbing * v / lever,
                 process * v,
                 weight * v);
     }

@@ -89,7 +89,7 @@ final class TorqueOracle {
         }
         double sum = 0;
         for (Segment segment : axis.cycle().segments()) {
-            List<Double> cuts = withKinks(segment, cuts(segment));
+            List<Double> cuts = withKinks(segment, withCourse(segment, cuts(segment)));
             for (int k = 1; k < cuts.size(); k++) {
                 double from = cuts.get(k - 1);
                 double to = cuts.get(k);
@@ -139,6 +139,31 @@ final class TorqueOracle {
     private double gauss(Segment segment, ToDoubleFunction<State> integrand, double from, double to) {
         double half = (to - from) / 2;
         return half * COARSE.integrate(x -> integrand.applyAsDouble(state(segment, from + half * (x + 1))));
+    }
+
+    /** Adds the instants at which a course over the time of the cycle has corners. */
+    private List<Double> withCourse(Segment segment, List<Double> cuts) {
+        List<Double> all = new ArrayList<>(cuts);
+        if (axis.mechanism() instanceof Custom custom && custom.instants() != null) {
+            custom.instants().stream()
+                    .map(instant -> instant.time().si() - before(segment))
+                    .filter(t -> t > 0 && t < duration(segment))
+                    .forEach(all::add);
+        }
+        all.sort(null);
+        return all;
+    }
+
+    /** How long the cycle lasts until a segment begins. */
+    private double before(Segment segment) {
+        double time = 0;
+        for (Segment other : axis.cycle().segments()) {
+            if (other == segment) {
+                break;
+            }
+            time += duration(other);
+        }
+        return time;
     }
 
     /** Adds the instants at which a power changes sign, where the integrand has a kink: sampled, then bisected. */
@@ -274,7 +299,7 @@ final class TorqueOracle {
     private State state(Segment segment, double instant) {
         if (segment instanceof Dwell dwell) {
             boolean held = dwell.brakeHolds() && axis.drive().holdingBrake();
-            return new State(0, held ? 0 : holding(dwell), 0, 0, 0, 0, new double[10]);
+            return new State(0, held ? 0 : holding(dwell, instant), 0, 0, 0, 0, new double[10]);
         }
         return moving(segment, instant, rate(segment, instant));
     }
@@ -388,11 +413,16 @@ final class TorqueOracle {
         return back != null ? back : 2 - 1 / driving;
     }
 
-    private double holding(Dwell dwell) {
+    private double holding(Dwell dwell, double instant) {
         double payload = si(dwell.payload());
         double process = si(dwell.processEffort());
         if (selfLocking()) {
             return 0;
+        }
+        if (axis.mechanism() instanceof Custom custom && custom.instants() != null) {
+            return ShaftOracle.timed(custom, before(dwell) + instant, 0, 0, payload, process, 0)
+                            .torque()
+                    / ratio();
         }
         if (ShaftOracle.knows(axis.mechanism())) {
             return ShaftOracle.at(axis.mechanism(), startOf(dwell), 0, 0, payload, process, 0)
@@ -448,6 +478,9 @@ final class TorqueOracle {
     private ShaftOracle.Shaft shaft(Segment segment, double instant, double v, double a, double direction) {
         double payload = si(segment.payload());
         double process = si(segment.processEffort());
+        if (axis.mechanism() instanceof Custom custom && custom.instants() != null) {
+            return ShaftOracle.timed(custom, before(segment) + instant, v, a, payload, process, direction);
+        }
         if (ShaftOracle.knows(axis.mechanism())) {
             double position = startOf(segment) + gone(segment, instant);
             return ShaftOracle.at(axis.mechanism(), position, v, a, payload, process, direction);

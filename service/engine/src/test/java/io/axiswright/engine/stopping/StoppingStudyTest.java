@@ -241,6 +241,16 @@ class StoppingStudyTest {
                         FindingCode.STOPPING_LOAD_UNEVEN);
     }
 
+    /** A link that locks at rest by a stated 0 and passes more than half when driven: at a constant speed nothing brakes it. */
+    @Test
+    void aLockThatFrictionDoesNotBearOutIsToldAsSuch() {
+        var load = new CoastLoad(0, 2, 0, 0, List.of(new CoastLoad.Link(1, 0.7, 0, 0, 0)), 0.004);
+        StoppingResult result =
+                study(zone(StopCategory.CATEGORY_0, 0, 0.4), axis(shuttle(load, -100, 0.2, 0.6, 1, true), null));
+        assertThat(result.zones().getFirst().stoppingTime()).isNull();
+        assertThat(codes(result)).containsExactly(FindingCode.STOPPING_LOCK_UNSURE);
+    }
+
     /**
      * A self-locking thread by hand: 0.004 kg·m² at the motor, a weight of 2 N·m behind a link of back-driving efficiency −0.5 on the
      * same shaft. Going down the thread's friction leaves 0.5·2 = 1 N·m against the motion: from 100 rad/s a = 250 rad/s², 0.4 s and
