@@ -14,10 +14,6 @@ import java.util.Set;
  */
 public final class Comparison {
 
-    /** Explanations and the long tails of candidates follow from the rest; listing them again would drown it. */
-    private static final Set<String> NOT_CONSEQUENCES = Set.of(
-            "derivations", "findings", "candidates", "tried", "rejected", "cabling", "engineVersion", "codeBasis");
-
     private final SearchGate gate;
 
     /** A comparison whose searches for layouts pass a gate. */
@@ -36,7 +32,7 @@ public final class Comparison {
         var counted = new CountedParts(after);
         StudyResult before = counted.first(first);
         List<Difference> changes = Differences.between(request.before(), request.after(), Set.of());
-        List<Difference> consequences = consequences(before, after);
+        List<Difference> consequences = ResultDifferences.between(before, after);
         var trials = new Trials(
                 request,
                 (trial, near) -> counted.named(study.system(trial, near)),
@@ -64,12 +60,6 @@ public final class Comparison {
                 List.copyOf(explained),
                 List.copyOf(notExamined),
                 trials.studies());
-    }
-
-    private static List<Difference> consequences(StudyResult before, StudyResult after) {
-        List<Difference> all = new ArrayList<>(Differences.between(before, after, NOT_CONSEQUENCES));
-        all.addAll(FindingDifferences.between(before.findings(), after.findings()));
-        return all;
     }
 
     private static Explanation explain(Difference difference, Trials trials, JointTrials joint) {

@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
@@ -116,9 +115,7 @@ final class Trials {
     }
 
     private static Unlike unlike(StudyResult one, StudyResult other) {
-        List<Difference> all = new ArrayList<>(Differences.between(one, other, Set.of("derivations", "findings")));
-        all.addAll(FindingDifferences.between(one.findings(), other.findings()));
-        return Unlike.of(all);
+        return Unlike.of(ResultDifferences.between(one, other));
     }
 
     /** The trials of single changes, in the order of the changes. */

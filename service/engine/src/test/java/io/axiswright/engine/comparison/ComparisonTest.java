@@ -158,6 +158,24 @@ class ComparisonTest {
         });
     }
 
+    /** The dearer unit is among the candidates of every axis, the new one's too, and is bought for none. */
+    @Test
+    void whatIsNoConsequenceIsNoneWithinAPartThatCameEither() {
+        List<Axis> axes = new ArrayList<>(BASE.design().axes());
+        axes.add(TestCell.axis(7));
+        StudyRequest after = change(BASE, List.copyOf(axes), "design", "axes");
+        after = change(after, euro(5000), "catalogue", "driveUnits", "#unit-large", "price");
+        ComparisonResult result = compare(BASE, after);
+        String added = result.changes().stream()
+                .filter(change -> change.path().equals("/design/axes/axis-7"))
+                .map(InputChange::id)
+                .findFirst()
+                .orElseThrow();
+        assertThat(result.changes()).hasSize(2);
+        assertThat(at("/duty/axes/axis-7", result).causes())
+                .containsExactly(new Cause(added, Role.NECESSARY_AND_SUFFICIENT));
+    }
+
     @Test
     void findingsOfTheOtherAxesStayWhenAnAxisBeforeThemGoes() {
         List<Axis> axes = new ArrayList<>(BASE.design().axes());
