@@ -58,6 +58,16 @@ record SwingEffort(double inertia, double moment, double coulomb, double viscous
     }
 
     @Override
+    public double friction() {
+        return coulomb;
+    }
+
+    @Override
+    public double viscousFriction() {
+        return viscous;
+    }
+
+    @Override
     public double largestInertia(double from, double to) {
         return inertia;
     }

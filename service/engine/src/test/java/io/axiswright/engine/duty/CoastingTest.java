@@ -10,9 +10,11 @@ import io.axiswright.engine.design.Custom;
 import io.axiswright.engine.design.CustomPoint;
 import io.axiswright.engine.design.Hoist;
 import io.axiswright.engine.design.Mechanism;
+import io.axiswright.engine.design.RotaryTable;
 import io.axiswright.engine.design.Screw;
 import io.axiswright.engine.design.TableInterpolation;
 import io.axiswright.engine.design.Triangular;
+import io.axiswright.engine.design.Unbalance;
 import io.axiswright.engine.quantity.Angle;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Length;
@@ -121,6 +123,20 @@ class CoastingTest {
             time += step;
         }
         return new double[] {time, angle - from};
+    }
+
+    /** The bearing of a tilted table with 2·9.80665·0.1·sin 90° N·m at most rubs wherever the table stands. */
+    @Test
+    void anUnbalancedTableCoastsUnderItsBearing() {
+        var unbalance = new Unbalance(new Mass(2), new Length(0.1), new Angle(Math.PI / 2), new Angle(0));
+        var table = new RotaryTable(new Inertia(0.5), new Torque(3), 1, null, unbalance, new RotaryDamping(0.2));
+        Axis axis = Fixtures.axis("t", table, null, ANY, Fixtures.turn(7, 1, new Triangular()));
+        for (CoastLoad load :
+                Coasting.of(axis, AxisLoad.of(axis), 0.001).pieces().getFirst().loads()) {
+            assertThat(load.friction()).isEqualTo(3);
+            assertThat(load.viscous()).isEqualTo(0.2);
+            assertThat(Math.abs(load.weight())).isCloseTo(1.96133, within(1e-9));
+        }
     }
 
     /** Friction stated at the drum is what the drum feels, two parts of rope or one. */
