@@ -11,7 +11,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
  * Runs what it is told to, {@code study}, {@code scaling}, {@code braking}, {@code choosing}, {@code conductors}, {@code bill},
- * {@code http}, {@code layout} or {@code all} of these, or {@code causes}; fails if a ratio is missed.
+ * {@code http}, {@code layout}, {@code causes} or {@code all} of these; fails if a ratio is missed.
  */
 final class Benchmarks {
 
@@ -43,6 +43,7 @@ final class Benchmarks {
                 & ConductorScaling.holds()
                 & BillScaling.holds()
                 & HttpRatio.holds()
+                & CausesRatio.holds()
                 & ScalingCheck.holds();
     }
 

@@ -40,8 +40,12 @@ class RefusedStoringTest extends RefusalTest {
         String path = "/v1/projects/" + id + "/revisions";
         problem(given(revision).post(path), 428, "PRECONDITION_REQUIRED")
                 .body("errors.header", equalTo(List.of("If-Match")));
-        for (String stale : List.of("\"stale\"", "stale", "", "W/\"stale\"", "\"")) {
+        for (String stale : List.of("\"stale\"", "W/\"stale\"")) {
             problem(given(revision).header("If-Match", stale).post(path), 412, "PRECONDITION_FAILED");
+        }
+        for (String noTag : List.of("stale", "", "\"")) {
+            problem(given(revision).header("If-Match", noTag).post(path), 400, "INVALID_PARAMETER")
+                    .body("errors.header", equalTo(List.of("If-Match")));
         }
         problem(
                 given(revision).header("If-Match", "*").post("/v1/projects/" + UUID.randomUUID() + "/revisions"),

@@ -24,13 +24,15 @@ final class EnergyDerivations {
 
     private EnergyDerivations() {}
 
-    /** Of one axis. */
+    /** Of one axis; what is no more than rounding beside the energy that passes either way is not derived. */
     static List<Derivation> of(String axis, List<PowerStretch> stretches, DutyFigures figures) {
         List<Derivation> derivations = new ArrayList<>();
-        if (figures.motoredEnergy().si() > 0) {
+        double least =
+                LEAST * (figures.motoredEnergy().si() + figures.returnedEnergy().si());
+        if (figures.motoredEnergy().si() > least) {
             derivations.add(one(axis, "E_motored", "the motor drives", stretches, 1, figures.motoredEnergy()));
         }
-        if (figures.returnedEnergy().si() > 0) {
+        if (figures.returnedEnergy().si() > least) {
             derivations.add(one(axis, "E_returned", "the shaft gives back", stretches, -1, figures.returnedEnergy()));
         }
         return derivations;
