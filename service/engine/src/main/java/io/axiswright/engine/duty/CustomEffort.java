@@ -17,7 +17,7 @@ import java.util.List;
  */
 record CustomEffort(
         TableCurve torque, TableCurve inertia, double payload, double coulomb, double viscous, double process)
-        implements LoadEffort {
+        implements TurningEffort {
 
     @Override
     public List<ShaftPiece> moving(LoadMotion motion) {
@@ -36,11 +36,6 @@ record CustomEffort(
     }
 
     @Override
-    public List<ShaftPiece> levers(LoadMotion motion) {
-        return List.of(ShaftPiece.of(motion, 1, Polynomial.of(1)));
-    }
-
-    @Override
     public ShaftRange range(
             Enclosure time, Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
         Enclosure felt = inertia.value(position)
@@ -51,11 +46,6 @@ record CustomEffort(
                 .plus(speed.times(viscous))
                 .plus(process + direction * coulomb);
         return new ShaftRange(speed, acceleration, felt);
-    }
-
-    @Override
-    public double lever(double position) {
-        return 1;
     }
 
     @Override
@@ -71,16 +61,6 @@ record CustomEffort(
             largest = Math.max(largest, Math.max(Math.abs(own), Math.abs(own + process)));
         }
         return largest;
-    }
-
-    @Override
-    public double friction() {
-        return coulomb;
-    }
-
-    @Override
-    public double viscousFriction() {
-        return viscous;
     }
 
     @Override

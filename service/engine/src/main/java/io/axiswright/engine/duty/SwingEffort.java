@@ -1,7 +1,6 @@
 package io.axiswright.engine.duty;
 
 import io.axiswright.engine.numeric.Enclosure;
-import io.axiswright.engine.numeric.Polynomial;
 import java.util.List;
 
 /**
@@ -14,18 +13,13 @@ import java.util.List;
  * @param process torque of the process against the positive direction, N·m
  */
 record SwingEffort(double inertia, double moment, double coulomb, double viscous, double process)
-        implements LoadEffort {
+        implements TurningEffort {
 
     @Override
     public List<ShaftPiece> moving(LoadMotion motion) {
         double resisting = process + motion.direction() * coulomb;
         return Instants.ofShaft(
                 Turns.first(motion), (angle, w, a) -> inertia * a + viscous * w + moment * Math.cos(angle) + resisting);
-    }
-
-    @Override
-    public List<ShaftPiece> levers(LoadMotion motion) {
-        return List.of(ShaftPiece.of(motion, 1, Polynomial.of(1)));
     }
 
     @Override
@@ -40,11 +34,6 @@ record SwingEffort(double inertia, double moment, double coulomb, double viscous
     }
 
     @Override
-    public double lever(double position) {
-        return 1;
-    }
-
-    @Override
     public double holding(double position) {
         return moment * Math.cos(position) + process;
     }
@@ -55,16 +44,6 @@ record SwingEffort(double inertia, double moment, double coulomb, double viscous
         return Math.max(
                 Instants.largest(this::holding, from, end),
                 Instants.largest(angle -> moment * Math.cos(angle), from, end));
-    }
-
-    @Override
-    public double friction() {
-        return coulomb;
-    }
-
-    @Override
-    public double viscousFriction() {
-        return viscous;
     }
 
     @Override

@@ -30,7 +30,7 @@ record TimedEffort(
         double coulomb,
         double viscous,
         double process)
-        implements LoadEffort {
+        implements TurningEffort {
 
     /** Instants of the table nearer to an end than this share of a motion are that end. */
     private static final double SLIVER = 1e-10;
@@ -85,11 +85,6 @@ record TimedEffort(
     }
 
     @Override
-    public List<ShaftPiece> levers(LoadMotion motion) {
-        return List.of(ShaftPiece.of(motion, 1, Polynomial.of(1)));
-    }
-
-    @Override
     public ShaftRange range(
             Enclosure time, Enclosure position, Enclosure speed, Enclosure acceleration, double direction) {
         Enclosure place = time.times(pace).plus(from);
@@ -103,11 +98,6 @@ record TimedEffort(
     }
 
     @Override
-    public double lever(double position) {
-        return 1;
-    }
-
-    @Override
     public double holding(double position) {
         return torque.at(from) + process;
     }
@@ -118,16 +108,6 @@ record TimedEffort(
                 .map(own -> Math.max(Math.abs(own), Math.abs(own + process)))
                 .max()
                 .orElse(0);
-    }
-
-    @Override
-    public double friction() {
-        return coulomb;
-    }
-
-    @Override
-    public double viscousFriction() {
-        return viscous;
     }
 
     @Override

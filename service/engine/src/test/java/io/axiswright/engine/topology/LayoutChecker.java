@@ -3,6 +3,7 @@ package io.axiswright.engine.topology;
 import static java.util.Objects.requireNonNull;
 import static java.util.Objects.requireNonNullElse;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
@@ -43,6 +44,17 @@ final class LayoutChecker {
     /** Asserts that the layout can be built and costs what it says. */
     static void check(TopologyRequest request, TopologyResult result) {
         new LayoutChecker(request, result).check();
+    }
+
+    /**
+     * The same, and that it costs and measures no more than the cheapest.
+     *
+     * @param cheapest what {@link EveryLayout} found
+     */
+    static void checkCheapest(String name, TopologyRequest request, TopologyResult result, double[] cheapest) {
+        check(request, result);
+        assertThat(amount(result.cost()).doubleValue()).as(name).isCloseTo(cheapest[0], within(1e-6));
+        assertThat(LayoutPlanningTest.cableLength(result)).as(name).isCloseTo(cheapest[1], within(1e-6));
     }
 
     private void check() {
