@@ -7,12 +7,10 @@ import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.topology.PlacedGateway;
 import io.axiswright.engine.topology.SpurLink;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.SequencedMap;
 import java.util.Set;
@@ -20,7 +18,6 @@ import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Circuits and gateways are counted through every study by itself, so what is the same one may bear another number in the next.
@@ -71,7 +68,7 @@ final class CountedParts {
     private static final String GONE = " (before)";
 
     /** Many, and no part of a comparison. */
-    private static final String NOT_COMPARED = "derivations";
+    private static final Set<String> NOT_COMPARED = Set.of("derivations");
 
     private static final Set<String> REFERENCES = Set.of("circuit", "subject", "upstream", "feedPoint", "node");
     private static final Pattern IN_WORDS =
@@ -112,7 +109,11 @@ final class CountedParts {
     }
 
     private static StudyResult named(StudyResult result, Map<String, String> names) {
-        return names.isEmpty() ? result : (StudyResult) record(result, names);
+        return names.isEmpty()
+                ? result
+                : (StudyResult) new TextReplacement(
+                                (owner, component, text) -> text(owner, component, text, names), NOT_COMPARED)
+                        .in(result);
     }
 
     /** New names by old ones; empty if all stay. */
@@ -158,42 +159,6 @@ final class CountedParts {
     private static double unlike(Set<String> one, Set<String> other) {
         long common = one.stream().filter(other::contains).count();
         return 1 - (double) common / (one.size() + other.size() - common);
-    }
-
-    private static Object record(Object owner, Map<String, String> names) {
-        Components components = Components.of(owner);
-        Object result = owner;
-        for (int k = 0; k < components.count(); k++) {
-            Object old = components.get(owner, k);
-            String name = components.name(k);
-            Object next = name.equals(NOT_COMPARED) ? old : value(owner, name, old, names);
-            if (old != next) {
-                result = components.with(result, k, next);
-            }
-        }
-        return result;
-    }
-
-    private static @Nullable Object value(
-            Object owner, String component, @Nullable Object value, Map<String, String> names) {
-        return switch (value) {
-            case String text -> text(owner, component, text, names);
-            case List<?> list -> list(owner, component, list, names);
-            case Record inner when Records.isTree(inner) -> record(inner, names);
-            case null, default -> value;
-        };
-    }
-
-    /** The very list if nothing in it changes. */
-    private static Object list(Object owner, String component, List<?> list, Map<String, String> names) {
-        List<@Nullable Object> next = new ArrayList<>(list.size());
-        boolean changed = false;
-        for (Object element : list) {
-            Object renamed = value(owner, component, element, names);
-            changed |= renamed != element;
-            next.add(renamed);
-        }
-        return changed ? next : list;
     }
 
     private static String text(Object owner, String component, String text, Map<String, String> names) {

@@ -5,9 +5,8 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Set;
 import java.util.function.Predicate;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Recognises parts that only changed their id. Without that a renamed axis would be one that went and another that came, and
@@ -39,21 +38,17 @@ final class Renames {
         Map<NamedPart, Map<String, String>> names = new EnumMap<>(NamedPart.class);
         renames.forEach(rename ->
                 names.computeIfAbsent(rename.what(), _ -> new HashMap<>()).put(rename.before(), rename.after()));
-        return names.isEmpty() ? design : (Design) renamedRecord(design, names);
+        return names.isEmpty()
+                ? design
+                : (Design) new TextReplacement(
+                                (owner, component, text) -> renamed(text, what -> tells(what, owner, component), names),
+                                Set.of())
+                        .in(design);
     }
 
-    /** The value with the new ids where it is one of the parts itself, or refers to them. */
-    private static @Nullable Object renamed(
-            @Nullable Object value, String component, Map<NamedPart, Map<String, String>> names) {
-        return switch (value) {
-            case String text -> renamed(text, what -> what.isReference(component), names);
-            case List<?> list ->
-                list.stream()
-                        .map(element -> Objects.requireNonNull(renamed(element, component, names)))
-                        .toList();
-            case Record owner when Records.isTree(owner) -> renamedRecord(owner, names);
-            case null, default -> value;
-        };
+    /** Whether a text of the record is the id of such a part, the record's own or one it refers to. */
+    private static boolean tells(NamedPart what, Object owner, String component) {
+        return component.equals(ID) ? what.type().isInstance(owner) : what.isReference(component);
     }
 
     private static String renamed(String id, Predicate<NamedPart> ofKind, Map<NamedPart, Map<String, String>> names) {
@@ -63,20 +58,5 @@ final class Renames {
             }
         }
         return id;
-    }
-
-    private static Object renamedRecord(Record owner, Map<NamedPart, Map<String, String>> names) {
-        Components components = Components.of(owner);
-        Object result = owner;
-        for (int k = 0; k < components.count(); k++) {
-            Object old = components.get(owner, k);
-            Object next = components.name(k).equals(ID) && old instanceof String id
-                    ? renamed(id, what -> what.type().isInstance(owner), names)
-                    : renamed(old, components.name(k), names);
-            if (!Objects.equals(old, next)) {
-                result = components.with(result, k, next);
-            }
-        }
-        return result;
     }
 }

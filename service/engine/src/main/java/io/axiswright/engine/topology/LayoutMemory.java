@@ -3,7 +3,7 @@ package io.axiswright.engine.topology;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.SequencedMap;
 
 /**
  * Plans the layouts of designs that differ little from each other, each once. For one thread.
@@ -11,7 +11,7 @@ import java.util.Map;
 public final class LayoutMemory {
 
     private final LayoutPlanning planning;
-    private final Map<TopologyRequest, Planned> known = new LinkedHashMap<>();
+    private final SequencedMap<TopologyRequest, Planned> known = new LinkedHashMap<>();
 
     /** A memory of what a planning finds. */
     public LayoutMemory(LayoutPlanning planning) {
@@ -31,9 +31,10 @@ public final class LayoutMemory {
     public TopologyResult plan(TopologyRequest request, TopologyRequest near) {
         Planned first = planned(near);
         if (!known.containsKey(request)) {
-            List<Planned> others = new ArrayList<>(List.of(first));
-            others.addAll(known.values());
-            known.put(request, planning.planned(request, others));
+            List<Planned> nearestFirst = new ArrayList<>(known.sequencedValues());
+            nearestFirst.removeIf(one -> one == first);
+            nearestFirst.addFirst(first);
+            known.put(request, planning.planned(request, nearestFirst));
         }
         return planned(request).result();
     }
