@@ -7,7 +7,6 @@ import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
 
-import io.axiswright.app.store.Documents;
 import io.axiswright.app.support.Demo;
 import io.axiswright.app.support.HttpTest;
 import io.restassured.response.Response;
@@ -15,7 +14,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -138,12 +136,7 @@ class ComparisonPagesTest extends HttpTest {
         var document =
                 (ObjectNode) JsonMapper.shared().readTree(given().get(path).asByteArray());
         ((ObjectNode) document.required("result")).put("engineVersion", "0.0.1");
-        byte[] old = JsonMapper.shared().writeValueAsBytes(document);
-        database.sql("update revision set document = ?, digest = ? where project_id = ? and number = 1")
-                .param(old)
-                .param(Documents.digest(old))
-                .param(UUID.fromString(project))
-                .update();
+        OlderRevision.store(database, project, document);
         compare("")
                 .then()
                 .body("sameEngineAsStored", equalTo(false))

@@ -5,10 +5,8 @@ import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
 
-import io.axiswright.app.store.Documents;
 import java.util.List;
 import java.util.Set;
-import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -46,12 +44,7 @@ class DriftApiTest extends ProjectFixture {
         var duty = (ObjectNode) document.at("/result/duty");
         assertThat(duty.isEmpty()).isFalse();
         duty.put("fromBefore", 7);
-        byte[] old = JsonMapper.shared().writeValueAsBytes(document);
-        database.sql("update revision set document = ?, digest = ? where project_id = ?")
-                .param(old)
-                .param(Documents.digest(old))
-                .param(UUID.fromString(project))
-                .update();
+        byte[] old = OlderRevision.store(database, project, document);
 
         given().get("/v1/projects/{id}/revisions/1/drift", project)
                 .then()

@@ -4,14 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.empty;
 
-import io.axiswright.app.store.Documents;
 import io.axiswright.app.support.HttpTest;
 import io.restassured.response.Response;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -117,12 +115,7 @@ class RevisionOverviewTest extends HttpTest {
         var document = (ObjectNode) tree(given().get("/v1/projects/{id}/revisions/1", project));
         var result = (ObjectNode) document.required("result");
         result.remove(List.of("topology", "controlPower", "braking", "supply", "billOfMaterials"));
-        byte[] old = JsonMapper.shared().writeValueAsBytes(document);
-        database.sql("update revision set document = ?, digest = ? where project_id = ? and number = 1")
-                .param(old)
-                .param(Documents.digest(old))
-                .param(UUID.fromString(project))
-                .update();
+        OlderRevision.store(database, project, document);
         JsonNode overview = tree(overview());
         assertThat(overview.get("axes").asInt()).isPositive();
         assertThat(overview.propertyNames())

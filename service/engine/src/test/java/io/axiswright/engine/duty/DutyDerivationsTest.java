@@ -96,18 +96,10 @@ class DutyDerivationsTest {
     }
 
     private static Screw screw(double length, @Nullable Pressure yield) {
-        return new Screw(
-                new Length(0.01),
-                new Length(0.02),
-                new Length(length),
-                new Mass(100),
-                new Angle(0.4),
-                0.9,
-                null,
-                null,
-                null,
-                null,
-                null,
+        return Fixtures.screw(
+                length,
+                100,
+                0.4,
                 new ScrewSupport(EndFixity.FIXED_SUPPORTED, new Length(0.0165), null, null, null, yield),
                 new NutRating(new Force(9000), null));
     }

@@ -20,8 +20,11 @@ import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.Mechanism;
 import io.axiswright.engine.design.MotionLaw;
 import io.axiswright.engine.design.Move;
+import io.axiswright.engine.design.NutRating;
 import io.axiswright.engine.design.Position;
 import io.axiswright.engine.design.RotaryTable;
+import io.axiswright.engine.design.Screw;
+import io.axiswright.engine.design.ScrewSupport;
 import io.axiswright.engine.design.Segment;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.design.StopCategory;
@@ -244,5 +247,24 @@ final class Fixtures {
 
     private static @Nullable Money money(@Nullable Integer price) {
         return price == null ? null : new Money(BigDecimal.valueOf(price), "EUR");
+    }
+
+    /** A ball screw of 10 mm lead and 20 mm diameter with 0.9 of efficiency and no friction beside that. */
+    static Screw screw(
+            double length, double load, double slope, @Nullable ScrewSupport support, @Nullable NutRating nut) {
+        return new Screw(
+                new Length(0.01),
+                new Length(0.02),
+                new Length(length),
+                new Mass(load),
+                new Angle(slope),
+                0.9,
+                null,
+                null,
+                null,
+                null,
+                null,
+                support,
+                nut);
     }
 }

@@ -46,20 +46,7 @@ import org.junit.jupiter.api.Test;
 class MechanismFindingsTest {
 
     private static Screw screw(double slope, @Nullable ScrewSupport support, @Nullable NutRating nut) {
-        return new Screw(
-                new Length(0.01),
-                new Length(0.02),
-                new Length(1),
-                new Mass(100),
-                new Angle(slope),
-                0.9,
-                null,
-                null,
-                null,
-                null,
-                null,
-                support,
-                nut);
+        return Fixtures.screw(1, 100, slope, support, nut);
     }
 
     private static ScrewSupport support(EndFixity ends, double root) {

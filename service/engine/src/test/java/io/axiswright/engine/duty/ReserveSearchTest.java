@@ -24,7 +24,6 @@ import io.axiswright.engine.design.Trapezoidal;
 import io.axiswright.engine.design.Triangular;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.FindingCode;
-import io.axiswright.engine.quantity.Angle;
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Inertia;
 import io.axiswright.engine.quantity.Length;
@@ -191,20 +190,7 @@ class ReserveSearchTest {
     @Test
     void whirlingGivesTheFastestCycleOfAScrew() {
         ScrewSupport support = new ScrewSupport(EndFixity.FIXED_SUPPORTED, new Length(0.0165), null, null, null, null);
-        Screw screw = new Screw(
-                new Length(0.01),
-                new Length(0.02),
-                new Length(1),
-                new Mass(1),
-                new Angle(0),
-                0.9,
-                null,
-                null,
-                null,
-                null,
-                null,
-                support,
-                null);
+        Screw screw = Fixtures.screw(1, 1, 0, support, null);
         Axis axis = Fixtures.axis(
                 "a",
                 screw,
