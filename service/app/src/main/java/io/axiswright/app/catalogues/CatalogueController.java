@@ -59,9 +59,10 @@ class CatalogueController {
             @RequestBody Catalogue catalogue,
             @RequestHeader(name = IdempotencyKey.HEADER, required = false) @Nullable IdempotencyKey key) {
         return once.answer(
-                key,
-                Documents.write(catalogue),
-                keeping -> catalogues.store(catalogue, stored -> keeping.keep(answer(stored))));
+                        key,
+                        Documents.write(catalogue),
+                        keeping -> catalogues.store(catalogue, stored -> keeping.keep(answer(stored))))
+                .entity();
     }
 
     private static Answer answer(StoredVersion stored) {

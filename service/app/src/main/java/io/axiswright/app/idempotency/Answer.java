@@ -21,7 +21,8 @@ public record Answer(int status, URI location, String etag, byte[] body) {
         return new Answer(HttpStatus.CREATED.value(), location, etag, Documents.write(body));
     }
 
-    ResponseEntity<byte[]> entity() {
+    /** It as an answer over HTTP. */
+    public ResponseEntity<byte[]> entity() {
         return ResponseEntity.status(status)
                 .location(location)
                 .eTag(etag)

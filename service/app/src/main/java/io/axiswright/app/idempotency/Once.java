@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 
 /**
@@ -33,16 +32,16 @@ public class Once {
      * The answer to the current request: of its effect, or that of the request of the same key before.
      *
      * @param key the request's Idempotency-Key, if it has one
-     * @param body the request's body, in a form that is the same for what means the same
+     * @param body what is asked, in a form that is the same for what means the same
      * @param effect what the request does; keeps its answer within its transaction
      */
-    public ResponseEntity<byte[]> answer(@Nullable IdempotencyKey key, byte[] body, Function<Keeping, Answer> effect) {
+    public Answer answer(@Nullable IdempotencyKey key, byte[] body, Function<Keeping, Answer> effect) {
         if (key == null) {
-            return effect.apply(answer -> answer).entity();
+            return effect.apply(answer -> answer);
         }
         UUID claim = identifiers.next();
         Optional<Answer> before = requests.claim(key, fingerprint(body), claim);
-        return before.orElseGet(() -> first(key, claim, effect)).entity();
+        return before.orElseGet(() -> first(key, claim, effect));
     }
 
     private Answer first(IdempotencyKey key, UUID claim, Function<Keeping, Answer> effect) {

@@ -58,12 +58,13 @@ class BranchController {
             @RequestHeader(name = IdempotencyKey.HEADER, required = false) @Nullable IdempotencyKey key,
             @RequestBody NewBranch request) {
         return once.answer(
-                key,
-                Documents.write(request),
-                keeping -> branching.make(id, request, branch -> {
-                    BranchSummary made = BranchSummary.of(branch);
-                    return keeping.keep(Answer.created(made.self(), made.etag(), made));
-                }));
+                        key,
+                        Documents.write(request),
+                        keeping -> branching.make(id, request, branch -> {
+                            BranchSummary made = BranchSummary.of(branch);
+                            return keeping.keep(Answer.created(made.self(), made.etag(), made));
+                        }))
+                .entity();
     }
 
     /** The branches, in the order they were made. */

@@ -4,9 +4,7 @@ import io.axiswright.app.idempotency.IdempotencyKey;
 import io.axiswright.app.openapi.Fails;
 import io.axiswright.app.patch.JsonPatch;
 import io.axiswright.app.patch.MergePatch;
-import io.axiswright.app.problem.Conflict;
 import io.axiswright.app.problem.ProblemKind;
-import io.axiswright.app.store.Documents;
 import io.axiswright.app.web.ShortName;
 import io.axiswright.app.wire.RecordReader;
 import io.swagger.v3.oas.annotations.Parameter;
@@ -24,19 +22,15 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RestController;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Changes the head of a branch over HTTP: what comes of the change is the next revision. */
 @RestController
 class HeadController {
 
     private final RevisionAdding adding;
-    private final RevisionReader reader;
 
-    HeadController(RevisionAdding adding, RevisionReader reader) {
+    HeadController(RevisionAdding adding) {
         this.adding = adding;
-        this.reader = reader;
     }
 
     /** Adds what the patch makes of the branch's latest revision as its next one. */
@@ -54,26 +48,10 @@ class HeadController {
             @RequestHeader(name = IdempotencyKey.HEADER, required = false) @Nullable IdempotencyKey key,
             @RequestBody byte[] body) {
         JsonNode patch = RecordReader.read(body, JsonNode.class);
-        return adding.add(key, body, new Addition(id, branch.value(), ifMatch, head -> {
-            ObjectNode target = target(head);
-            JsonNode patched = form.isCompatibleWith(MediaType.valueOf(JsonPatch.MEDIA_TYPE))
-                    ? JsonPatch.apply(target, patch)
-                    : MergePatch.apply(target, patch);
-            return Draft.of(RecordReader.read(patched, NewRevision.class));
-        }));
-    }
-
-    /** What a revision was made from, without its author and message: those of the next one are its own. */
-    private ObjectNode target(Branch head) {
-        if (head.headNumber() == 0) {
-            throw new Conflict("Branch " + head.name() + " has no revision yet.");
-        }
-        JsonNode document =
-                Documents.tree(reader.find(head.projectId(), head.headNumber()).document());
-        ObjectNode target = JsonMapper.shared().createObjectNode();
-        for (String member : new String[] {"codeBasis", "catalogue", "design"}) {
-            target.set(member, document.required(member));
-        }
-        return target;
+        HeadChange change = form.isCompatibleWith(MediaType.valueOf(JsonPatch.MEDIA_TYPE))
+                ? new JsonPatchOfHead(patch)
+                : new MergePatchOfHead(patch);
+        return adding.add(key, body, new NamedHead(id, branch.value(), ifMatch), change, "")
+                .entity();
     }
 }

@@ -51,12 +51,13 @@ class ProjectController {
             @RequestBody NewProject request,
             @RequestHeader(name = IdempotencyKey.HEADER, required = false) @Nullable IdempotencyKey key) {
         return once.answer(
-                key,
-                Documents.write(request),
-                keeping -> writer.open(request, project -> {
-                    ProjectSummary opened = ProjectSummary.of(project);
-                    return keeping.keep(Answer.created(opened.self(), opened.etag(), opened));
-                }));
+                        key,
+                        Documents.write(request),
+                        keeping -> writer.open(request, project -> {
+                            ProjectSummary opened = ProjectSummary.of(project);
+                            return keeping.keep(Answer.created(opened.self(), opened.etag(), opened));
+                        }))
+                .entity();
     }
 
     /** All projects, in the order they were opened. */

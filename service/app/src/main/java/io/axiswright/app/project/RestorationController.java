@@ -25,11 +25,9 @@ import org.springframework.web.bind.annotation.RestController;
 class RestorationController {
 
     private final RevisionAdding adding;
-    private final RevisionReader reader;
 
-    RestorationController(RevisionAdding adding, RevisionReader reader) {
+    RestorationController(RevisionAdding adding) {
         this.adding = adding;
-        this.reader = reader;
     }
 
     /** Adds what an older revision was as the next one of a branch. */
@@ -43,14 +41,11 @@ class RestorationController {
             @RequestHeader(name = IdempotencyKey.HEADER, required = false) @Nullable IdempotencyKey key,
             @RequestBody Restoration request) {
         return adding.add(
-                key, Documents.write(request), new Addition(id, branch.value(), ifMatch, _ -> restored(id, request)));
-    }
-
-    private Draft restored(UUID project, Restoration request) {
-        StoredRevision old = reader.lookUp(project, request.number())
-                .orElseThrow(() -> RevisionReader.noSuch("/number", request.number()));
-        var content =
-                new NewRevision(request.message(), request.author(), old.codeBasis(), old.catalogue(), old.design());
-        return new Draft(content, old.number());
+                        key,
+                        Documents.write(request),
+                        new NamedHead(id, branch.value(), ifMatch),
+                        new RestoredRevision(request),
+                        "")
+                .entity();
     }
 }

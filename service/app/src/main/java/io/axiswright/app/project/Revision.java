@@ -24,6 +24,7 @@ class Revision {
     private @Nullable Integer parent;
     private @Nullable Integer restores;
     private Instant createdAt = Instant.EPOCH;
+    private @Nullable Instant madeAt;
     private String message = "";
     private String author = "";
 
@@ -48,6 +49,7 @@ class Revision {
         this.parent = content.parent();
         this.restores = content.restores();
         this.createdAt = content.createdAt();
+        this.madeAt = content.madeAt();
         this.message = content.message();
         this.author = content.author();
         this.codeBasis = content.codeBasis();
@@ -72,6 +74,7 @@ class Revision {
                 parent,
                 restores,
                 createdAt,
+                madeAt,
                 message,
                 author,
                 codeBasis,

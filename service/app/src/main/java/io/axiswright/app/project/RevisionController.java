@@ -61,7 +61,12 @@ class RevisionController {
             @RequestHeader(name = IdempotencyKey.HEADER, required = false) @Nullable IdempotencyKey key,
             @RequestBody NewRevision request) {
         return adding.add(
-                key, Documents.write(request), new Addition(id, branch.value(), ifMatch, _ -> Draft.of(request)));
+                        key,
+                        Documents.write(request),
+                        new NamedHead(id, branch.value(), ifMatch),
+                        new WholeRevision(request),
+                        "")
+                .entity();
     }
 
     /** The revisions, newest first. */

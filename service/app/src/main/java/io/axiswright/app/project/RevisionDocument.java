@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param parent number of the revision it follows; absent for the first of the project
  * @param restores number of the revision it brings back, if it does
  * @param createdAt when it was made
+ * @param madeAt when it was made where it was imported from; absent if it was not, or that is not known
  * @param message what changed and why
  * @param author who changed it
  * @param codeBasis the code it is to be built to
@@ -33,6 +34,7 @@ public record RevisionDocument(
         @Nullable Integer parent,
         @Nullable Integer restores,
         Instant createdAt,
+        @Nullable Instant madeAt,
         String message,
         String author,
         CodeBasis codeBasis,

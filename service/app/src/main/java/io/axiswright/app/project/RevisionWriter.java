@@ -7,9 +7,12 @@ import io.axiswright.app.problem.PreconditionRequired;
 import io.axiswright.app.store.Attempts;
 import io.axiswright.app.store.Documents;
 import io.axiswright.app.store.Identifiers;
+import io.axiswright.app.wire.Faults;
 import io.axiswright.engine.finding.InvalidDesign;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -52,48 +55,86 @@ class RevisionWriter {
         this.clock = clock;
     }
 
+    /** A revision that is studied, but not stored yet. */
+    private record Studied(Draft draft, StudyOutcome outcome) {}
+
     /**
-     * Studies the design and stores it as the project's next revision.
+     * Studies designs and stores them as the project's next revisions, each following the one before; all or none.
      *
-     * @param answer what is told about the revision; made in the transaction that stores it
+     * @param named the head the first is to follow
+     * @param drafts what they are to be, at least one; asked for once the head is found and is the one named
+     * @param answer what is told about the revisions; made in the transaction that stores them
      * @throws NotFound if there is no such project or branch
      * @throws PreconditionRequired if there is no If-Match
      * @throws PreconditionFailed if the head is another one, now or once the study is done
-     * @throws InvalidDesign if the request has no meaning
+     * @throws InvalidDesign if the request has no meaning; with the faults of all its designs
      */
-    <T> T add(Addition addition, Function<RevisionEntry, T> answer) {
-        Branch branch = branching.find(addition.project(), addition.branch());
-        branch.tag().requireMatch(addition.ifMatch());
-        Draft draft = addition.draft().apply(branch);
-        NewRevision content = draft.content();
-        StudyOutcome outcome = study.study(
-                content.codeBasis(), catalogues.require(content.catalogue(), "/catalogue"), content.design());
-        return attempts.write(() -> answer.apply(store(branch, draft, outcome)));
+    <T> T add(NamedHead named, Function<Branch, List<Draft>> drafts, Function<List<RevisionEntry>, T> answer) {
+        Branch head = branching.find(named.project(), named.branch());
+        head.tag().requireMatch(named.ifMatch());
+        List<Studied> studied = study(drafts.apply(head));
+        return attempts.write(() -> answer.apply(store(head, studied)));
     }
 
-    private RevisionEntry store(Branch seen, Draft draft, StudyOutcome outcome) {
-        int number = projects.takeNumber(seen.projectId());
-        RevisionDocument content = content(seen, draft, number, outcome);
+    private List<Studied> study(List<Draft> drafts) {
+        List<Studied> studied = new ArrayList<>();
+        var faults = new Faults();
+        for (Draft draft : drafts) {
+            try {
+                studied.add(new Studied(draft, outcome(draft.content())));
+            } catch (InvalidDesign e) {
+                faults.addAll(draft.place(), e);
+            }
+        }
+        faults.throwIfAny();
+        return studied;
+    }
+
+    private StudyOutcome outcome(NewRevision content) {
+        return study.study(
+                content.codeBasis(), catalogues.require(content.catalogue(), "/catalogue"), content.design());
+    }
+
+    private List<RevisionEntry> store(Branch head, List<Studied> studied) {
+        List<RevisionEntry> entries = new ArrayList<>();
+        Link last = new Link(
+                head.headNumber() == 0 ? null : head.headNumber(), head.tag().value());
+        for (Studied next : studied) {
+            RevisionEntry entry = store(head, last, next);
+            entries.add(entry);
+            last = new Link(entry.number(), entry.digest());
+        }
+        return entries;
+    }
+
+    /** What a revision follows: a number, null if it is the first of its project, and the head's digest. */
+    private record Link(@Nullable Integer number, String digest) {}
+
+    private RevisionEntry store(Branch branch, Link parent, Studied studied) {
+        int number = projects.takeNumber(branch.projectId());
+        RevisionDocument content = content(branch, parent.number(), number, studied);
         byte[] document = Documents.write(content);
         String digest = Documents.digest(document);
-        if (branches.moveHead(seen.projectId(), seen.name(), seen.tag().value(), number, digest) == 0) {
+        if (branches.moveHead(branch.projectId(), branch.name(), parent.digest(), number, digest) == 0) {
             throw new PreconditionFailed(
-                    branching.find(seen.projectId(), seen.name()).tag().quoted());
+                    branching.find(branch.projectId(), branch.name()).tag().quoted());
         }
         entities.persist(new Revision(identifiers.next(), content, digest, document));
         return RevisionEntry.of(content, digest);
     }
 
-    private RevisionDocument content(Branch seen, Draft draft, int number, StudyOutcome outcome) {
+    private RevisionDocument content(Branch branch, @Nullable Integer parent, int number, Studied studied) {
+        Draft draft = studied.draft();
         NewRevision asked = draft.content();
-        @Nullable Integer parent = seen.headNumber() == 0 ? null : seen.headNumber();
+        StudyOutcome outcome = studied.outcome();
         return new RevisionDocument(
-                seen.projectId(),
+                branch.projectId(),
                 number,
-                seen.name(),
+                branch.name(),
                 parent,
                 draft.restores(),
                 clock.instant(),
+                draft.madeAt(),
                 asked.message(),
                 asked.author(),
                 asked.codeBasis(),

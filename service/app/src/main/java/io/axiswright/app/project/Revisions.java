@@ -14,7 +14,7 @@ interface Revisions extends Repository<Revision, UUID> {
     /** Without the documents, which are large. */
     String ENTRY = """
             select new io.axiswright.app.project.RevisionEntry(
-                r.projectId, r.number, r.branch, r.parent, r.restores, r.createdAt, r.message, r.author, r.codeBasis,
+                r.projectId, r.number, r.branch, r.parent, r.restores, r.createdAt, r.madeAt, r.message, r.author, r.codeBasis,
                 r.catalogueName, r.catalogueVersion, r.engineVersion, r.buildable, r.digest)
             from Revision r
             """;

@@ -2,6 +2,7 @@ package io.axiswright.app.sizing;
 
 import io.axiswright.app.openapi.Fails;
 import io.axiswright.app.problem.ProblemKind;
+import io.axiswright.app.web.BatchForm;
 import io.axiswright.app.wire.LongList;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
@@ -9,22 +10,12 @@ import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.util.Collections;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RestController;
 
 /** Sizes many systems by one request. */
 @RestController
 class BatchController {
-
-    private static final Logger LOG = LoggerFactory.getLogger(BatchController.class);
-
-    private static final String JSON = "application/json";
-    private static final String LINES = "application/x-ndjson";
 
     private final SystemBatches batches;
 
@@ -35,13 +26,13 @@ class BatchController {
     /** Answers each request of the batch; reads and writes by itself, because the whole may be too much to hold. */
     @PostMapping(
             path = "/v1/sizing/system:batch",
-            consumes = JSON,
-            produces = {JSON, LINES})
+            consumes = BatchForm.JSON_TYPE,
+            produces = {BatchForm.JSON_TYPE, BatchForm.LINES_TYPE})
     @ApiResponse(
             responseCode = "200",
             content = {
-                @Content(mediaType = JSON, schema = @Schema(implementation = BatchResult.class)),
-                @Content(mediaType = LINES, schema = @Schema(implementation = BatchItem.class))
+                @Content(mediaType = BatchForm.JSON_TYPE, schema = @Schema(implementation = BatchResult.class)),
+                @Content(mediaType = BatchForm.LINES_TYPE, schema = @Schema(implementation = BatchItem.class))
             })
     @Fails({
         ProblemKind.MALFORMED_JSON,
@@ -52,19 +43,8 @@ class BatchController {
     void sizeSystems(HttpServletRequest request, HttpServletResponse response)
             throws IOException, InterruptedException {
         try (LongList requests = LongList.of(request.getInputStream(), SystemBatch.REQUESTS, SystemBatch.MOST)) {
-            answer(requests, requests.require(SystemBatch.class), request, response);
-        }
-    }
-
-    private void answer(LongList requests, int count, HttpServletRequest request, HttpServletResponse response)
-            throws InterruptedException {
-        BatchForm form =
-                BatchForm.of(MediaType.parseMediaTypes(Collections.list(request.getHeaders(HttpHeaders.ACCEPT))));
-        response.setContentType(form.mediaType());
-        try {
-            batches.write(requests, count, form, request.getRequestURI(), response.getOutputStream());
-        } catch (IOException e) {
-            LOG.debug("the caller of a batch has gone", e);
+            int count = requests.require(SystemBatch.class);
+            batches.answer(requests, count, BatchForm.of(request), request.getRequestURI(), response);
         }
     }
 }

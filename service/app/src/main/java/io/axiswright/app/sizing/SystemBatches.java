@@ -2,12 +2,12 @@ package io.axiswright.app.sizing;
 
 import io.axiswright.app.problem.Problems;
 import io.axiswright.app.store.Documents;
+import io.axiswright.app.web.BatchForm;
 import io.axiswright.app.wire.LongList;
 import io.axiswright.app.wire.RecordReader;
 import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.topology.SearchGate;
-import java.io.IOException;
-import java.io.OutputStream;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayDeque;
 import java.util.Queue;
 import java.util.concurrent.ExecutionException;
@@ -44,34 +44,35 @@ class SystemBatches {
     }
 
     /**
-     * Writes the answers in the order of the requests.
+     * Answers with the results in the order of the requests.
      *
      * @param sent the requests
      * @param count how many they are
      * @param path the address of the batch, for problems
-     * @throws IOException if the caller no longer takes them; what has not been begun is left then
      * @throws InterruptedException if the service is ending
      */
-    void write(LongList sent, int count, BatchForm form, String path, OutputStream out)
-            throws IOException, InterruptedException {
+    void answer(LongList sent, int count, BatchForm form, String path, HttpServletResponse response)
+            throws InterruptedException {
         Queue<Future<byte[]>> begun = new ArrayDeque<>();
         var threads = Executors.newVirtualThreadPerTaskExecutor();
         try {
-            out.write(form.start());
-            int next = 0;
-            for (int written = 0; written < count; written++) {
-                while (next < count && begun.size() < AHEAD) {
-                    int index = next++;
+            form.answer(response, count, written -> {
+                for (int next = written + begun.size(); next < count && begun.size() < AHEAD; next++) {
+                    int index = next;
                     begun.add(threads.submit(() -> answer(index, sent, path)));
                 }
-                out.write(begun.remove().get());
-                out.write(written + 1 < count ? form.between() : form.end());
-                out.flush();
-            }
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("the answer to a request of a batch cannot be written", e);
+                return result(begun.remove());
+            });
         } finally {
             threads.shutdownNow();
+        }
+    }
+
+    private static byte[] result(Future<byte[]> begun) throws InterruptedException {
+        try {
+            return begun.get();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("the answer to a request of a batch cannot be written", e);
         }
     }
 

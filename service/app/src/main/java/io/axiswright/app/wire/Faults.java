@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Collects the faults of one document: lists the first hundred, counts the rest. */
-final class Faults {
+public final class Faults {
 
     /** How many faults are listed. */
     static final int LISTED = 100;
@@ -29,20 +29,20 @@ final class Faults {
         }
     }
 
-    /** Every fault of an inner check, its pointers brought under a place. */
-    void addAll(Path path, InvalidDesign inner) {
-        for (Fault fault : inner.faults()) {
+    /** Every fault of a part of the document, which stands at a place of it. */
+    public void addAll(String place, InvalidDesign part) {
+        for (Fault fault : part.under(place).faults()) {
             if (listed.size() < LISTED) {
-                listed.add(new Fault(path.pointer() + fault.pointer(), fault.code(), fault.detail(), fault.accepted()));
+                listed.add(fault);
             } else {
                 omitted++;
             }
         }
-        omitted += inner.omitted();
+        omitted += part.omitted();
     }
 
     /** Throws all faults if there are any. */
-    void throwIfAny() {
+    public void throwIfAny() {
         if (!listed.isEmpty()) {
             throw new InvalidDesign(listed, omitted);
         }

@@ -110,7 +110,7 @@ record RecordReading(Faults faults, Reading reading) {
         try {
             return shape.make(values);
         } catch (InvalidDesign e) {
-            faults.addAll(path, e);
+            faults.addAll(path.pointer(), e);
         } catch (IllegalArgumentException e) {
             faults.add(
                     path,

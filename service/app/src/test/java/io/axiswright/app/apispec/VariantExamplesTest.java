@@ -1,9 +1,11 @@
 package io.axiswright.app.apispec;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.equalTo;
 
 import io.axiswright.app.support.ApiDocument.Operation;
 import io.restassured.response.Response;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 
@@ -83,5 +85,27 @@ class VariantExamplesTest extends ApiSpecTest {
         var request = withExample("sizeSystems.request." + name).urlEncodingEnabled(false);
         var answer = expect(send("sizeSystems", request), "sizeSystems", 200, name);
         assertThat(answer.jsonPath().getList("items.status", Integer.class)).containsExactly(200, 422);
+    }
+
+    @Test
+    void aHistoryIsImported() {
+        String project = send("openProject", withExample("openProject.request.label-applicator"))
+                .path("id");
+        var history =
+                withExample("importRevisions.request.from-a-calculation-sheet").header("If-Match", "*");
+        sound(send("importRevisions", history, project), "importRevisions", 201, "from-a-calculation-sheet");
+    }
+
+    @Test
+    void revisionsAreAddedByABatch() {
+        openWithOneRevision();
+        // keys and tags of an example are not those of this run
+        String body = SpecFiles.request("addRevisions.request.other-code-and-a-stale-change")
+                .replace("01980000-0000-7000-8000-000000000001", id)
+                .replace("00000000000000000000000000000001", head.replace("\"", ""));
+        var request = given().contentType("application/json").body(body).urlEncodingEnabled(false);
+        expect(send("addRevisions", request), "addRevisions", 200, "other-code-and-a-stale-change")
+                .then()
+                .body("items.status", equalTo(List.of(201, 412)));
     }
 }

@@ -31,4 +31,10 @@ public final class InvalidDesign extends RuntimeException {
     public int omitted() {
         return omitted;
     }
+
+    /** The same input as part of a larger document, in which it stands at a place. */
+    public InvalidDesign under(String place) {
+        return new InvalidDesign(
+                faults.stream().map(fault -> fault.at(place + fault.pointer())).toList(), omitted);
+    }
 }
