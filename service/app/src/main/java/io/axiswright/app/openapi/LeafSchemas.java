@@ -101,7 +101,7 @@ final class LeafSchemas {
         number.setExclusiveMaximumValue(BigDecimal.TEN.pow(15));
         Schema<Object> currency = Schemas.ofType("string");
         currency.setPattern("^[A-Z]{3}$");
-        currency.setDescription("ISO 4217 alphabetic code");
+        currency.setDescription("ISO 4217 alphabetic code of a currency in use");
         Schema<Object> schema = Schemas.ofType("object");
         schema.setDescription(Words.of(Money.class));
         if (input) {

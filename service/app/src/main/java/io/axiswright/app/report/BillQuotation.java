@@ -58,6 +58,8 @@ final class BillQuotation {
 
     private void document() throws XMLStreamException {
         List<BillLine> lines = Stream.concat(bill.required().lines().stream(), bill.noCharge().lines().stream())
+                // what another line of the item leaves of its last piece is not offered twice
+                .filter(line -> line.orderQuantity().signum() > 0)
                 .toList();
         xml.writeStartDocument(StandardCharsets.UTF_8.name(), "1.0");
         xml.writeStartElement("", "Quotation", QUOTATION);

@@ -5,9 +5,9 @@ import io.axiswright.app.wire.Json.JsonNumber;
 import io.axiswright.app.wire.Json.JsonObject;
 import io.axiswright.app.wire.Json.JsonText;
 import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.quantity.Currencies;
 import io.axiswright.engine.quantity.Money;
 import java.math.BigDecimal;
-import java.util.Currency;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +19,6 @@ record PriceReading(Faults faults, NumberReading numbers) {
     private static final Pattern AMOUNT = Pattern.compile("-?\\d{1,30}(\\.\\d{1,30})?");
     private static final String AMOUNT_ACCEPTED =
             "a decimal amount such as \"12.50\", at least 0, at most 15 digits before the point and 6 after it";
-    private static final String CURRENCY_ACCEPTED = "an ISO 4217 alphabetic code such as EUR or USD";
 
     @Nullable
     Object money(Json json, Shape.Price shape, Path path) {
@@ -57,14 +56,17 @@ record PriceReading(Faults faults, NumberReading numbers) {
 
     private @Nullable String currency(Json json, Path path) {
         if (!(json instanceof JsonText(String code))) {
-            return wrong(json, "currency", CURRENCY_ACCEPTED, path);
+            return wrong(json, "currency", Currencies.ACCEPTED, path);
         }
-        try {
-            return Currency.getInstance(code).getCurrencyCode();
-        } catch (IllegalArgumentException _) {
-            faults.add(path, FaultCode.UNKNOWN_VALUE, "Unknown: " + Excerpt.quoted(code) + ".", CURRENCY_ACCEPTED);
+        if (!Currencies.inUse(code)) {
+            faults.add(
+                    path,
+                    FaultCode.UNKNOWN_VALUE,
+                    Excerpt.quoted(code) + " is no currency in use.",
+                    Currencies.ACCEPTED);
             return null;
         }
+        return code;
     }
 
     private <T> @Nullable T wrong(Json json, String name, String accepted, Path path) {

@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param kind how binding it is; CONDITIONAL marks what is bought because a condition holds
  * @param description what it is, as the catalogue says
  * @param demanded sum of the demands
- * @param quantity what is needed: {@code demanded}, whole pieces rounded up; of cable sold by reels the length on whole reels, and
+ * @param quantity what is needed: {@code demanded}, whole pieces rounded up; what the required line of the item leaves of its last piece
+ *     serves the conditional one, which may so need none; of cable sold by reels the length on whole reels, and
  *     of pieces longer than one, less what a conditional line beside it needs
  * @param orderQuantity what to order for it: {@code quantity}, and what packs and the minimum order bring beyond it. The
  *     required and conditional lines of one item are one order, whose surplus stands on the first of them

@@ -52,12 +52,12 @@ public final class BillMaking {
         var rules = new DemandRules(request, id -> offer(offers, id).item());
         var demands = Stream.concat(request.demands().stream(), rules.demands().stream())
                 .toList();
-        var asked = new Explosion(offers, rules)
+        var asked = Draft.inLots(new Explosion(offers, rules)
                 .of(demands).entrySet().stream()
                         .sorted(Map.Entry.comparingByKey(LINE_ORDER))
                         .map(entry -> new Draft(
                                 entry.getKey().offer().item(), entry.getKey().kind(), entry.getValue()))
-                        .toList();
+                        .toList());
         var drafts = Reels.cut(Stream.concat(asked.stream(), new SpareParts(request.spares()).of(asked).stream())
                 .toList());
         var cuts = new LinkedHashMap<String, CutList>();
@@ -172,7 +172,7 @@ public final class BillMaking {
                         "n",
                         cuts.containsKey(line.id())
                                 ? "length on whole reels, and of pieces longer than one, >= sums of all lines cut from them, - n of the others"
-                                : "whole pieces >= sum of demands",
+                                : "whole pieces >= sums of all lines of the order up to this, - n of those before",
                         Derivation.inputs("sum", new Ratio(line.demanded().doubleValue())),
                         PRACTICE,
                         new Ratio(line.quantity().doubleValue())));

@@ -112,12 +112,19 @@ final class ClosingAudit {
         if (item(line) instanceof BulkCable cable && cable.reelLength() != null && lot.getFirst() == line) {
             return cutsBalance(lot, cable.reelLength()) && orderSuffices(line);
         }
-        var needed = line.unit() == SaleUnit.PIECE ? Draft.wholePieces(sum) : sum;
+        var needed = line.unit() == SaleUnit.PIECE ? Draft.wholePieces(before(line, lot), sum) : sum;
         if (sum.compareTo(line.demanded()) != 0 || needed.compareTo(line.quantity()) != 0) {
             gaps.add("line " + line.id() + " has " + line.quantity() + ", its demands sum to " + sum);
             return false;
         }
         return orderSuffices(line);
+    }
+
+    /** What the lines of its order before a line demand. */
+    private static BigDecimal before(BillLine line, List<BillLine> lot) {
+        return lot.subList(0, lot.indexOf(line)).stream()
+                .map(BillLine::demanded)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     private boolean orderSuffices(BillLine line) {

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * What can be bought, in one currency.
  *
  * @param name its name
- * @param currency ISO 4217 code all its prices are in
+ * @param currency ISO 4217 code, of a currency in use, all its prices are in
  * @param remark anything to be said about it, for example that it is invented
  * @param driveUnits drive units
  * @param holdingBrakes holding brakes

@@ -2,8 +2,8 @@ package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
+import io.axiswright.engine.quantity.Currencies;
 import java.util.ArrayList;
-import java.util.Currency;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,14 +52,12 @@ public final class CatalogueCheck {
     }
 
     private void checkCurrency() {
-        boolean known = Currency.getAvailableCurrencies().stream()
-                .anyMatch(currency -> currency.getCurrencyCode().equals(catalogue.currency()));
-        if (!known) {
+        if (!Currencies.inUse(catalogue.currency())) {
             fault(
                     prefix + "/currency",
                     FaultCode.UNKNOWN_VALUE,
-                    "\"" + catalogue.currency() + "\" is no currency.",
-                    "an ISO 4217 code such as EUR or USD");
+                    "\"" + catalogue.currency() + "\" is no currency in use.",
+                    Currencies.ACCEPTED);
         }
     }
 

@@ -65,6 +65,27 @@ class BillMakingTest {
         return new Money(new BigDecimal(amount), "EUR");
     }
 
+    /**
+     * 2.4 pieces required, some more by condition and 0.4 optional, at 10.00. 2.4 take 3 pieces, whose last leaves 0.6: 0.4 more
+     * come out of it, 0.8 more (3.2 in all) take a fourth. The optional 0.4 may be bought apart, so they take a piece of their own.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.4,0,30.00", "0.6,0,30.00", "0.8,1,40.00", "1.6,1,40.00"})
+    void whatIsLeftOfAPieceServesTheConditionalLine(String more, String quantity, String total) {
+        var bill = bill(
+                new Shop("EUR").accessory("sheet", "10.00").catalogue(),
+                demand("a", "sheet", "2.4", NeedKind.REQUIRED),
+                demand("b", "sheet", more, NeedKind.CONDITIONAL),
+                demand("c", "sheet", "0.4", NeedKind.OPTIONAL));
+
+        assertThat(line(bill, "required:sheet").quantity()).isEqualTo("3");
+        assertThat(line(bill, "conditional:sheet").quantity()).isEqualTo(quantity);
+        assertThat(line(bill, "conditional:sheet").demanded()).isEqualTo(more);
+        assertThat(line(bill, "optional:sheet").quantity()).isEqualTo("1");
+        assertThat(bill.required().total()).isEqualTo(eur(total));
+        assertThat(bill.closing().gaps()).isEmpty();
+    }
+
     @Test
     void explodesByHand() {
         var bill = bill(

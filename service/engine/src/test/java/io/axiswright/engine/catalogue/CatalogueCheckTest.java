@@ -85,9 +85,11 @@ class CatalogueCheckTest {
         assertThat(at(faults(dollars)))
                 .containsExactly(Map.entry("/accessories/0/price/currency", FaultCode.INCONSISTENT));
 
-        var unknown = catalogue("EURO", List.of(), List.of(), List.of(), List.of());
-        assertThat(at(CatalogueCheck.faults(unknown, "")))
-                .containsExactly(Map.entry("/currency", FaultCode.UNKNOWN_VALUE));
+        for (String code : List.of("EURO", "DEM", "XXX", "XAU", "XTS")) {
+            var unknown = catalogue(code, List.of(), List.of(), List.of(), List.of());
+            assertThat(at(CatalogueCheck.faults(unknown, "")))
+                    .containsExactly(Map.entry("/currency", FaultCode.UNKNOWN_VALUE));
+        }
     }
 
     @Test
