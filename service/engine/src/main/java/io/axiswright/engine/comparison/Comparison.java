@@ -94,8 +94,7 @@ public final class Comparison {
     private static List<InputChange> named(List<Difference> changes) {
         List<InputChange> result = new ArrayList<>();
         for (Difference change : changes) {
-            result.add(new InputChange(
-                    Trials.id(result.size()), change.place(), change.kind(), change.before(), change.after()));
+            result.add(InputChange.of(Trials.id(result.size()), change));
         }
         return List.copyOf(result);
     }

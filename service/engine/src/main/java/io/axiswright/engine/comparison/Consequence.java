@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param kind whether it came, went or changed
  * @param before how it was; absent if it came
  * @param after how it is; absent if it went
- * @param difference after minus before, for quantities of one dimension; of temperatures in K
+ * @param difference after minus before, for quantities of one dimension, also for the cross-sections of conductor sizes; of
+ *     temperatures in K
  * @param moneyDifference after minus before, for amounts of money in one currency
  * @param numberDifference after minus before, for counts and other plain numbers
  * @param causes the input changes that matter for it, found by studies with single changes taken back and put in

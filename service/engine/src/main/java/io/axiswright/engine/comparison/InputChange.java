@@ -1,5 +1,6 @@
 package io.axiswright.engine.comparison;
 
+import io.axiswright.engine.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,10 +12,31 @@ import org.jspecify.annotations.Nullable;
  * @param kind whether it was added, removed or changed
  * @param before how it was; absent if added
  * @param after how it is; absent if removed
+ * @param difference after minus before, for quantities of one dimension, also for the cross-sections of conductor sizes; of
+ *     temperatures in K
+ * @param moneyDifference after minus before, for amounts of money in one currency
+ * @param numberDifference after minus before, for counts and other plain numbers
  */
 public record InputChange(
         String id,
         String path,
         ChangeKind kind,
         @Nullable Object before,
-        @Nullable Object after) {}
+        @Nullable Object after,
+        @Nullable Quantity difference,
+        @Nullable MoneyDifference moneyDifference,
+        @Nullable Double numberDifference) {
+
+    /** A difference of two requests under its id. */
+    static InputChange of(String id, Difference change) {
+        return new InputChange(
+                id,
+                change.place(),
+                change.kind(),
+                change.before(),
+                change.after(),
+                Deltas.ofQuantities(change.before(), change.after()),
+                Deltas.ofMoney(change.before(), change.after()),
+                Deltas.ofNumbers(change.before(), change.after()));
+    }
+}

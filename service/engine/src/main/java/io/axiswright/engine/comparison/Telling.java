@@ -40,7 +40,16 @@ final class Telling {
     private static String changed(String place, String verb, Difference change) {
         return change.before() instanceof List<?> before && change.after() instanceof List<?> after
                 ? place + " changed: " + ListWords.of(before, after)
-                : place + verb + " from " + words(change.before()) + " to " + words(change.after());
+                : place + verb + " " + fromTo(change.before(), change.after());
+    }
+
+    private static String fromTo(@Nullable Object before, @Nullable Object after) {
+        if (before instanceof Quantity first && after instanceof Quantity second) {
+            return Wording.fromTo(first, second);
+        }
+        return before instanceof Double first && after instanceof Double second
+                ? Wording.fromTo(new Ratio(first), new Ratio(second))
+                : "from " + words(before) + " to " + words(after);
     }
 
     private static String because(Explanation explanation, List<Difference> changes, boolean allExamined) {

@@ -2,6 +2,8 @@ package io.axiswright.engine.comparison;
 
 import static java.util.stream.Collectors.toMap;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.BrakingUnit;
@@ -16,6 +18,8 @@ import io.axiswright.engine.design.Segment;
 import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.Severity;
+import io.axiswright.engine.quantity.Area;
+import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Money;
@@ -416,6 +420,10 @@ class ComparisonTest {
         assertThat(Deltas.ofMoney(euro(3), new Money(new BigDecimal("1.20"), "EUR")))
                 .isEqualTo(new MoneyDifference("-1.80", "EUR"));
         assertThat(Deltas.ofMoney(euro(3), new Money(BigDecimal.ONE, "USD"))).isNull();
+        assertThat(Deltas.ofNumbers(0.2, 0.3)).isEqualTo(0.1);
+        assertThat(Deltas.ofQuantities(ConductorSize.metric("1.5"), ConductorSize.metric("16")))
+                .isInstanceOfSatisfying(
+                        Area.class, area -> assertThat(area.si()).isCloseTo(14.5e-6, within(1e-15)));
         ComparisonResult result = compare(BASE, heavier(BASE, "axis-2", 170));
         Consequence total = at("/billOfMaterials/required/total", result);
         var paid = (Money) total.before();
@@ -433,6 +441,27 @@ class ComparisonTest {
             assertThat(c.after()).isInstanceOf(Temperature.class);
             assertThat(c.difference()).isInstanceOf(TemperatureRise.class);
         });
+    }
+
+    /** 50 kg more, 0.1 more, 150 EUR more, 10 K more; what is no number has no difference. */
+    @Test
+    void whatLiesBetweenIsSaidOfTheCallersChangesToo() {
+        StudyRequest after = change(heavier(BASE, "axis-1", 90), 0.3, "design", "controlPower", "reserve");
+        after = change(after, euro(550), "catalogue", "driveUnits", "#unit-small", "price");
+        after = change(after, new Temperature(273.15 + 45), "design", "site", "ambient");
+        after = change(after, "renamed machine", "design", "name");
+        assertThat(compare(BASE, after).changes())
+                .extracting(
+                        InputChange::path,
+                        InputChange::difference,
+                        InputChange::moneyDifference,
+                        InputChange::numberDifference)
+                .containsExactlyInAnyOrder(
+                        tuple("/design/axes/axis-1/mechanism/load", new Mass(50), null, null),
+                        tuple("/design/controlPower/reserve", null, null, 0.1),
+                        tuple("/catalogue/driveUnits/unit-small/price", null, new MoneyDifference("150.00", "EUR"), null),
+                        tuple("/design/site/ambient", new TemperatureRise(10), null, null),
+                        tuple("/design/name", null, null, null));
     }
 
     private static StudyRequest withSegments(StudyRequest request, List<Segment> segments) {
