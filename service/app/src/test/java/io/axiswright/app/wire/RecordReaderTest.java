@@ -153,7 +153,7 @@ class RecordReaderTest {
                 MISSING,
                 "/duration/unit",
                 "no unit",
-                "s, ms, min or h");
+                "s, ms, min, h or d");
         check(
                 fault("{'kind':'DWELL','duration':{'unit':'s'}}", Segment.class),
                 MISSING,
@@ -213,13 +213,13 @@ class RecordReaderTest {
                 WRONG_UNIT,
                 "/duration/unit",
                 "newton metre",
-                "s, ms, min or h");
+                "s, ms, min, h or d");
         check(
                 fault("{'kind':'DWELL','duration':{'value':1,'unit':'fortnight'}}", Segment.class),
                 WRONG_UNIT,
                 "/duration/unit",
                 "\"fortnight\" is not known",
-                "s, ms, min or h");
+                "s, ms, min, h or d");
         check(
                 fault(
                         "{'kind':'DWELL','duration':{'value':1,'unit':'s'},'payload':{'value':1,'unit':'N'}}",
