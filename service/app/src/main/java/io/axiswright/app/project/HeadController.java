@@ -54,13 +54,18 @@ class HeadController {
             @RequestHeader(name = IdempotencyKey.HEADER, required = false) @Nullable IdempotencyKey key,
             @RequestBody byte[] body) {
         JsonNode patch = RecordReader.read(body, JsonNode.class);
-        return adding.add(key, body, new Addition(id, branch.value(), ifMatch, head -> {
+        boolean operations = form.isCompatibleWith(MediaType.valueOf(JsonPatch.MEDIA_TYPE));
+        return adding.add(key, said(operations, patch), new Addition(id, branch.value(), ifMatch, head -> {
             ObjectNode target = target(head);
-            JsonNode patched = form.isCompatibleWith(MediaType.valueOf(JsonPatch.MEDIA_TYPE))
-                    ? JsonPatch.apply(target, patch)
-                    : MergePatch.apply(target, patch);
+            JsonNode patched = operations ? JsonPatch.apply(target, patch) : MergePatch.apply(target, patch);
             return Draft.of(RecordReader.read(patched, NewRevision.class));
         }));
+    }
+
+    /** What a patch says, by which a request is known again: the same tree is another patch in the other form. */
+    private static byte[] said(boolean operations, JsonNode patch) {
+        return Documents.canonical(
+                JsonMapper.shared().createObjectNode().set(operations ? "operations" : "merge", patch));
     }
 
     /** What a revision was made from, without its author and message: those of the next one are its own. */
