@@ -187,7 +187,7 @@ class HttpTest {
         isProblem(given(service).accept("image/png").get("/v1/findings").then(), 406, "NOT_ACCEPTABLE");
         var method = given(service).delete("/probe/designs").then();
         isProblem(method, 405, "METHOD_NOT_ALLOWED");
-        method.header("Allow", "POST");
+        method.header("Allow", "OPTIONS,POST");
         isProblem(given(service).get("/nowhere").then(), 404, "NOT_FOUND");
         isProblem(given(service).get("/error").then(), 404, "NOT_FOUND");
         isProblem(given(service).accept("text/html").get("/nowhere").then(), 404, "NOT_FOUND");

@@ -1,11 +1,16 @@
 package io.axiswright.app.problem;
 
 import io.axiswright.engine.finding.InvalidDesign;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpMethod;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.web.HttpMediaTypeNotAcceptableException;
+import org.springframework.web.HttpRequestMethodNotSupportedException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.context.request.ServletWebRequest;
@@ -45,14 +50,39 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         SpringFailure failure = SpringFailure.of(e, status);
         var problem =
                 Problem.of(failure.kind(), failure.kind().status(), failure.detail(), path(web), failure.errors());
-        return untyped(answer(problem, headers));
+        return untyped(answer(problem, headers(e, headers), web));
+    }
+
+    /** What Spring would send along; Accept speaks of requests, so a refused answer has none (RFC 9110, 12.5.1). */
+    private static HttpHeaders headers(Exception e, HttpHeaders headers) {
+        return switch (e) {
+            case HttpMediaTypeNotAcceptableException _ -> HttpHeaders.EMPTY;
+            case HttpRequestMethodNotSupportedException method -> allowed(method.getSupportedHttpMethods());
+            default -> headers;
+        };
+    }
+
+    /** With the methods that are served wherever there is anything (RFC 9110, 10.2.1). */
+    private static HttpHeaders allowed(@Nullable Set<HttpMethod> stated) {
+        Set<HttpMethod> methods = new TreeSet<>(stated == null ? Set.of() : stated);
+        if (methods.contains(HttpMethod.GET)) {
+            methods.add(HttpMethod.HEAD);
+        }
+        methods.add(HttpMethod.OPTIONS);
+        var headers = new HttpHeaders();
+        headers.setAllow(methods);
+        return headers;
     }
 
     private static ResponseEntity<Problem> answer(Exception e, HttpHeaders headers, ServletWebRequest request) {
-        return answer(Problems.of(e, String.valueOf(request.getHttpMethod()), path(request)), headers);
+        return answer(Problems.of(e, String.valueOf(request.getHttpMethod()), path(request)), headers, request);
     }
 
-    private static ResponseEntity<Problem> answer(Problem problem, HttpHeaders headers) {
+    private static ResponseEntity<Problem> answer(Problem problem, HttpHeaders headers, ServletWebRequest request) {
+        if (request.getResponse() != null && !request.getResponse().isCommitted()) {
+            // what was said already was said of an answer that is not given: its tag, its place
+            request.getResponse().reset();
+        }
         return ResponseEntity.status(problem.status())
                 .headers(headers)
                 .contentType(MediaType.APPLICATION_PROBLEM_JSON)

@@ -48,7 +48,9 @@ public enum ProblemKind {
             "The body has more bytes than the service takes; the detail states the limit."),
     /** The body's media type is not read. */
     UNSUPPORTED_MEDIA_TYPE(
-            415, "The media type of the body is not read", "The header Accept lists the media types this path reads."),
+            415,
+            "The media type of the body is not read",
+            "The header Accept lists the media types this path reads; where a content coding is the reason, Accept-Encoding those it reads."),
     /** The document cannot be given a meaning. */
     INVALID_DESIGN(
             422,
@@ -116,7 +118,8 @@ public enum ProblemKind {
 
     /** The kind that stands for a status nobody has told more about. */
     static ProblemKind ofStatus(int status) {
-        if (status == BAD_REQUEST.status) {
+        // methods and versions of HTTP that nobody knows are no failures of ours, whatever their number
+        if (status == BAD_REQUEST.status || status == 501 || status == 505) {
             return BAD_REQUEST;
         }
         return Stream.of(values())

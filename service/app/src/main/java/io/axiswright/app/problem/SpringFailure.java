@@ -42,7 +42,11 @@ record SpringFailure(ProblemKind kind, String detail, List<ProblemError> errors)
                         "This path does not read " + named(media.getContentType()) + "; it reads "
                                 + list(media.getSupportedMediaTypes()) + ".");
             case HttpMediaTypeNotAcceptableException media ->
-                plain(ProblemKind.NOT_ACCEPTABLE, "This path serves " + list(media.getSupportedMediaTypes()) + ".");
+                plain(
+                        ProblemKind.NOT_ACCEPTABLE,
+                        media.getSupportedMediaTypes().isEmpty()
+                                ? "The header Accept is no list of media types."
+                                : "This path serves " + list(media.getSupportedMediaTypes()) + ".");
             case ResponseStatusException chosen
             when chosen.getReason() != null -> plain(ProblemKind.ofStatus(status.value()), chosen.getReason());
             default -> ofStatus(status);
@@ -126,7 +130,7 @@ record SpringFailure(ProblemKind kind, String detail, List<ProblemError> errors)
     }
 
     private static String named(@Nullable MediaType type) {
-        return type == null ? "a body without a media type" : type.toString();
+        return type == null ? "a body without a media type that can be told" : type.toString();
     }
 
     private static String list(List<MediaType> types) {

@@ -5,6 +5,7 @@ import io.axiswright.app.openapi.Fails;
 import io.axiswright.app.patch.JsonPatch;
 import io.axiswright.app.patch.MergePatch;
 import io.axiswright.app.problem.ProblemKind;
+import io.axiswright.app.store.Documents;
 import io.axiswright.app.web.ShortName;
 import io.axiswright.app.wire.RecordReader;
 import io.swagger.v3.oas.annotations.Parameter;
@@ -51,7 +52,7 @@ class HeadController {
         HeadChange change = form.isCompatibleWith(MediaType.valueOf(JsonPatch.MEDIA_TYPE))
                 ? new JsonPatchOfHead(patch)
                 : new MergePatchOfHead(patch);
-        return adding.add(key, body, new NamedHead(id, branch.value(), ifMatch), change, "")
+        return adding.add(key, Documents.canonical(change), new NamedHead(id, branch.value(), ifMatch), change, "")
                 .entity();
     }
 }

@@ -73,7 +73,7 @@ class RevisionBatchController {
             var asked = RecordReader.read(batch.element(index, limit), BatchedRevision.class);
             Answer answer = adding.add(
                     key,
-                    Documents.write(asked.ofAnyState()),
+                    Documents.canonical(asked.ofAnyState()),
                     asked.head(),
                     asked.change(),
                     "/change/" + asked.change().member());

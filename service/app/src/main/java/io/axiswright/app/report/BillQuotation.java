@@ -3,12 +3,17 @@ package io.axiswright.app.report;
 import io.axiswright.app.wire.RecordWriter;
 import io.axiswright.engine.bill.BillLine;
 import io.axiswright.engine.bill.BillResult;
+import io.axiswright.engine.bill.BillSection;
+import io.axiswright.engine.bill.LineKind;
 import io.axiswright.engine.bill.SalePrice;
 import io.axiswright.engine.bill.SaleTotal;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.Severity;
 import io.axiswright.engine.quantity.Money;
+import io.axiswright.engine.quantity.Time;
 import java.io.ByteArrayOutputStream;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.HexFormat;
@@ -22,7 +27,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A bill as a quotation of OASIS UBL 2.3, with UN/CEFACT Recommendation 20 unit codes. It offers what is bought and what comes
  * along without charge, in the quantities to order, at the sale prices where the design states margins and at the catalogue's prices
- * otherwise; who offers it is for the sender to fill in. Its notes begin with what forbids building the system, and with cautions.
+ * otherwise, all without tax; who offers it, until when and at what tax is for the sender to fill in. Its lines have the ids of the bill's,
+ * which are the same in every revision. Its notes begin with what forbids building the system, and with cautions.
  */
 final class BillQuotation {
 
@@ -31,6 +37,10 @@ final class BillQuotation {
     private static final String AGGREGATE = UBL + "CommonAggregateComponents-2";
     private static final String BASIC = UBL + "CommonBasicComponents-2";
     private static final int ID_DIGITS = 16;
+    private static final int SECONDS_A_DAY = 86_400;
+
+    /** UN/CEFACT Recommendation 20 common code of the day. */
+    private static final String DAY = "DAY";
 
     private final BillResult bill;
     private final LocalDate issued;
@@ -77,10 +87,11 @@ final class BillQuotation {
         @Nullable SaleTotal sale = bill.required().sale();
         Money total = sale == null ? bill.required().total() : sale.total();
         amount("LineExtensionAmount", total);
+        amount("TaxExclusiveAmount", total);
         amount("PayableAmount", total);
         close();
-        for (int k = 0; k < lines.size(); k++) {
-            line(k + 1, lines.get(k));
+        for (BillLine line : lines) {
+            line(line);
         }
         xml.writeEndDocument();
     }
@@ -96,40 +107,45 @@ final class BillQuotation {
                 text("Note", finding.severity() + " " + finding.code().code() + ": " + finding.text());
             }
         }
+        text("Note", "All prices and the amount payable are without tax.");
         if (!bill.withoutPrice().isEmpty()) {
             text("Note", "The total is short by the items on request: " + String.join(", ", bill.withoutPrice()));
         }
-        if (!bill.optional().lines().isEmpty()) {
-            text("Note", bill.optional().lines().size() + " optional lines are not part of this quotation.");
-        }
-        if (!bill.spares().lines().isEmpty()) {
-            text("Note", bill.spares().lines().size() + " lines of spare parts are not part of this quotation.");
-        }
-        if (!bill.customerSupplied().lines().isEmpty()) {
-            text(
-                    "Note",
-                    bill.customerSupplied().lines().size()
-                            + " lines that the customer supplies are not part of this quotation.");
+        leftOut(bill.optional(), "optional");
+        leftOut(bill.spares(), "of spare parts");
+        leftOut(bill.customerSupplied(), "that the customer supplies");
+    }
+
+    private void leftOut(BillSection section, String what) throws XMLStreamException {
+        int count = section.lines().size();
+        if (count > 0) {
+            text("Note", "Lines that are not part of this quotation: " + count + " " + what + ".");
         }
     }
 
-    private void line(int number, BillLine line) throws XMLStreamException {
+    private void line(BillLine line) throws XMLStreamException {
         open("QuotationLine");
-        text("ID", Integer.toString(number));
+        text("ID", line.id());
         open("LineItem");
-        text("ID", Integer.toString(number));
-        if (line.linePrice() == null) {
+        text("ID", line.id());
+        if (line.kind() == LineKind.NO_CHARGE) {
+            text("Note", "without charge");
+        } else if (line.linePrice() == null) {
             text("Note", "on request");
         }
-        xml.writeStartElement("cbc", "Quantity", BASIC);
-        xml.writeAttribute("unitCode", line.unitCode());
-        xml.writeCharacters(line.orderQuantity().toPlainString());
-        xml.writeEndElement();
+        quantity("Quantity", line.orderQuantity(), line.unitCode());
         @Nullable SalePrice sale = line.sale();
         @Nullable Money linePrice = sale == null ? line.linePrice() : sale.linePrice();
         @Nullable Money unitPrice = sale == null ? line.unitPrice() : sale.unitPrice();
         if (linePrice != null) {
             amount("LineExtensionAmount", linePrice);
+        }
+        if (line.leadTime() != null) {
+            open("Delivery");
+            open("EstimatedDeliveryPeriod");
+            quantity("DurationMeasure", days(line.leadTime()), DAY);
+            close();
+            close();
         }
         if (unitPrice != null) {
             open("Price");
@@ -157,6 +173,18 @@ final class BillQuotation {
     private void text(String name, String value) throws XMLStreamException {
         xml.writeStartElement("cbc", name, BASIC);
         xml.writeCharacters(XmlText.legal(value));
+        xml.writeEndElement();
+    }
+
+    /** Whole days, for a part of one is none on a calendar. */
+    private static BigDecimal days(Time time) {
+        return BigDecimal.valueOf(time.si()).divide(BigDecimal.valueOf(SECONDS_A_DAY), 0, RoundingMode.CEILING);
+    }
+
+    private void quantity(String name, BigDecimal value, String unitCode) throws XMLStreamException {
+        xml.writeStartElement("cbc", name, BASIC);
+        xml.writeAttribute("unitCode", unitCode);
+        xml.writeCharacters(value.toPlainString());
         xml.writeEndElement();
     }
 

@@ -1,16 +1,27 @@
 package io.axiswright.app.web;
 
+import io.axiswright.app.store.Documents;
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.util.Collections;
+import java.util.Set;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
 import org.springframework.stereotype.Component;
-import org.springframework.web.filter.ShallowEtagHeaderFilter;
+import org.springframework.web.filter.OncePerRequestFilter;
+import org.springframework.web.util.ContentCachingResponseWrapper;
 
 /**
- * Gives every answer to a GET an entity tag, and answers 304 to whom holds it already (RFC 9110, 13.1.2). Where a handler has
- * set a tag it stands; the others are a digest of the answer's bytes.
+ * Gives every answer to a GET, and so to a HEAD, an entity tag, and answers 304 to whom holds one already (RFC 9110, 9.3.2 and
+ * 13.1.2). Where a handler has set a tag it stands; the others are a digest of the answer's bytes.
  */
 @Component
-class ConditionalReads extends ShallowEtagHeaderFilter {
+class ConditionalReads extends OncePerRequestFilter {
+
+    private static final Set<String> READS = Set.of(HttpMethod.GET.name(), HttpMethod.HEAD.name());
 
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
@@ -19,6 +30,27 @@ class ConditionalReads extends ShallowEtagHeaderFilter {
                 || path.equals("/problems")
                 || path.startsWith("/problems/")
                 || path.equals("/openapi.json");
-        return !ours || !HttpMethod.GET.matches(request.getMethod());
+        return !ours || !READS.contains(request.getMethod());
+    }
+
+    @Override
+    protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        var held = new ContentCachingResponseWrapper(response);
+        chain.doFilter(request, held);
+        if (held.getStatus() == HttpServletResponse.SC_OK) {
+            EntityTag tag = tag(held);
+            held.setHeader(HttpHeaders.ETAG, tag.quoted());
+            if (tag.isHeldBy(Collections.list(request.getHeaders(HttpHeaders.IF_NONE_MATCH)))) {
+                held.setStatus(HttpServletResponse.SC_NOT_MODIFIED);
+                return;
+            }
+        }
+        held.copyBodyToResponse();
+    }
+
+    private static EntityTag tag(ContentCachingResponseWrapper answer) {
+        String own = answer.getHeader(HttpHeaders.ETAG);
+        return own == null ? new EntityTag(Documents.digest(answer.getContentAsByteArray())) : EntityTag.ofQuoted(own);
     }
 }

@@ -25,6 +25,11 @@ public record EntityTag(String value) {
 
     private static final String ACCEPTED = "a list of entity tags, each in its double quotes, or *";
 
+    /** The tag that a header of ours carries. */
+    static EntityTag ofQuoted(String quoted) {
+        return new EntityTag(quoted.substring(1, quoted.length() - 1));
+    }
+
     /** The tag as headers carry it. */
     public String quoted() {
         return '"' + value + '"';
@@ -53,6 +58,13 @@ public record EntityTag(String value) {
         if (!isAmong(ifMatch)) {
             throw new PreconditionFailed(quoted());
         }
+    }
+
+    /** Whether a request holds a representation of this tag, or any: weak comparison, for If-None-Match (RFC 9110, 13.1.2). */
+    boolean isHeldBy(List<String> ifNoneMatch) {
+        return ifNoneMatch.stream()
+                .anyMatch(field -> field.strip().equals("*")
+                        || TAG.matcher(field).results().anyMatch(tag -> value.equals(tag.group(2))));
     }
 
     /** Strong comparison: a weak tag matches nothing. */

@@ -36,7 +36,9 @@ public record Page<T>(
     // the request's address is encoded already, and a cursor needs no encoding
     private static String address(@Nullable Cursor cursor) {
         var uri = ServletUriComponentsBuilder.fromCurrentRequest().replaceQueryParam("cursor");
-        return (cursor == null ? uri : uri.queryParam("cursor", cursor)).build().toUriString();
+        return (cursor == null ? uri : uri.queryParam("cursor", cursor.text()))
+                .build()
+                .toUriString();
     }
 
     /** The answer with this page, its links also in the Link header (RFC 8288). */

@@ -11,5 +11,6 @@ class WebConfiguration implements WebMvcConfigurer {
     @Override
     public void addInterceptors(InterceptorRegistry registry) {
         registry.addInterceptor(new DeclaredParameters());
+        registry.addInterceptor(new ContentCodings());
     }
 }

@@ -36,11 +36,11 @@ final class JsonDocument {
     /**
      * Parses a whole document.
      *
-     * @throws MalformedJson if the bytes are not one JSON value, or nest deeper than {@value #MAX_DEPTH}
+     * @throws MalformedJson if the bytes are not one JSON value in UTF-8, or nest deeper than {@value #MAX_DEPTH}
      */
     static Json parse(byte[] bytes) {
         try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), bytes)) {
-            return document(parser, JsonDocument::value);
+            return document(parser, inUtf8(JsonDocument::value));
         } catch (JacksonException e) {
             throw MalformedJson.of(e);
         }
@@ -50,11 +50,11 @@ final class JsonDocument {
      * Parses a whole document as it comes.
      *
      * @param root reads its value, up to the last token of it
-     * @throws MalformedJson if it is not one JSON value, or nests deeper than {@value #MAX_DEPTH}
+     * @throws MalformedJson if it is not one JSON value in UTF-8, or nests deeper than {@value #MAX_DEPTH}
      */
     static Json parse(InputStream document, Function<JsonParser, Json> root) {
         try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), document)) {
-            return document(parser, root);
+            return document(parser, inUtf8(root));
         } catch (JacksonException e) {
             throw MalformedJson.of(e);
         }
@@ -77,6 +77,16 @@ final class JsonDocument {
             throw new MalformedJson(TOO_DEEP, 1, 1);
         }
         node.forEach(inside -> requireDepth(inside, deeper - 1));
+    }
+
+    /** Refuses what the parser reads as UTF-16 or UTF-32, of which it does not count the bytes (RFC 8259, 8.1). */
+    private static Function<JsonParser, Json> inUtf8(Function<JsonParser, Json> read) {
+        return parser -> {
+            if (parser.currentTokenLocation().getByteOffset() < 0) {
+                throw new MalformedJson("it is not in UTF-8", 1, 1);
+            }
+            return read.apply(parser);
+        };
     }
 
     private static Json document(JsonParser parser, Function<JsonParser, Json> read) {

@@ -128,9 +128,6 @@ public final class LongList implements AutoCloseable {
         int count = 0;
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             long start = parser.currentTokenLocation().getByteOffset();
-            if (start < 0) {
-                throw new MalformedJson("the document is not in UTF-8", 1, 1);
-            }
             long end = end(parser, start);
             if (count++ < most) {
                 elements.add(new Span(start, end));

@@ -15,7 +15,7 @@ final class Lasting {
     private static final Pattern KEY = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
     private static final Pattern TAG = Pattern.compile("\\b[0-9a-f]{64}\\b");
     private static final Pattern TIME = Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(\\.\\d+)?Z");
-    private static final Pattern CURSOR = Pattern.compile("cursor=[A-Za-z0-9_-]{22}");
+    private static final Pattern CURSOR = Pattern.compile("cursor=[A-Za-z0-9_-]{27}");
     private static final Pattern ADDRESS = Pattern.compile("http://localhost:\\d+");
     private static final Pattern VERSION = Pattern.compile("(\"engineVersion\":\\s*)\"[^\"]*\"");
 

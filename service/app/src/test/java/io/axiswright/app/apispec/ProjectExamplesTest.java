@@ -2,8 +2,9 @@ package io.axiswright.app.apispec;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.axiswright.app.web.Cursor;
 import io.restassured.response.Response;
+import java.nio.ByteBuffer;
+import java.util.Base64;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -43,7 +44,14 @@ class ProjectExamplesTest extends ApiSpecTest {
         String id = opened.path("id");
         var sister = send("openProject", withExample("openProject.request.label-applicator-left-hand"));
         expect(sister, "openProject", 201, "label-applicator-left-hand");
-        var list = send("listProjects", given().queryParam("cursor", before(id)));
+        var list = send(
+                "listProjects",
+                given().queryParam(
+                                "cursor",
+                                before(
+                                        id,
+                                        send("listProjects", given().queryParam("limit", 1))
+                                                .path("next"))));
         expectHeaders(expect(list, "listProjects", 200, "two-projects"), "listProjects");
 
         var first = withExample("addRevision.request.first-state").header("If-Match", opened.header("ETag"));
@@ -108,9 +116,11 @@ class ProjectExamplesTest extends ApiSpecTest {
         expectHeaders(answer, operation);
     }
 
-    /** Keys rise, so this one stands right before. */
-    private static String before(String id) {
+    /** Keys rise, so this cursor of the list stands right before; all but its key is that of another one. */
+    private static String before(String id, String next) {
         UUID key = UUID.fromString(id);
-        return new Cursor(new UUID(key.getMostSignificantBits(), key.getLeastSignificantBits() - 1)).toString();
+        byte[] cursor = Base64.getUrlDecoder().decode(next.substring(next.indexOf("cursor=") + "cursor=".length()));
+        ByteBuffer.wrap(cursor).putLong(key.getMostSignificantBits()).putLong(key.getLeastSignificantBits() - 1);
+        return Base64.getUrlEncoder().withoutPadding().encodeToString(cursor);
     }
 }

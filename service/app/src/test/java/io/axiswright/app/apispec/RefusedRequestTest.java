@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.equalTo;
 import io.restassured.RestAssured;
 import io.restassured.config.EncoderConfig;
 import io.restassured.http.ContentType;
+import java.nio.charset.Charset;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -144,7 +146,40 @@ class RefusedRequestTest extends RefusalTest {
                 "UNSUPPORTED_MEDIA_TYPE");
         problem(given(sizing()).accept("application/xml").post("/v1/sizing/duty"), 406, "NOT_ACCEPTABLE");
         problem(given().get("/v1/sizing/system"), 405, "METHOD_NOT_ALLOWED");
-        problem(given().delete("/v1/projects"), 405, "METHOD_NOT_ALLOWED");
+        problem(given().delete("/v1/projects"), 405, "METHOD_NOT_ALLOWED")
+                .header("Allow", equalTo("GET,HEAD,OPTIONS,POST"));
+    }
+
+    /** RFC 9110, 15.5.16: what is in a coding nobody undoes is refused for that, and not for what it looks like. */
+    @Test
+    void bodiesInAContentCoding() {
+        problem(
+                        given(JsonMapper.shared().createObjectNode().put("name", "zipped"))
+                                .header("Content-Encoding", "gzip")
+                                .post("/v1/projects"),
+                        415,
+                        "UNSUPPORTED_MEDIA_TYPE")
+                .header("Accept-Encoding", equalTo("identity"))
+                .body("errors.header", equalTo(List.of("Content-Encoding")));
+        problem(
+                given(sizing()).header("Content-Encoding", "br").post("/v1/sizing/system:batch"),
+                415,
+                "UNSUPPORTED_MEDIA_TYPE");
+        given(sizing())
+                .header("Content-Encoding", "identity")
+                .post("/v1/sizing/duty")
+                .then()
+                .statusCode(200);
+    }
+
+    /** RFC 8259, 8.1: JSON that systems exchange is in UTF-8. */
+    @ParameterizedTest
+    @ValueSource(strings = {"UTF-16LE", "UTF-16BE", "UTF-16", "UTF-32LE", "UTF-32BE"})
+    void bodiesThatAreNotInUtf8(String charset) {
+        byte[] body = "{\"name\": \"wide\"}".getBytes(Charset.forName(charset));
+        for (String path : List.of("/v1/projects", "/v1/sizing/duty", "/v1/sizing/system:batch")) {
+            problem(given().contentType("application/json").body(body).post(path), 400, "MALFORMED_JSON");
+        }
     }
 
     /** Other forms of the same tree would come past the rules by which JSON is read. */

@@ -118,17 +118,24 @@ class PatchApiTest extends ProjectFixture {
         patch(MERGE, "*", "{" + BY + "}").statusCode(409);
     }
 
+    /** It is the same request in whatever order its members stand and with whatever blanks, but not as another form of patch. */
     @Test
     void aPatchSentAgainHasOneEffect() {
-        for (int time = 1; time <= 2; time++) {
-            given().contentType(MERGE)
-                    .header("If-Match", head)
-                    .header("Idempotency-Key", "\"patch of " + project + "\"")
-                    .body(("{" + BY + "}").replace('\'', '"'))
-                    .patch("/v1/projects/{id}/branches/main/latest", project)
-                    .then()
-                    .statusCode(201)
-                    .body("number", equalTo(2));
+        String patch = "{'message':'once','author':'me','design':{'name':'n'}}";
+        for (String same : List.of(patch, patch, "{ 'author':'me', 'design':{'name':'n'},\n'message':'once' }")) {
+            keyed(MERGE, same).statusCode(201).body("number", equalTo(2));
         }
+        keyed(MERGE, patch.replace("once", "twice")).statusCode(422).body("code", equalTo("IDEMPOTENCY_KEY_REUSED"));
+        keyed(OPERATIONS, patch).statusCode(422).body("code", equalTo("IDEMPOTENCY_KEY_REUSED"));
+        given().get("/v1/projects/{id}/revisions", project).then().body("items", hasSize(2));
+    }
+
+    private ValidatableResponse keyed(String form, String patch) {
+        return given().contentType(form)
+                .header("If-Match", head)
+                .header("Idempotency-Key", "\"patch of " + project + "\"")
+                .body(patch.replace('\'', '"'))
+                .patch("/v1/projects/{id}/branches/main/latest", project)
+                .then();
     }
 }

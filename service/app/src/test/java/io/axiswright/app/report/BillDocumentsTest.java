@@ -20,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -188,7 +189,40 @@ class BillDocumentsTest extends HttpTest {
         }
         assertThat(sum).isEqualByComparingTo(bill.at("/required/total/amount").asString());
         assertThat(sum).isEqualByComparingTo(basic(quotation.getDocumentElement(), "PayableAmount"));
-        assertThat(basic(quotation.getDocumentElement(), "Note")).contains("ferrule-set");
+        Element root = quotation.getDocumentElement();
+        assertThat(sum).isEqualByComparingTo(basic(root, "TaxExclusiveAmount"));
+        var notes = root.getElementsByTagNameNS(BASIC, "Note");
+        assertThat(IntStream.range(0, notes.getLength())
+                        .mapToObj(k -> notes.item(k).getTextContent()))
+                .anyMatch(note -> note.contains("ferrule-set"))
+                .contains("All prices and the amount payable are without tax.");
+    }
+
+    /** Who takes quotations of two revisions matches their lines by id; a place in the list would not hold. */
+    @Test
+    void linesOfTheQuotationHaveTheIdsOfTheBillAndItsLeadTimes() throws Exception {
+        Document quotation = xml(answer("application/xml").asByteArray());
+        List<JsonNode> lines = lines(json(), List.of("required", "noCharge"));
+        var quoted = quotation.getElementsByTagNameNS(AGGREGATE, "QuotationLine");
+        int timed = 0;
+        for (int k = 0; k < lines.size(); k++) {
+            var line = (Element) quoted.item(k);
+            assertThat(basic(line, "ID")).isEqualTo(lines.get(k).get("id").asString());
+            var periods = line.getElementsByTagNameNS(BASIC, "DurationMeasure");
+            assertThat(periods.getLength()).isEqualTo(lines.get(k).has("leadTime") ? 1 : 0);
+            if (periods.getLength() == 1) {
+                var days = (Element) periods.item(0);
+                assertThat(days.getAttribute("unitCode")).isEqualTo("DAY");
+                assertThat(Double.parseDouble(days.getTextContent()) * 86_400)
+                        .isEqualTo(lines.get(k).at("/leadTime/value").asDouble());
+                timed++;
+            }
+            boolean free = lines.get(k).get("kind").asString().equals("NO_CHARGE");
+            assertThat(line.getElementsByTagNameNS(BASIC, "PriceAmount").getLength() == 0
+                            && basic(line, free ? "Note" : "ID").equals("without charge"))
+                    .isEqualTo(free);
+        }
+        assertThat(timed).isPositive();
     }
 
     /** A line of the quotation costs its quantity times its price, to half a cent. */

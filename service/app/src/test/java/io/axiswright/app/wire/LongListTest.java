@@ -7,6 +7,7 @@ import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.quantity.Count;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,21 @@ class LongListTest {
 
     private static LongList list(String document) throws IOException {
         return LongList.of(new ByteArrayInputStream(document.getBytes(StandardCharsets.UTF_8)), "things", MOST);
+    }
+
+    @Test
+    void readsUtf8Alone() throws IOException {
+        String document = "{\"name\": \"x\", \"things\": [17, {}]}";
+        for (Charset charset :
+                List.of(StandardCharsets.UTF_16, StandardCharsets.UTF_16LE, Charset.forName("UTF-32BE"))) {
+            assertThatThrownBy(() -> LongList.of(new ByteArrayInputStream(document.getBytes(charset)), "things", MOST))
+                    .isInstanceOf(MalformedJson.class);
+        }
+        try (LongList marked = list("\uFEFF" + document)) {
+            assertThat(marked.require(Parcel.class)).isEqualTo(2);
+            assertThat(new String(marked.element(0, 9), StandardCharsets.UTF_8)).isEqualTo("17");
+            assertThat(new String(marked.element(1, 9), StandardCharsets.UTF_8)).isEqualTo("{}");
+        }
     }
 
     /** Elements of all kinds, with blanks around, beyond ASCII, and over many buffers. */

@@ -36,6 +36,7 @@ import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Temperature;
 import io.axiswright.engine.quantity.Time;
 import java.math.BigDecimal;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -45,6 +46,22 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.json.JsonMapper;
 
 class RecordReaderTest {
+
+    /** RFC 8259, 8.1: JSON that systems exchange is in UTF-8; its byte order mark may be ignored. */
+    @Test
+    void readsUtf8Alone() {
+        String document = "{\"name\": \"Δθ\", \"tag\": \"a\"}";
+        record Named(String name, String tag) {}
+        for (String charset : List.of("UTF-16LE", "UTF-16BE", "UTF-16", "UTF-32LE", "UTF-32BE")) {
+            assertThatThrownBy(() -> RecordReader.read(document.getBytes(Charset.forName(charset)), Named.class))
+                    .isInstanceOf(MalformedJson.class);
+        }
+        var expected = new Named("Δθ", "a");
+        assertThat(RecordReader.read(document.getBytes(StandardCharsets.UTF_8), Named.class))
+                .isEqualTo(expected);
+        assertThat(RecordReader.read(("\uFEFF" + document).getBytes(StandardCharsets.UTF_8), Named.class))
+                .isEqualTo(expected);
+    }
 
     private static final String METRE = "{'value':1,'unit':'m'}";
     private static final String DWELL = "{'kind':'DWELL','duration':{'value':1,'unit':'s'}}";
@@ -136,7 +153,7 @@ class RecordReaderTest {
                 MISSING,
                 "/duration/unit",
                 "no unit",
-                "s, ms, min or h");
+                "s, ms, min, h or d");
         check(
                 fault("{'kind':'DWELL','duration':{'unit':'s'}}", Segment.class),
                 MISSING,
@@ -196,13 +213,13 @@ class RecordReaderTest {
                 WRONG_UNIT,
                 "/duration/unit",
                 "newton metre",
-                "s, ms, min or h");
+                "s, ms, min, h or d");
         check(
                 fault("{'kind':'DWELL','duration':{'value':1,'unit':'fortnight'}}", Segment.class),
                 WRONG_UNIT,
                 "/duration/unit",
                 "\"fortnight\" is not known",
-                "s, ms, min or h");
+                "s, ms, min, h or d");
         check(
                 fault(
                         "{'kind':'DWELL','duration':{'value':1,'unit':'s'},'payload':{'value':1,'unit':'N'}}",

@@ -292,17 +292,36 @@ class DemandRulesTest {
                 shop,
                 demand("x", "a", "2", NeedKind.REQUIRED),
                 demand("x", "b", "3", NeedKind.CUSTOMER_SUPPLIED),
-                demand("x", "c", "1", NeedKind.OPTIONAL)); // may be left out, so it is no trouble
+                demand("x", "c", "1", NeedKind.OPTIONAL)); // may be left out, so it is told, but is no trouble
 
         assertThat(bill.findings())
-                .singleElement()
-                .isEqualTo(FindingCode.BILL_ITEMS_EXCLUDED.at(
-                        "b beside a",
-                        "/inlineCatalogue/exclusions/1",
-                        "the catalogue's exclusion: they collide",
-                        new Ratio(3),
-                        new Ratio(2)));
-        assertThat(bill.findings()).extracting(Finding::severity).containsExactly(Severity.VIOLATION);
+                .containsExactly(
+                        excluded(FindingCode.BILL_OPTION_EXCLUDED, "c beside a", 0, 1, 2),
+                        excluded(FindingCode.BILL_ITEMS_EXCLUDED, "b beside a", 1, 3, 2));
+        assertThat(bill.findings()).extracting(Finding::severity).containsExactly(Severity.NOTE, Severity.VIOLATION);
+    }
+
+    @Test
+    void optionsThatExcludeEachOtherAreTold() {
+        var shop = new Shop("EUR")
+                .accessory("a", "1")
+                .accessory("b", "1")
+                .accessory("c", "1")
+                .exclude("a", "b")
+                .exclude("b", "c");
+
+        var bill = bill(shop, demand("x", "a", "2", NeedKind.OPTIONAL), demand("x", "b", "5", NeedKind.OPTIONAL));
+
+        assertThat(bill.findings()).containsExactly(excluded(FindingCode.BILL_OPTION_EXCLUDED, "a beside b", 0, 2, 5));
+    }
+
+    private static Finding excluded(FindingCode code, String subject, int place, int one, int other) {
+        return code.at(
+                subject,
+                "/inlineCatalogue/exclusions/" + place,
+                "the catalogue's exclusion: they collide",
+                new Ratio(one),
+                new Ratio(other));
     }
 
     @Test
