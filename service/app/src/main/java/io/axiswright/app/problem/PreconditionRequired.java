@@ -11,7 +11,7 @@ public final class PreconditionRequired extends Failure {
     public PreconditionRequired() {
         super(
                 ProblemKind.PRECONDITION_REQUIRED,
-                "A change needs the header If-Match.",
+                "A change must name the version it starts from.",
                 List.of(ProblemError.ofHeader(
                         "If-Match",
                         "MISSING",

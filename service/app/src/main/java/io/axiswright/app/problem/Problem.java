@@ -42,4 +42,12 @@ public record Problem(
     Problem traced(String id) {
         return new Problem(type, title, status, detail, instance, code, errors, id);
     }
+
+    /** The same failure where what a header says to a request of its own stands in the body. */
+    public Problem withHeaderAt(String header, String pointer) {
+        List<ProblemError> placed = errors == null
+                ? null
+                : errors.stream().map(error -> error.withHeaderAt(header, pointer)).toList();
+        return new Problem(type, title, status, detail, instance, code, placed, traceId);
+    }
 }

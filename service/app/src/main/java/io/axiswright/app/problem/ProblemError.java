@@ -36,4 +36,9 @@ public record ProblemError(
     public static ProblemError ofHeader(String name, String code, String detail, @Nullable String accepted) {
         return new ProblemError(null, null, name, code, detail, accepted);
     }
+
+    /** A fault of that header as one of the place in the body that stands for it; any other fault as it is. */
+    ProblemError withHeaderAt(String name, String place) {
+        return name.equals(header) ? new ProblemError(place, null, null, code, detail, accepted) : this;
+    }
 }

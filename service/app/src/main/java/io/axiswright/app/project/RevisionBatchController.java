@@ -18,6 +18,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.util.unit.DataSize;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -80,7 +81,7 @@ class RevisionBatchController {
             return new RevisionBatchItem(
                     index, answer.status(), Documents.read(answer.body(), RevisionSummary.class), null);
         } catch (RuntimeException e) {
-            Problem problem = Problems.of(e, "POST", path);
+            Problem problem = Problems.of(e, "POST", path).withHeaderAt(HttpHeaders.IF_MATCH, "/ifMatch");
             return new RevisionBatchItem(index, problem.status(), null, problem);
         }
     }

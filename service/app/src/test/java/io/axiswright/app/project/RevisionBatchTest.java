@@ -75,7 +75,9 @@ class RevisionBatchTest extends ProjectFixture {
                 .body("items[0].revision.number", equalTo(1))
                 .body("items[5].revision.parent", equalTo(1))
                 .body("items[1].problem.detail", containsString(answer.extract().path("items[0].revision.etag")))
-                .body("items[1].problem.instance", equalTo(PATH));
+                .body("items[1].problem.instance", equalTo(PATH))
+                .body("items[2].problem.errors.pointer", contains("/ifMatch"))
+                .body("items[4].problem.errors.pointer", contains("/ifMatch"));
         assertThat(history(project)).containsExactly("whatever is there", "first");
         assertThat(history(other)).containsExactly("elsewhere");
         assertThat(etag(project)).isEqualTo(answer.extract().path("items[5].revision.etag"));
