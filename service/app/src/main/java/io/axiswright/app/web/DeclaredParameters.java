@@ -22,7 +22,7 @@ import org.springframework.web.servlet.HandlerInterceptor;
 import org.springframework.web.util.UriComponentsBuilder;
 
 /**
- * Refuses query parameters that an operation does not declare, and parameters and headers given more than once: a misspelt
+ * Refuses parameters of paths and queries that an operation does not declare, and parameters and headers given more than once: a misspelt
  * {@code brunch=trial} left unread would store on the main branch what was meant for another.
  */
 final class DeclaredParameters implements HandlerInterceptor {
@@ -33,7 +33,8 @@ final class DeclaredParameters implements HandlerInterceptor {
     public boolean preHandle(HttpServletRequest request, HttpServletResponse response, Object handler) {
         if (handler instanceof HandlerMethod method
                 && method.getBeanType().getName().startsWith(OURS)) {
-            List<ProblemError> errors = new ArrayList<>(parameters(request, method));
+            List<ProblemError> errors = new ArrayList<>(pathParameters(request));
+            errors.addAll(parameters(request, method));
             errors.addAll(headers(request, method));
             if (!errors.isEmpty()) {
                 throw new Failure(
@@ -41,6 +42,18 @@ final class DeclaredParameters implements HandlerInterceptor {
             }
         }
         return true;
+    }
+
+    /** Of what stands behind a semicolon in a path (RFC 3986, 3.3) nothing is read. */
+    private static List<ProblemError> pathParameters(HttpServletRequest request) {
+        String path = request.getRequestURI();
+        int start = path.indexOf(';');
+        if (start < 0) {
+            return List.of();
+        }
+        String name = path.substring(start + 1).split("[=;/]", 2)[0];
+        return List.of(ProblemError.ofParameter(
+                name, "UNKNOWN", "Paths here have no parameter " + name + ".", "a path without semicolons"));
     }
 
     private static List<ProblemError> parameters(HttpServletRequest request, HandlerMethod method) {

@@ -1,11 +1,14 @@
 package io.axiswright.app.apispec;
 
+import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.nullValue;
 
 import io.restassured.RestAssured;
 import io.restassured.config.EncoderConfig;
 import io.restassured.http.ContentType;
+import io.restassured.specification.RequestSpecification;
 import java.nio.charset.Charset;
 import java.util.List;
 import java.util.UUID;
@@ -148,6 +151,34 @@ class RefusedRequestTest extends RefusalTest {
         problem(given().get("/v1/sizing/system"), 405, "METHOD_NOT_ALLOWED");
         problem(given().delete("/v1/projects"), 405, "METHOD_NOT_ALLOWED")
                 .header("Allow", equalTo("GET,HEAD,OPTIONS,POST"));
+    }
+
+    /** RFC 5789, 3.1: wherever Accept-Patch stands, PATCH is allowed. */
+    @Test
+    void whatMayBePatchedIsSaid() {
+        undocumented()
+                .options("/v1/projects")
+                .then()
+                .statusCode(200)
+                .header("Allow", containsString("POST"))
+                .header("Accept-Patch", nullValue());
+        undocumented()
+                .options("/v1/projects/{id}/branches/main/latest", UUID.randomUUID())
+                .then()
+                .statusCode(200)
+                .header("Allow", containsString("PATCH"))
+                .header("Accept-Patch", containsString("application/json-patch+json"));
+    }
+
+    /** The API document has no operations for OPTIONS, and no paths with parameters. */
+    private RequestSpecification undocumented() {
+        return RestAssured.given().port(port()).urlEncodingEnabled(false);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/v1/projects;a=b", "/v1/projects;a;b=c?limit=1", "/v1/catalogues;a/demo"})
+    void parametersOfPaths(String path) {
+        undocumented().get(path).then().statusCode(400).body("errors.parameter", equalTo(List.of("a")));
     }
 
     /** RFC 9110, 15.5.16: what is in a coding nobody undoes is refused for that, and not for what it looks like. */
