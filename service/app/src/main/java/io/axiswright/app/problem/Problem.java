@@ -47,7 +47,9 @@ public record Problem(
     public Problem withHeaderAt(String header, String pointer) {
         List<ProblemError> placed = errors == null
                 ? null
-                : errors.stream().map(error -> error.withHeaderAt(header, pointer)).toList();
+                : errors.stream()
+                        .map(error -> error.withHeaderAt(header, pointer))
+                        .toList();
         return new Problem(type, title, status, detail, instance, code, placed, traceId);
     }
 }
