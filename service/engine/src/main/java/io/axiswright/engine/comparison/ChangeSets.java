@@ -46,8 +46,7 @@ final class ChangeSets {
             String name,
             ChangeKind kind,
             @Nullable Object before,
-            @Nullable Object after)
-            implements Sameness {
+            @Nullable Object after) implements Sameness {
         @Override
         public String words(int count) {
             String what = name + " at " + count + " places of the design ";
@@ -72,9 +71,7 @@ final class ChangeSets {
             List<Integer> places = entry.getValue();
             if (places.size() >= MANY) {
                 sets[places.getFirst()] = new ChangeSet(
-                        "group-" + ++groups,
-                        List.copyOf(places),
-                        entry.getKey().words(places.size()));
+                        "group-" + ++groups, List.copyOf(places), entry.getKey().words(places.size()));
             } else {
                 places.forEach(place -> sets[place] = ChangeSet.single(place, changes.get(place)));
             }
@@ -89,7 +86,9 @@ final class ChangeSets {
             return new OtherCurrency(before.currency(), after.currency());
         }
         String name = name(change.path());
-        if (name.equals("currency") && change.before() instanceof String before && change.after() instanceof String after) {
+        if (name.equals("currency")
+                && change.before() instanceof String before
+                && change.after() instanceof String after) {
             return new OtherCurrency(before, after);
         }
         return change.path().getFirst().text().equals(CATALOGUE)

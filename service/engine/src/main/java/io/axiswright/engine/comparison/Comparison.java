@@ -60,6 +60,7 @@ public final class Comparison {
                 counted.renumbered(),
                 named(changes),
                 groups(sets, trials),
+                ComparisonSummary.of(before, after, consequences),
                 counts(explained),
                 List.copyOf(explained),
                 List.copyOf(notExamined),
@@ -92,7 +93,9 @@ public final class Comparison {
                 Deltas.ofNumbers(difference.before(), difference.after()),
                 explanation.parts().stream().map(Part::named).toList(),
                 allExamined && !explanation.alone() && changes > 1,
-                explanation.joint().changes().stream().map(place -> sets.get(place).id()).toList(),
+                explanation.joint().changes().stream()
+                        .map(place -> sets.get(place).id())
+                        .toList(),
                 explanation.joint().minimal(),
                 Telling.of(difference, explanation, sets, changes, allExamined));
     }

@@ -16,6 +16,7 @@ import java.util.SequencedMap;
  *     them. Everything else here speaks in the numbers of the second
  * @param changes what the caller changed
  * @param groups changes that are the same one at ten places or more, and are tried as one
+ * @param summary what is different at a first look
  * @param counts how many consequences each discipline has
  * @param consequences what followed, by discipline
  * @param notExamined what could not be told. Ids of changes and groups: the design without or with only them has no meaning, so
@@ -31,6 +32,7 @@ public record ComparisonResult(
         SequencedMap<String, String> renumbered,
         List<InputChange> changes,
         List<ChangeGroup> groups,
+        ComparisonSummary summary,
         SequencedMap<String, Integer> counts,
         List<Consequence> consequences,
         List<String> notExamined,
@@ -38,6 +40,7 @@ public record ComparisonResult(
 
     /** The same with some of its consequences. */
     public ComparisonResult with(List<Consequence> some) {
-        return new ComparisonResult(renames, splits, merges, renumbered, changes, groups, counts, some, notExamined, studies);
+        return new ComparisonResult(
+                renames, splits, merges, renumbered, changes, groups, summary, counts, some, notExamined, studies);
     }
 }

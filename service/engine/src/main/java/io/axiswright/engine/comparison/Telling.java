@@ -32,8 +32,7 @@ final class Telling {
         return named ? "" : ": " + ChangeWords.of(value);
     }
 
-    private static String because(
-            Explanation explanation, List<ChangeSet> sets, int changes, boolean allExamined) {
+    private static String because(Explanation explanation, List<ChangeSet> sets, int changes, boolean allExamined) {
         Joint joint = explanation.joint();
         if (!joint.changes().isEmpty()) {
             return ", because "

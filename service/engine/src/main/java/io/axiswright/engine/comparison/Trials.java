@@ -67,8 +67,10 @@ final class Trials {
         var narrowing = new Narrowing(
                 changes -> tried(changes.getFirst(), changes),
                 trial -> places.stream().anyMatch(place -> trial.role(place) != null));
-        trials.keySet().stream().filter(place -> sets.get(place).isGroup()).forEach(place -> within.put(
-                place, narrowing.within(sets.get(place).changes())));
+        trials.keySet().stream()
+                .filter(place -> sets.get(place).isGroup())
+                .forEach(place ->
+                        within.put(place, narrowing.within(sets.get(place).changes())));
     }
 
     /** Places of the sets, one of each part of the request in turn. */
@@ -132,8 +134,9 @@ final class Trials {
         if (!affordable(1)) {
             return Optional.empty();
         }
-        List<Integer> changes =
-                places.stream().flatMap(place -> sets.get(place).changes().stream()).toList();
+        List<Integer> changes = places.stream()
+                .flatMap(place -> sets.get(place).changes().stream())
+                .toList();
         StudyResult result = studied(with(changes), request.before());
         return Optional.of(result == null ? Unlike.EVERYWHERE : unlike(after, result));
     }

@@ -21,8 +21,7 @@ class ChangeSetsTest {
         for (String step : path) {
             steps.add(step.startsWith("#") ? new Step.Element(step.substring(1), 0) : new Step.Member(step));
         }
-        ChangeKind kind =
-                before == null ? ChangeKind.ADDED : after == null ? ChangeKind.REMOVED : ChangeKind.CHANGED;
+        ChangeKind kind = before == null ? ChangeKind.ADDED : after == null ? ChangeKind.REMOVED : ChangeKind.CHANGED;
         return new Difference(steps, kind, before, after);
     }
 

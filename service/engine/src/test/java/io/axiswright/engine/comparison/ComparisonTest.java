@@ -459,7 +459,11 @@ class ComparisonTest {
                 .containsExactlyInAnyOrder(
                         tuple("/design/axes/axis-1/mechanism/load", new Mass(50), null, null),
                         tuple("/design/controlPower/reserve", null, null, 0.1),
-                        tuple("/catalogue/driveUnits/unit-small/price", null, new MoneyDifference("150.00", "EUR"), null),
+                        tuple(
+                                "/catalogue/driveUnits/unit-small/price",
+                                null,
+                                new MoneyDifference("150.00", "EUR"),
+                                null),
                         tuple("/design/site/ambient", new TemperatureRise(10), null, null),
                         tuple("/design/name", null, null, null));
     }

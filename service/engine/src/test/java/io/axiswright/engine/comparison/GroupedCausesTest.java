@@ -47,7 +47,9 @@ class GroupedCausesTest {
         for (int k = 0; k < tables.count(); k++) {
             if (tables.get(catalogue, k) instanceof List<?> rows) {
                 catalogue = tables.with(
-                        catalogue, k, rows.stream().map(row -> repriced(row, next)).toList());
+                        catalogue,
+                        k,
+                        rows.stream().map(row -> repriced(row, next)).toList());
             }
         }
         return Copies.with(request, "catalogue", catalogue);
@@ -83,7 +85,9 @@ class GroupedCausesTest {
             assertThat(group.changes())
                     .containsExactlyElementsOf(
                             result.changes().stream().map(InputChange::id).toList());
-            assertThat(group.text()).isEqualTo("the currency changed from EUR to USD at " + result.changes().size() + " places");
+            assertThat(group.text())
+                    .isEqualTo("the currency changed from EUR to USD at "
+                            + result.changes().size() + " places");
             assertThat(group.eachExamined()).isFalse();
         });
         assertThat(result.studies()).isLessThan(10);
@@ -115,8 +119,8 @@ class GroupedCausesTest {
                                 .filter(d -> d.place().equals(change.path()))
                                 .findFirst()
                                 .orElseThrow()));
-        Function<String, List<Difference>> members =
-                id -> (id.equals(group.id()) ? group.changes() : List.of(id)).stream().map(changes::get).toList();
+        Function<String, List<Difference>> members = id -> (id.equals(group.id()) ? group.changes() : List.of(id))
+                .stream().map(changes::get).toList();
         SystemStudy study = SystemStudy.proving();
         StudyResult before = study.system(BASE);
         StudyResult second = study.system(after);
