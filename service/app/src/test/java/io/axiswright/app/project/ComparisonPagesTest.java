@@ -81,6 +81,7 @@ class ComparisonPagesTest extends HttpTest {
             JsonNode page = tree(answer);
             assertThat(page.at("/comparison/counts")).isEqualTo(whole.at("/comparison/counts"));
             assertThat(page.at("/comparison/changes")).isEqualTo(whole.at("/comparison/changes"));
+            assertThat(page.at("/comparison/summary")).isEqualTo(whole.at("/comparison/summary"));
             gathered.addAll(consequences(page));
             if (!page.has("next")) {
                 assertThat(answer.header("Link")).doesNotContain("rel=\"next\"");

@@ -33,19 +33,22 @@ public final class Comparison {
         StudyResult before = counted.first(first);
         List<Difference> changes = Differences.between(request.before(), request.after(), Set.of());
         List<Difference> consequences = ResultDifferences.between(before, after);
+        List<ChangeSet> sets = ChangeSets.of(changes);
         var trials = new Trials(
                 request,
                 (trial, near) -> counted.named(study.system(trial, near)),
                 before,
                 after,
-                consequences.isEmpty() ? List.of() : changes);
-        var joint = new JointTrials(changes.size(), trials.single(), trials::together);
-        List<String> notExamined = trials.notExamined();
+                changes,
+                sets,
+                consequences.stream().map(Difference::place).toList());
+        var joint = new JointTrials(sets.size(), trials.single(), trials::together);
+        List<String> notExamined = consequences.isEmpty() ? new ArrayList<>() : trials.notExamined();
         boolean all = trials.allTried();
         List<Consequence> explained = new ArrayList<>();
         for (Difference difference : consequences) {
             Explanation explanation = explain(difference, trials, joint);
-            explained.add(told(difference, explanation, changes, all));
+            explained.add(told(difference, explanation, sets, changes.size(), all));
             if (!explanation.joint().examined()) {
                 notExamined.add(difference.place());
             }
@@ -56,6 +59,8 @@ public final class Comparison {
                 recognition.merges(),
                 counted.renumbered(),
                 named(changes),
+                groups(sets, trials),
+                ComparisonSummary.of(before, after, consequences),
                 counts(explained),
                 List.copyOf(explained),
                 List.copyOf(notExamined),
@@ -65,16 +70,18 @@ public final class Comparison {
     private static Explanation explain(Difference difference, Trials trials, JointTrials joint) {
         String place = difference.place();
         List<Part> parts = trials.parts(place);
-        boolean alone = parts.stream().anyMatch(Part::brings);
-        if (alone) {
-            return new Explanation(parts, true, Joint.NONE);
+        List<Part> closer = parts.stream()
+                .flatMap(part -> trials.closer(part, place).stream())
+                .toList();
+        if (parts.stream().anyMatch(Part::brings)) {
+            return new Explanation(closer, true, Joint.NONE);
         }
-        List<Integer> needed = parts.stream().map(Part::change).toList();
-        return new Explanation(parts, false, joint.together(place, needed, trials.bound()));
+        List<Integer> needed = parts.stream().map(Part::place).toList();
+        return new Explanation(closer, false, joint.together(place, needed, trials.bound()));
     }
 
     private static Consequence told(
-            Difference difference, Explanation explanation, List<Difference> changes, boolean allExamined) {
+            Difference difference, Explanation explanation, List<ChangeSet> sets, int changes, boolean allExamined) {
         return new Consequence(
                 difference.path().getFirst().text(),
                 difference.place(),
@@ -85,18 +92,35 @@ public final class Comparison {
                 Deltas.ofMoney(difference.before(), difference.after()),
                 Deltas.ofNumbers(difference.before(), difference.after()),
                 explanation.parts().stream().map(Part::named).toList(),
-                allExamined && !explanation.alone() && changes.size() > 1,
-                explanation.joint().changes().stream().map(Trials::id).toList(),
+                allExamined && !explanation.alone() && changes > 1,
+                explanation.joint().changes().stream()
+                        .map(place -> sets.get(place).id())
+                        .toList(),
                 explanation.joint().minimal(),
-                Telling.of(difference, explanation, changes, allExamined));
+                Telling.of(difference, explanation, sets, changes, allExamined));
     }
 
     private static List<InputChange> named(List<Difference> changes) {
         List<InputChange> result = new ArrayList<>();
         for (Difference change : changes) {
-            result.add(InputChange.of(Trials.id(result.size()), change));
+            result.add(InputChange.of(ChangeSet.id(result.size()), change));
         }
         return List.copyOf(result);
+    }
+
+    private static List<ChangeGroup> groups(List<ChangeSet> sets, Trials trials) {
+        List<ChangeGroup> groups = new ArrayList<>();
+        for (int place = 0; place < sets.size(); place++) {
+            ChangeSet set = sets.get(place);
+            if (set.isGroup()) {
+                groups.add(new ChangeGroup(
+                        set.id(),
+                        set.changes().stream().map(ChangeSet::id).toList(),
+                        trials.eachTried(place),
+                        set.words()));
+            }
+        }
+        return List.copyOf(groups);
     }
 
     private static LinkedHashMap<String, Integer> counts(List<Consequence> consequences) {

@@ -15,11 +15,14 @@ import java.util.SequencedMap;
  *     first: a circuit is the same that feeds the same loads, or most of them, a gateway that has the same axes, or most of
  *     them. Everything else here speaks in the numbers of the second
  * @param changes what the caller changed
+ * @param groups changes that are the same one at ten places or more, and are tried as one
+ * @param summary what is different at a first look
  * @param counts how many consequences each discipline has
  * @param consequences what followed, by discipline
- * @param notExamined what could not be told. Ids of changes: the design without or with only them has no meaning, so that only the
- *     other of the two and trials of several changes tell of them, or the budget of studies was used up. Paths of consequences, which begin with a slash: the budget was used up before it was
- *     known which changes bring them together, or whether all of those are needed
+ * @param notExamined what could not be told. Ids of changes and groups: the design without or with only them has no meaning, so
+ *     that only the other of the two and trials of several tell of them, or the budget of studies was used up; of the changes of
+ *     a group the group itself says whether each was tried. Paths of consequences, which begin with a slash: the budget was used up
+ *     before it was known which changes bring them together, or whether all of those are needed
  * @param studies how many studies were made to find the causes
  */
 public record ComparisonResult(
@@ -28,6 +31,8 @@ public record ComparisonResult(
         List<Division> merges,
         SequencedMap<String, String> renumbered,
         List<InputChange> changes,
+        List<ChangeGroup> groups,
+        ComparisonSummary summary,
         SequencedMap<String, Integer> counts,
         List<Consequence> consequences,
         List<String> notExamined,
@@ -35,6 +40,7 @@ public record ComparisonResult(
 
     /** The same with some of its consequences. */
     public ComparisonResult with(List<Consequence> some) {
-        return new ComparisonResult(renames, splits, merges, renumbered, changes, counts, some, notExamined, studies);
+        return new ComparisonResult(
+                renames, splits, merges, renumbered, changes, groups, summary, counts, some, notExamined, studies);
     }
 }

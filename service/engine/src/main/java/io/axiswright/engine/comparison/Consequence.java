@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param numberDifference after minus before, for counts and other plain numbers
  * @param causes the input changes that matter for it, found by studies with single changes taken back and put in
  * @param onlyTogether whether no single change brings it, each having been tried
- * @param together ids of changes that bring it together; empty where one does alone, or none were found
+ * @param together ids of changes, or of groups of them, that bring it together; empty where one does alone, or none were found
  * @param minimal whether each of those is needed: the second design without it has another result here or, where it has no meaning
  *     without it, the others alone did not bring this. Other changes may do it too
  * @param text the same in a sentence

@@ -1,21 +1,22 @@
 package io.axiswright.engine.comparison;
 
 /**
- * The part an input change has in a consequence.
+ * The part that changes of the caller have in a consequence.
  *
- * @param change place of the change among the changes
- * @param role what it does
- * @param canBeTakenBack whether the second design has a meaning without it
+ * @param what the changes
+ * @param place of the set they were tried in, among all that were
+ * @param role what they do
+ * @param canBeTakenBack whether the second design has a meaning without them
  */
-record Part(int change, Role role, boolean canBeTakenBack) {
+record Part(ChangeSet what, int place, Role role, boolean canBeTakenBack) {
 
-    /** Whether the change brings the consequence alone. */
+    /** Whether they bring the consequence alone. */
     boolean brings() {
         return role == Role.SUFFICIENT || role == Role.NECESSARY_AND_SUFFICIENT;
     }
 
     /** The same as callers are told it. */
     Cause named() {
-        return new Cause(Trials.id(change), role);
+        return new Cause(what.id(), role);
     }
 }

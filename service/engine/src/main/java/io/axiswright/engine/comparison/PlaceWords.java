@@ -72,4 +72,15 @@ final class PlaceWords {
         }
         return plural.endsWith("s") ? plural.substring(0, plural.length() - 1) : plural;
     }
+
+    /** Many of what a word names. */
+    static String plural(String word) {
+        if (word.endsWith("s") && !word.endsWith("ss")) {
+            return word;
+        }
+        if (word.endsWith("y") && !word.endsWith("ay")) {
+            return word.substring(0, word.length() - 1) + "ies";
+        }
+        return SIBILANT.matcher(word + "es").find() ? word + "es" : word + "s";
+    }
 }

@@ -3,10 +3,10 @@ package io.axiswright.engine.comparison;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What one change does: where taking it back leaves the first or the second result, where putting it in brings the second. A design
+ * What one change does, or several put in and taken back as one: where taking it back leaves the first or the second result, where putting it in brings the second. A design
  * without meaning has no result to be held against those.
  *
- * @param change its place among the changes
+ * @param change its place among what is tried
  * @param takenBackToBefore where the second design without it is unlike the first result; null if that design has no meaning
  * @param takenBackToAfter where the second design without it is unlike the second result; null if that design has no meaning
  * @param putInToAfter where the first design with only it is unlike the second result; null if that design has no meaning
