@@ -51,6 +51,8 @@ class VariantExamplesTest extends ApiSpecTest {
             }
         }
         var branch = sound(send("getBranch", given(), id, "left-hand"), "getBranch", 200, "left-hand");
+        var latest = sound(send("getHead", given(), id, "left-hand"), "getHead", 200, "left-hand");
+        assertThat(latest.header("ETag")).isEqualTo(branch.header("ETag"));
         var removal = given().header("If-Match", branch.header("ETag"));
         assertThat(send("removeBranch", removal, id, "left-hand").statusCode()).isEqualTo(204);
     }

@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
 
+import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -119,6 +120,29 @@ class PatchApiTest extends ProjectFixture {
     }
 
     /** It is the same request in whatever order its members stand and with whatever blanks, but not as another form of patch. */
+    @Test
+    void whatIsPatchedCanBeReadAtTheSamePlace() {
+        String latest = "/v1/projects/{id}/branches/main/latest";
+        Response read = given().get(latest, project);
+        read.then().statusCode(200).header("ETag", head);
+        assertThat(read.asByteArray())
+                .isEqualTo(given().get(read.header("Content-Location")).asByteArray());
+
+        patch(MERGE, read.header("ETag"), "{" + BY + "}").statusCode(201);
+
+        given().header("If-None-Match", head)
+                .get(latest, project)
+                .then()
+                .statusCode(200)
+                .body("number", equalTo(2));
+        given().header("If-None-Match", etag(project))
+                .get(latest, project)
+                .then()
+                .statusCode(304);
+        project = openAndGetId();
+        given().get(latest, project).then().statusCode(404);
+    }
+
     @Test
     void aPatchSentAgainHasOneEffect() {
         String patch = "{'message':'once','author':'me','design':{'name':'n'}}";
