@@ -14,9 +14,10 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springdoc.core.customizers.GlobalOpenApiCustomizer;
 import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
 
-/** Says of every GET that its answer has an entity tag and that who holds it is answered 304. */
+/** Says of every GET that its answer has an entity tag, that who holds it is answered 304, and that others must ask again. */
 @Component
 @Order(4)
 class ConditionalOperations implements GlobalOpenApiCustomizer {
@@ -53,6 +54,7 @@ class ConditionalOperations implements GlobalOpenApiCustomizer {
         if (others != null) {
             others.forEach(headers::putIfAbsent);
         }
+        headers.putIfAbsent(HttpHeaders.CACHE_CONTROL, new Header().$ref("#/components/headers/Revalidated"));
         return headers;
     }
 }

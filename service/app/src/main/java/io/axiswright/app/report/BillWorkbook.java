@@ -19,6 +19,9 @@ import org.jspecify.annotations.Nullable;
 /** A bill as a workbook: its lines, totals and findings on a sheet each; numbers are numbers, texts are never formulas. */
 final class BillWorkbook {
 
+    /** In characters: one asker is seen whole, a hundred of them do not push the next columns out of sight. */
+    private static final int ASKERS_WIDTH = 40;
+
     private BillWorkbook() {}
 
     /** The bill, in a workbook made on that day. */
@@ -38,6 +41,7 @@ final class BillWorkbook {
 
     private static void lines(Worksheet sheet, BillResult bill) {
         headings(sheet, BillTable.headings());
+        sheet.width(BillTable.headings().indexOf("askers"), ASKERS_WIDTH);
         List<@Nullable Object[]> rows = BillTable.rows(bill).toList();
         for (int r = 0; r < rows.size(); r++) {
             @Nullable Object[] row = rows.get(r);
@@ -96,10 +100,18 @@ final class BillWorkbook {
         sheet.freezePane(0, 1);
     }
 
+    /** Shown with the places it has, as money is written. */
+    private static void number(Worksheet sheet, int row, int column, BigDecimal number) {
+        sheet.value(row, column, number);
+        if (number.scale() > 0) {
+            sheet.style(row, column).format("0." + "0".repeat(number.scale())).set();
+        }
+    }
+
     private static void put(Worksheet sheet, int row, int column, @Nullable Object value) {
         switch (value) {
             case null -> {}
-            case BigDecimal number -> sheet.value(row, column, number);
+            case BigDecimal number -> number(sheet, row, column, number);
             default -> sheet.value(row, column, XmlText.legal(value.toString()));
         }
     }

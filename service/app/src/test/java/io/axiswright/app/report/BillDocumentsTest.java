@@ -162,6 +162,45 @@ class BillDocumentsTest extends HttpTest {
         assertThat(cells).doesNotContainKey("E" + (lines.size() + 2));
     }
 
+    /** 391.4 is no way to write a price of 391.40. */
+    @Test
+    void pricesOfTheWorkbookAreShownWithTheirPlaces(@TempDir Path folder) throws Exception {
+        Path file = Files.write(folder.resolve("bill.xlsx"), answer(XLSX).asByteArray());
+        Document sheet;
+        Document styles;
+        try (var zip = new ZipFile(file.toFile())) {
+            sheet = part(zip, "xl/worksheets/sheet1.xml");
+            styles = part(zip, "xl/styles.xml");
+        }
+        Map<String, String> formats = new HashMap<>();
+        elements(styles.getDocumentElement(), "numFmt")
+                .forEach(format -> formats.put(format.getAttribute("numFmtId"), format.getAttribute("formatCode")));
+        List<Element> kinds =
+                elements(elements(styles.getDocumentElement(), "cellXfs").getFirst(), "xf");
+        List<Element> prices = elements(sheet.getDocumentElement(), "c").stream()
+                .filter(cell -> cell.getAttribute("r").matches("[IJ]\\d+")
+                        && !cell.getAttribute("t").equals("s")
+                        && !elements(cell, "v").isEmpty())
+                .toList();
+        assertThat(prices).hasSizeGreaterThan(100).allSatisfy(cell -> {
+            String format = kinds.get(Integer.parseInt(cell.getAttribute("s"))).getAttribute("numFmtId");
+            // 2 is 0.00 by ECMA-376, part 1, 18.8.30
+            assertThat(format.equals("2") ? "0.00" : formats.get(format)).isEqualTo("0.00");
+        });
+    }
+
+    private static Document part(ZipFile zip, String name) throws Exception {
+        return xml(
+                zip.getInputStream(Objects.requireNonNull(zip.getEntry(name))).readAllBytes());
+    }
+
+    private static List<Element> elements(Element parent, String name) {
+        var found = parent.getElementsByTagNameNS("*", name);
+        return IntStream.range(0, found.getLength())
+                .mapToObj(k -> (Element) found.item(k))
+                .toList();
+    }
+
     @Test
     void theQuotationIsValidByTheSchemaOfOasisAndAddsUp() throws Exception {
         byte[] bytes = answer("application/xml").asByteArray();

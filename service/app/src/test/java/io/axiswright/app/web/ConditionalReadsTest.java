@@ -55,6 +55,7 @@ class ConditionalReadsTest extends HttpTest {
                     .then()
                     .statusCode(200)
                     .header("ETag", matchesPattern("\"[^\"]+\""))
+                    .header("Cache-Control", matchesPattern("no-cache, private|max-age=.*immutable"))
                     .extract()
                     .header("ETag");
             given().header("If-None-Match", etag)
@@ -62,6 +63,7 @@ class ConditionalReadsTest extends HttpTest {
                     .then()
                     .statusCode(304)
                     .header("ETag", etag)
+                    .header("Cache-Control", matchesPattern("no-cache, private|max-age=.*immutable"))
                     .body(emptyString());
             given().header("If-None-Match", "\"another\"").get(path).then().statusCode(200);
             for (String held : List.of("*", "W/" + etag, "\"another\", " + etag)) {
