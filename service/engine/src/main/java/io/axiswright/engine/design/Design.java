@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Count;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -25,8 +26,8 @@ public record Design(
         String name,
         Site site,
         Mains mains,
-        @Count(min = 1, max = 1024) List<Axis> axes,
-        @Count(max = 256) List<StopZone> stopZones,
+        @AnyOrder @Count(min = 1, max = 1024) List<Axis> axes,
+        @AnyOrder @Count(max = 256) List<StopZone> stopZones,
         @Nullable Network network,
         @Nullable ControlPower controlPower,
         @Nullable Installation installation,
@@ -34,7 +35,7 @@ public record Design(
         @Count(max = 32) @Nullable List<SpareRule> spares,
         @Nullable Operation operation,
         @Nullable CommonCoupling commonCoupling,
-        @Count(max = 64) @Nullable List<MarginRule> margins) {
+        @AnyOrder @Count(max = 64) @Nullable List<MarginRule> margins) {
 
     /** Its rules of spare parts, be they absent or none. */
     public List<SpareRule> spareRules() {
