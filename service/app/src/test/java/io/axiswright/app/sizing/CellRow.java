@@ -54,7 +54,8 @@ final class CellRow {
     }
 
     private static void flatten(ArrayNode lists) {
-        List<JsonNode> elements = lists.valueStream().flatMap(JsonNode::valueStream).toList();
+        List<JsonNode> elements =
+                lists.valueStream().flatMap(JsonNode::valueStream).toList();
         lists.removeAll().addAll(elements);
     }
 
@@ -91,7 +92,9 @@ final class CellRow {
     private static void remove(ArrayNode list, String axis) {
         for (int k = list.size() - 1; k >= 0; k--) {
             JsonNode element = list.get(k);
-            if ((element.isObject() ? element.get("axis") : element).stringValue().equals(axis)) {
+            if ((element.isObject() ? element.get("axis") : element)
+                    .stringValue()
+                    .equals(axis)) {
                 list.remove(k);
             }
         }
@@ -99,7 +102,8 @@ final class CellRow {
 
     private static void twice(JsonNode items) {
         if (items instanceof ArrayNode list) {
-            List<JsonNode> known = list.valueStream().filter(item -> item.has("price")).toList();
+            List<JsonNode> known =
+                    list.valueStream().filter(item -> item.has("price")).toList();
             for (JsonNode item : known) {
                 ObjectNode twin = (ObjectNode) item.deepCopy();
                 list.add(twin.put("id", item.get("id").stringValue() + "-twin"));

@@ -15,7 +15,6 @@ import io.axiswright.engine.study.SystemStudy;
 import io.axiswright.engine.topology.LayoutEffort;
 import java.util.List;
 import java.util.Objects;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
@@ -49,7 +48,10 @@ class OrderOfListsTest {
     void soIsAMachineOfEqualParts(int axes) {
         ObjectNode body = CellRow.of(demonstration("IEC_60204_1"), axes);
         // much too little to prove anything
-        ((ObjectNode) body.at("/design/network")).putObject("searchLimit").put("value", 0.1).put("unit", "s");
+        ((ObjectNode) body.at("/design/network"))
+                .putObject("searchLimit")
+                .put("value", 0.1)
+                .put("unit", "s");
         holds(PROVING, body);
     }
 
@@ -58,7 +60,9 @@ class OrderOfListsTest {
         assertThat(said.at("/billOfMaterials/required/lines").size()).isPositive();
         assertThat(said(study, Reordering.reversed(body))).isEqualTo(said);
         for (long seed = 1; seed <= 3; seed++) {
-            assertThat(said(study, Reordering.shuffled(body, seed))).as("shuffled by %d", seed).isEqualTo(said);
+            assertThat(said(study, Reordering.shuffled(body, seed)))
+                    .as("shuffled by %d", seed)
+                    .isEqualTo(said);
         }
     }
 

@@ -68,8 +68,9 @@ final class Unordered {
         for (String token : pointer.split("/")) {
             if (here instanceof ArrayNode list) {
                 here = list.path(Integer.parseInt(token));
-                place.append('/').append(contents.computeIfAbsent(here, element -> content("", element)
-                        .toString()));
+                place.append('/')
+                        .append(contents.computeIfAbsent(
+                                here, element -> content("", element).toString()));
             } else if (!token.isEmpty()) {
                 here = here.path(token);
                 place.append('/').append(token);

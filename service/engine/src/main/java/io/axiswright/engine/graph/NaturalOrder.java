@@ -27,7 +27,7 @@ final class NaturalOrder {
             }
         }
         int rest = Integer.compare(one.length() - i, other.length() - j);
-        // leading zeros are all that may differ now
+        // only zeros before numbers can differ now
         return rest != 0 ? rest : one.compareTo(other);
     }
 

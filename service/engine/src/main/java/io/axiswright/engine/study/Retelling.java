@@ -53,7 +53,8 @@ final class Retelling {
             Object old = components.get(owner, way.place());
             Object next = switch (old) {
                 case String text -> pointer(text);
-                case List<?> list -> list(list, way.sought() == null ? null : way.sought().orElse(null));
+                case List<?> list ->
+                    list(list, way.sought() == null ? null : way.sought().orElse(null));
                 case Record inner -> record(inner);
                 case null, default -> old;
             };

@@ -10,9 +10,9 @@ import org.junit.jupiter.api.Test;
 
 class NaturalOrderTest {
 
-    /** As a reader would list them: numbers by value, then by the zeros before them, a beginning before what goes on. */
+    /** As a reader would list them: numbers by value, of one value as texts, a beginning before what goes on. */
     private static final List<String> LISTED = List.of(
-            "", "2", "02", "10", "A", "a", "a-", "a-0", "a-1", "a-01", "a-1a", "a-2", "a-2b3", "a-2b10", "a-10",
+            "", "02", "2", "10", "A", "a", "a-", "a-0", "a-01", "a-1", "a-1a", "a-2", "a-2b3", "a-2b10", "a-10",
             "a-100", "a1", "b");
 
     @Test
