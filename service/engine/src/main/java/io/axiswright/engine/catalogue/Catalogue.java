@@ -10,7 +10,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What can be bought, in one currency.
+ * What can be bought, in one currency. The order of its lists means nothing: of items that serve alike at one price, the one is taken
+ * whose id comes first, numbers in it by value.
  *
  * @param name its name
  * @param currency ISO 4217 code all its prices are in

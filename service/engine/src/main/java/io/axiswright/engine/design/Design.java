@@ -8,6 +8,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * A machine as the caller states it.
  *
+ * <p>The order in which axes, stop zones, places, ports and whatever else is told by an id are listed means nothing: answers to the same
+ * design in another order differ in the order of the lists that follow it, such as that of the axes, and in nothing else. Where one of
+ * several equals is taken, or parts such as circuits and gateways are counted, it goes by the order of ids, numbers in them by value:
+ * {@code axis-2} comes before {@code axis-10}.
+ *
  * @param name the caller's name for it
  * @param site where it stands
  * @param mains what it is supplied from

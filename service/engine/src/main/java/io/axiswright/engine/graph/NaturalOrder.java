@@ -1,7 +1,12 @@
 package io.axiswright.engine.graph;
 
+import java.util.Comparator;
+
 /** The order in which people expect names to stand: numbers in them by value, so that {@code axis-2} comes before {@code axis-10}. */
-final class NaturalOrder {
+public final class NaturalOrder {
+
+    /** The order of names. */
+    public static final Comparator<String> OF_NAMES = NaturalOrder::compare;
 
     private NaturalOrder() {}
 

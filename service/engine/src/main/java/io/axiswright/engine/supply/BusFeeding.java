@@ -1,5 +1,6 @@
 package io.axiswright.engine.supply;
 
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.finding.Derivation;
@@ -40,7 +41,7 @@ final class BusFeeding {
     }
 
     BusFeeding of(List<SupplyLoad> busFed) {
-        var groups = new TreeMap<String, List<SupplyLoad>>();
+        var groups = new TreeMap<String, List<SupplyLoad>>(NaturalOrder.OF_NAMES);
         for (var load : busFed) {
             String bus = load.busGroup();
             if (bus == null || feedersOf(bus).isEmpty()) {

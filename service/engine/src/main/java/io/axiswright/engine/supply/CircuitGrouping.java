@@ -1,5 +1,6 @@
 package io.axiswright.engine.supply;
 
+import io.axiswright.engine.graph.NaturalOrder;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,7 +21,7 @@ import java.util.stream.Stream;
 record CircuitGrouping(DesignCurrents currents, DeviceStock stock, MainsLines mains) {
 
     private static final Comparator<SupplyLoad> LARGEST_FIRST =
-            Comparator.comparingDouble(SupplyLoad::rated).reversed().thenComparing(SupplyLoad::id);
+            Comparator.comparingDouble(SupplyLoad::rated).reversed().thenComparing(SupplyLoad::id, NaturalOrder.OF_NAMES);
 
     /** The circuits, in their order. */
     List<LoadGroup> of(Map<SupplyLoad, Connection> fed) {
