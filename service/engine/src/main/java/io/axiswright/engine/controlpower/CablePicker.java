@@ -1,9 +1,9 @@
 package io.axiswright.engine.controlpower;
 
-import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.design.Site;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.ArrayList;

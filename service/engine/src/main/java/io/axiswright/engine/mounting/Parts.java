@@ -1,8 +1,8 @@
 package io.axiswright.engine.mounting;
 
-import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.catalogue.FasteningPart;
 import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Length;
 import java.math.BigDecimal;
 import java.util.Comparator;

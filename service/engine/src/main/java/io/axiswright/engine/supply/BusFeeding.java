@@ -1,11 +1,11 @@
 package io.axiswright.engine.supply;
 
-import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Ratio;

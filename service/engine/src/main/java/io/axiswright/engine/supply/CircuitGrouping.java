@@ -20,8 +20,9 @@ import java.util.stream.Stream;
  */
 record CircuitGrouping(DesignCurrents currents, DeviceStock stock, MainsLines mains) {
 
-    private static final Comparator<SupplyLoad> LARGEST_FIRST =
-            Comparator.comparingDouble(SupplyLoad::rated).reversed().thenComparing(SupplyLoad::id, NaturalOrder.OF_NAMES);
+    private static final Comparator<SupplyLoad> LARGEST_FIRST = Comparator.comparingDouble(SupplyLoad::rated)
+            .reversed()
+            .thenComparing(SupplyLoad::id, NaturalOrder.OF_NAMES);
 
     /** The circuits, in their order. */
     List<LoadGroup> of(Map<SupplyLoad, Connection> fed) {

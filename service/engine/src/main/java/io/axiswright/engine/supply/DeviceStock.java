@@ -1,9 +1,9 @@
 package io.axiswright.engine.supply;
 
-import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.DeviceKind;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.DeviceRatings;

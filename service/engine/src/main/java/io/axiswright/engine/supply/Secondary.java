@@ -1,11 +1,11 @@
 package io.axiswright.engine.supply;
 
-import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.SupplySystem;
 import io.axiswright.engine.design.SystemEarthing;
 import io.axiswright.engine.design.Transformers;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.Limits;

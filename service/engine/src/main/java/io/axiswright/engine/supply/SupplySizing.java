@@ -1,10 +1,10 @@
 package io.axiswright.engine.supply;
 
-import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.Collection;

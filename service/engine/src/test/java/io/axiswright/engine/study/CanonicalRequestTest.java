@@ -39,14 +39,19 @@ class CanonicalRequestTest {
 
     @Test
     void listsOfTheAnswerFollowTheCallers() {
-        assertThat(IDS).isNotEqualTo(LISTED.design().axes().stream().map(Axis::id).toList());
+        assertThat(IDS)
+                .isNotEqualTo(LISTED.design().axes().stream().map(Axis::id).toList());
         assertThat(result.duty().axes()).extracting(AxisDuty::axis).isEqualTo(IDS);
         assertThat(result.mounting().axes()).extracting(AxisMounting::axis).isEqualTo(IDS);
-        assertThat(result.stopping().powerLosses()).extracting(AxisStopping::axis).isEqualTo(IDS);
+        assertThat(result.stopping().powerLosses())
+                .extracting(AxisStopping::axis)
+                .isEqualTo(IDS);
         assertThat(result.braking().groups()).extracting(GroupBraking::id).isEqualTo(IDS);
         assertThat(result.topology().gateways()).hasSizeGreaterThan(1).allSatisfy(gateway -> {
             List<String> spurs = gateway.spurs().stream().map(SpurLink::axis).toList();
-            assertThat(spurs).hasSizeGreaterThan(1).isEqualTo(IDS.stream().filter(spurs::contains).toList());
+            assertThat(spurs)
+                    .hasSizeGreaterThan(1)
+                    .isEqualTo(IDS.stream().filter(spurs::contains).toList());
         });
     }
 
@@ -57,7 +62,8 @@ class CanonicalRequestTest {
                 .flatMap(circuit -> circuit.loads().stream())
                 .filter(IDS::contains)
                 .toList();
-        assertThat(loads).isEqualTo(LISTED.design().axes().stream().map(Axis::id).toList());
+        assertThat(loads)
+                .isEqualTo(LISTED.design().axes().stream().map(Axis::id).toList());
     }
 
     @Test
