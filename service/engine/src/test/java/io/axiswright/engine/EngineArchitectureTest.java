@@ -23,6 +23,7 @@ class EngineArchitectureTest {
     /** The order in which data flow; a package may use only those before it. */
     private static final List<String> ORDER = List.of(
             "quantity",
+            "graph",
             "numeric",
             "cutting",
             "finding",

@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  *     not charged
  * @param mass mass of {@code orderQuantity}, without packaging, rounded to milligrams; absent if unknown
  * @param leadTime time from the order to the delivery; absent if unknown
- * @param demands the reasons that put it there, in the order of the request's demands
+ * @param demands the reasons that put it there, in the order of their numbers
  */
 public record BillLine(
         String id,

@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * What the braking study found.
  *
- * @param groups every DC bus, in the order of its first axis
+ * @param groups every DC bus, in the order of the first axis on each
  * @param totals the whole machine
  * @param findings remarks
  * @param derivations how the important numbers came about

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * One DC bus.
  *
  * @param id name of the bus group, or id of the axis that has a bus of its own
- * @param axes ids of the axes on it
+ * @param axes ids of the axes on it, in the order of ids
  * @param verdict what the returned energy asks for
  * @param brakingUnit catalogue id of the braking unit chosen; none if absent
  * @param chosen how that unit stands to its limits; absent without one

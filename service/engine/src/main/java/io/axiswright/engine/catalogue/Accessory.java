@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Money;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,4 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param needs what must, may or need not be bought beside it
  */
 public record Accessory(
-        String id, String description, @Nullable Money price, List<Need> needs) implements Item {}
+        String id,
+        String description,
+        @Nullable Money price,
+        @AnyOrder List<Need> needs) implements Item {}

@@ -4,6 +4,6 @@ package io.axiswright.engine.catalogue;
 public enum AlternateChoice {
     /** The first of the list. */
     FIRST,
-    /** The cheapest by the price of one unit; one on request after all that have a price; then by id. */
+    /** The cheapest by the price of one unit; one on request after all that have a price; then by id, numbers in it by value. */
     CHEAPEST
 }

@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Energy;
@@ -40,7 +41,7 @@ public record BrakingUnit(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         @Bounds(above = 0) Voltage chopperOn,
         @Bounds(above = 0) Voltage chopperOff,
         @Bounds(above = 0) Resistance resistance,

@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Energy;
@@ -28,7 +29,7 @@ public record BufferUnit(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         BufferKind kind,
         @Bounds(above = 0) Energy storedEnergy,
         @Bounds(above = 0, max = 1) double usableShare,

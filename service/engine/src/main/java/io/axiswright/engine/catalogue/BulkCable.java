@@ -2,6 +2,7 @@ package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.Insulation;
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Length;
@@ -30,7 +31,7 @@ public record BulkCable(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         ConductorSize size,
         @Bounds(min = 2, max = 7) int cores,
         Insulation insulation,

@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Count;
@@ -33,7 +34,7 @@ public record CableAssembly(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         CableUse use,
         @Bounds(above = 0, max = 1000) Length length,
         @Nullable ConductorSize powerConductor,

@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Count;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,7 +10,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What can be bought, in one currency.
+ * What can be bought, in one currency. The order of its lists means nothing: of items that serve alike at one price, the one is taken
+ * whose id comes first, numbers in it by value.
  *
  * @param name its name
  * @param currency ISO 4217 code, of a currency in use, all its prices are in
@@ -39,26 +41,26 @@ public record Catalogue(
         String name,
         String currency,
         @Nullable String remark,
-        List<DriveUnit> driveUnits,
-        List<HoldingBrake> holdingBrakes,
-        List<GatewayType> gateways,
-        List<ControlSupply> controlSupplies,
-        List<CableAssembly> cableAssemblies,
-        List<BulkCable> bulkCables,
-        List<ProtectiveDevice> protectiveDevices,
-        List<BrakingUnit> brakingUnits,
-        List<VentilationKit> ventilationKits,
-        List<FootKit> footKits,
-        List<FasteningPart> fasteningParts,
-        List<Accessory> accessories,
-        @Nullable List<GearUnit> gearUnits,
-        @Nullable List<OutputProtection> outputProtections,
-        @Nullable List<BufferUnit> bufferUnits,
-        @Nullable List<CableGland> cableGlands,
-        @Nullable List<SupplyDisconnector> disconnectors,
-        @Nullable List<SaleTerms> saleTerms,
-        @Count(max = 1000) @Nullable List<DemandRule> demandRules,
-        @Count(max = 1000) @Nullable List<Exclusion> exclusions) {
+        @AnyOrder List<DriveUnit> driveUnits,
+        @AnyOrder List<HoldingBrake> holdingBrakes,
+        @AnyOrder List<GatewayType> gateways,
+        @AnyOrder List<ControlSupply> controlSupplies,
+        @AnyOrder List<CableAssembly> cableAssemblies,
+        @AnyOrder List<BulkCable> bulkCables,
+        @AnyOrder List<ProtectiveDevice> protectiveDevices,
+        @AnyOrder List<BrakingUnit> brakingUnits,
+        @AnyOrder List<VentilationKit> ventilationKits,
+        @AnyOrder List<FootKit> footKits,
+        @AnyOrder List<FasteningPart> fasteningParts,
+        @AnyOrder List<Accessory> accessories,
+        @AnyOrder @Nullable List<GearUnit> gearUnits,
+        @AnyOrder @Nullable List<OutputProtection> outputProtections,
+        @AnyOrder @Nullable List<BufferUnit> bufferUnits,
+        @AnyOrder @Nullable List<CableGland> cableGlands,
+        @AnyOrder @Nullable List<SupplyDisconnector> disconnectors,
+        @AnyOrder @Nullable List<SaleTerms> saleTerms,
+        @AnyOrder @Count(max = 1000) @Nullable List<DemandRule> demandRules,
+        @AnyOrder @Count(max = 1000) @Nullable List<Exclusion> exclusions) {
 
     /** Without any of the members that may be absent. */
     public Catalogue(

@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.graph.NaturalOrder;
 import java.math.BigDecimal;
 import java.util.Comparator;
 
@@ -10,7 +11,7 @@ public final class Cheapest {
     public static final Comparator<Item> FIRST = Comparator.comparing((Item item) -> item.price() == null)
             .thenComparing(item ->
                     item.price() == null ? BigDecimal.ZERO : item.price().amount())
-            .thenComparing(Item::id);
+            .thenComparing(Item::id, NaturalOrder.OF_NAMES);
 
     private Cheapest() {}
 }

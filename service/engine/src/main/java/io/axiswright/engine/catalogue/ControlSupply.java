@@ -1,6 +1,7 @@
 package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Money;
@@ -37,7 +38,7 @@ public record ControlSupply(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         Feed feed,
         @Bounds(above = 0) Voltage ratedVoltage,
         @Bounds(above = 0, max = 60) Voltage outputVoltage,

@@ -1,6 +1,7 @@
 package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Capacitance;
 import io.axiswright.engine.quantity.Count;
@@ -67,7 +68,7 @@ public record DriveUnit(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         String frameSize,
         Feed feed,
         @Bounds(above = 0, max = 1500) Voltage ratedVoltage,

@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Money;
@@ -22,7 +23,7 @@ public record FasteningPart(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         FasteningKind kind,
         @Bounds(min = 0) Length shaftAbove,
         @Bounds(above = 0) Length shaftUpTo,

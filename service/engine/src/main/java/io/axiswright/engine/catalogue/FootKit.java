@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Money;
@@ -20,7 +21,7 @@ public record FootKit(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         String frameSize,
         @Bounds(above = 0) Length shaftHeight)
         implements Item {}

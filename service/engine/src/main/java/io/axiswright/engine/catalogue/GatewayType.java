@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Money;
@@ -30,7 +31,7 @@ public record GatewayType(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         @Bounds(min = 1, max = 256) int drivePorts,
         @Bounds(min = 1, max = 64) int chainDepth,
         @Bounds(min = 0, max = 256) int brakeOutputs,

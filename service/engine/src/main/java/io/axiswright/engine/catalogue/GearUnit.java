@@ -2,6 +2,7 @@ package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.design.Gear;
 import io.axiswright.engine.quantity.AngularSpeed;
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Inertia;
@@ -32,7 +33,7 @@ public record GearUnit(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         @Count(min = 1, max = 50) List<String> frameSizes,
         @Bounds(above = 0, max = 10000) double ratio,
         @Bounds(above = 0, max = 1) double efficiency,

@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Inertia;
@@ -36,7 +37,7 @@ public record HoldingBrake(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         String frameSize,
         @Bounds(above = 0) Torque torque,
         @Bounds(min = 0) Inertia inertia,

@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Current;
@@ -24,7 +25,7 @@ public record OutputProtection(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         ProtectionKind kind,
         @Bounds(above = 0) Current rating,
         @Count(min = 1, max = 20) List<ClearingPoint> clearingPoints)

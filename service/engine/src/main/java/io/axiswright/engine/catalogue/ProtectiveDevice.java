@@ -2,6 +2,7 @@ package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.DeviceKind;
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Current;
@@ -40,7 +41,7 @@ public record ProtectiveDevice(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         DeviceKind kind,
         CodeBasis codeBasis,
         @Bounds(min = 1, max = 4) int poles,

@@ -1,5 +1,6 @@
 package io.axiswright.engine.catalogue;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Money;
@@ -24,7 +25,7 @@ public record SupplyDisconnector(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         @Bounds(min = 1, max = 4) int poles,
         @Bounds(above = 0) Voltage ratedVoltage,
         @Bounds(above = 0) Current ratedCurrent,

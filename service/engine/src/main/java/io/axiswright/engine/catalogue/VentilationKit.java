@@ -1,6 +1,7 @@
 package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.design.Feed;
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Power;
@@ -25,7 +26,7 @@ public record VentilationKit(
         String id,
         String description,
         @Nullable Money price,
-        List<Need> needs,
+        @AnyOrder List<Need> needs,
         String frameSize,
         @Bounds(min = 1, max = 3) double continuousTorqueFactor,
         @Bounds(above = 0) Power inputPower,

@@ -6,8 +6,8 @@ import java.util.SequencedMap;
 /**
  * Two studies side by side; every difference is second minus first.
  *
- * @param renames parts that only stand under another id; the first study is made anew with the ids of the second, and everything
- *     else here speaks in those
+ * @param renames parts that only stand under another id; the first study is made anew with the ids of the second, in whose order
+ *     it counts and takes one of equals, and everything else here speaks in those
  * @param splits parts of the first design that became two; among the changes they still stand as one that went and two that came
  * @param merges two parts of the first design each that became one; among the changes they still stand as two that went and one
  *     that came

@@ -1,5 +1,6 @@
 package io.axiswright.engine.comparison;
 
+import io.axiswright.engine.graph.Components;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.study.StudyResult;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package io.axiswright.engine.comparison;
 
+import io.axiswright.engine.graph.Components;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

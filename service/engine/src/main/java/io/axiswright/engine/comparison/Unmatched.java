@@ -2,6 +2,7 @@ package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.ReservedAxis;
+import io.axiswright.engine.graph.Components;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -3,6 +3,7 @@ package io.axiswright.engine.controlpower;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.design.Site;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.ArrayList;
@@ -16,7 +17,7 @@ final class CablePicker {
     private static final Comparator<CableAssembly> CHEAPEST = Comparator.comparing(
                     (CableAssembly cable) -> Price.of(cable))
             .thenComparing(cable -> cable.length().si())
-            .thenComparing(CableAssembly::id);
+            .thenComparing(CableAssembly::id, NaturalOrder.OF_NAMES);
 
     private final List<CableAssembly> cables;
     private final Temperature conductor;

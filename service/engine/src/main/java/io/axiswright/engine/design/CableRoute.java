@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Length;
@@ -25,14 +26,17 @@ import org.jspecify.annotations.Nullable;
  */
 public record CableRoute(
         String id,
-        @Count(max = 1024) List<String> axes,
+        @AnyOrder @Count(max = 1024) List<String> axes,
         boolean feeder,
         boolean controlSupplies,
         @Nullable Containment containment,
         @Bounds(above = 0, max = 1000) @Nullable Length length,
         @Bounds(above = 0, max = 100) @Nullable Length bendRadius,
         boolean moving,
-        @Count(max = 1024) @Bounds(above = 0, max = 1) List<Length> otherDiameters,
+
+        @AnyOrder @Count(max = 1024) @Bounds(above = 0, max = 1)
+        List<Length> otherDiameters,
+
         @Nullable ClampingRange gland) {
 
     /** Keeps the lists from being changed. */

@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Count;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,9 +14,9 @@ import org.jspecify.annotations.Nullable;
  * @param attachments which node a thing is joined to; the nearest, measured as the route is, if it is not among them
  */
 public record CableWays(
-        @Count(min = 1, max = 512) List<WayNode> nodes,
-        @Count(max = 2048) List<WayEdge> edges,
-        @Count(max = 2048) @Nullable List<WayAttachment> attachments) {
+        @AnyOrder @Count(min = 1, max = 512) List<WayNode> nodes,
+        @AnyOrder @Count(max = 2048) List<WayEdge> edges,
+        @AnyOrder @Count(max = 2048) @Nullable List<WayAttachment> attachments) {
 
     /** Keeps the lists from being changed. */
     public CableWays {

@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Time;
@@ -23,10 +24,10 @@ public record ControlPower(
         String place,
         @Bounds(min = 0, max = 1) double reserve,
         boolean brakesReleaseTogether,
-        @Count(max = 1024) @Nullable List<FieldDevice> fieldDevices,
+        @AnyOrder @Count(max = 1024) @Nullable List<FieldDevice> fieldDevices,
         @Bounds(min = 0, max = 1000000) @Nullable Time keepAliveTime,
         @Nullable Boolean redundant,
-        @Count(max = 16) @Nullable List<String> furtherPlaces) {
+        @AnyOrder @Count(max = 16) @Nullable List<String> furtherPlaces) {
 
     /** Keeps the lists from being changed. */
     public ControlPower {

@@ -1,11 +1,17 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Count;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A machine as the caller states it.
+ *
+ * <p>The order in which axes, stop zones, places, ports and whatever else is told by an id are listed means nothing: answers to the same
+ * design in another order differ in the order of the lists that follow it, such as that of the axes, and in nothing else. Where one of
+ * several equals is taken, or parts such as circuits and gateways are counted, it goes by the order of ids, numbers in them by value:
+ * {@code axis-2} comes before {@code axis-10}.
  *
  * @param name the caller's name for it
  * @param site where it stands
@@ -25,8 +31,8 @@ public record Design(
         String name,
         Site site,
         Mains mains,
-        @Count(min = 1, max = 1024) List<Axis> axes,
-        @Count(max = 256) List<StopZone> stopZones,
+        @AnyOrder @Count(min = 1, max = 1024) List<Axis> axes,
+        @AnyOrder @Count(max = 256) List<StopZone> stopZones,
         @Nullable Network network,
         @Nullable ControlPower controlPower,
         @Nullable Installation installation,
@@ -34,7 +40,7 @@ public record Design(
         @Count(max = 32) @Nullable List<SpareRule> spares,
         @Nullable Operation operation,
         @Nullable CommonCoupling commonCoupling,
-        @Count(max = 64) @Nullable List<MarginRule> margins) {
+        @AnyOrder @Count(max = 64) @Nullable List<MarginRule> margins) {
 
     /** Its rules of spare parts, be they absent or none. */
     public List<SpareRule> spareRules() {

@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Length;
@@ -37,7 +38,7 @@ public record Enclosure(
         @Bounds(min = 0, max = 2) @Nullable Integer coveredSides,
         boolean topCovered,
         @Bounds(above = 0, max = 100) @Nullable Double heatTransfer,
-        @Count(max = 1024) List<String> axes,
+        @AnyOrder @Count(max = 1024) List<String> axes,
         @Bounds(min = 0, max = 1e6) @Nullable Power otherLosses,
         @Bounds(above = 0, max = 100) @Nullable VolumeFlow airFlow,
         @Bounds(above = 0, max = 100) @Nullable ThermalResistance exchanger) {

@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Count;
 import java.util.List;
 
@@ -10,4 +11,5 @@ import java.util.List;
  * @param ports its link connectors
  */
 public record Host(
-        Position position, @Count(min = 1, max = 64) List<HostPort> ports) {}
+        Position position,
+        @AnyOrder @Count(min = 1, max = 64) List<HostPort> ports) {}

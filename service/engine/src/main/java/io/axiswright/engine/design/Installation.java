@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Length;
@@ -43,8 +44,8 @@ public record Installation(
         @Bounds(above = 0, max = 0.2) double voltageDropLimit,
         DeviceKind device,
         @Bounds(above = 0, max = 0.5) @Nullable Double transformerImpedance,
-        @Count(max = 1024) @Nullable List<CableRoute> cableRoutes,
-        @Count(max = 256) @Nullable List<Enclosure> enclosures,
+        @AnyOrder @Count(max = 1024) @Nullable List<CableRoute> cableRoutes,
+        @AnyOrder @Count(max = 256) @Nullable List<Enclosure> enclosures,
         @Nullable Transformers transformers,
         @Nullable ConductorMaterial feederMaterial,
         @Nullable Boolean cyclesInStep) {

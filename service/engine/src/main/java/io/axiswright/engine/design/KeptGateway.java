@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import java.util.List;
@@ -19,7 +20,7 @@ public record KeptGateway(
         String place,
         String hostPort,
         @Bounds(min = 1, max = 256) int depth,
-        @Count(max = 1024) List<String> axes) {
+        @AnyOrder @Count(max = 1024) List<String> axes) {
 
     /** Keeps the axes from being changed. */
     public KeptGateway {

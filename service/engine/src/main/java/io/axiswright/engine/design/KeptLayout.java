@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Money;
 import java.util.List;
@@ -13,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  *     a stop of the machine. In the currency of the catalogue; if absent, an axis moves for any saving, but never for none
  */
 public record KeptLayout(
-        @Count(min = 1, max = 1024) List<KeptGateway> gateways,
+        @AnyOrder @Count(min = 1, max = 1024) List<KeptGateway> gateways,
         @Nullable Money movePrice) {
 
     /** Keeps the gateways from being changed. */

@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Time;
@@ -24,14 +25,14 @@ import org.jspecify.annotations.Nullable;
  */
 public record Network(
         Host host,
-        @Count(min = 1, max = 256) List<Place> places,
+        @AnyOrder @Count(min = 1, max = 256) List<Place> places,
         RouteRule route,
         @Nullable KeptLayout keep,
-        @Count(max = 1024) @Nullable List<FixedPlace> fixed,
+        @AnyOrder @Count(max = 1024) @Nullable List<FixedPlace> fixed,
         @Bounds(min = 0, max = 63) @Nullable Integer sparePorts,
         @Bounds(min = 0, max = 30) @Nullable Time searchLimit,
-        @Count(max = 64) @Nullable List<ReservedAxis> reserved,
-        @Count(max = 256) @Nullable List<Separation> separations,
+        @AnyOrder @Count(max = 64) @Nullable List<ReservedAxis> reserved,
+        @AnyOrder @Count(max = 256) @Nullable List<Separation> separations,
         @Nullable CableWays ways,
         @Nullable SecondMeasure tradeOff) {
 

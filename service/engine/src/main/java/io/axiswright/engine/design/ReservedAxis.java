@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Current;
@@ -29,7 +30,7 @@ public record ReservedAxis(
         @Nullable Position position,
         @Nullable Position farCorner,
         @Nullable String place,
-        @Count(min = 1, max = 256) @Nullable List<String> spurCables,
+        @AnyOrder @Count(min = 1, max = 256) @Nullable List<String> spurCables,
         @Nullable Boolean holdingBrake,
         @Nullable String stopZone,
         @Bounds(above = 0, max = 100000) Frequency commandRate,

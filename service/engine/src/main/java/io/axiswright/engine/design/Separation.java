@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Money;
 import java.util.List;
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Separation(
         String id,
-        @Count(min = 1, max = 256) List<String> axes,
+        @AnyOrder @Count(min = 1, max = 256) List<String> axes,
         @Nullable Money price) {
 
     /** Keeps the list from being changed. */

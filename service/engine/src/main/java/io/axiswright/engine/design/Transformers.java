@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import java.util.List;
@@ -20,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param place place of the network in whose enclosure they stand; in none if absent
  */
 public record Transformers(
-        @Count(max = 1024) List<String> axes,
+        @AnyOrder @Count(max = 1024) List<String> axes,
         @Nullable Boolean controlSupplies,
         @Nullable SystemEarthing earthing,
         @Bounds(min = 0, max = 0.5) @Nullable Double resistiveVoltage,

@@ -1,5 +1,6 @@
 package io.axiswright.engine.design;
 
+import io.axiswright.engine.quantity.AnyOrder;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Count;
 import io.axiswright.engine.quantity.Length;
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param resistorRoute length of cable from a braking unit to its resistor; the shortest cable there is serves if absent
  */
 public record Wiring(
-        @Count(max = 256) @Nullable List<String> openPlaces,
+        @AnyOrder @Count(max = 256) @Nullable List<String> openPlaces,
         @Nullable String stopPlace,
         @Bounds(above = 0, max = 1000) @Nullable Length resistorRoute) {
 

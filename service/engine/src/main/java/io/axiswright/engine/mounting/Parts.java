@@ -2,6 +2,7 @@ package io.axiswright.engine.mounting;
 
 import io.axiswright.engine.catalogue.FasteningPart;
 import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Length;
 import java.math.BigDecimal;
 import java.util.Comparator;
@@ -15,7 +16,7 @@ final class Parts {
     /** By price, those without one last, then by id. */
     static final Comparator<Item> CHEAPEST = Comparator.comparing(
                     Parts::amount, Comparator.<@Nullable BigDecimal>nullsLast(Comparator.naturalOrder()))
-            .thenComparing(Item::id);
+            .thenComparing(Item::id, NaturalOrder.OF_NAMES);
 
     /** Widths closer than this are the same, m: 8 mm and 5/16 in are not. */
     private static final double SAME_WIDTH = 1e-5;

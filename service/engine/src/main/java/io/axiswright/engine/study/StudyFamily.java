@@ -35,7 +35,7 @@ public final class StudyFamily {
      * @throws InvalidDesign if the design cannot be given a meaning
      */
     public StudyResult system(StudyRequest request, StudyRequest near) {
-        TopologyRequest known = NetworkParts.request(near, LayoutEffort.PROVEN);
+        TopologyRequest known = NetworkParts.request(CanonicalRequest.of(near).value(), LayoutEffort.PROVEN);
         return SystemStudy.planned(asked -> layouts.plan(asked, known)).system(request);
     }
 }

@@ -93,13 +93,17 @@ final class StudyRun {
 
     StudyRun(StudyRequest request, LayoutEffort effort, SystemStudy.Planner planner) {
         this.request = request;
-        List<Fault> faults = new ArrayList<>(DesignCheck.faults(request.design(), "/design"));
-        faults.addAll(CycleCheck.faults(request.design(), "/design"));
+        this.stock = new Stock(request.catalogue());
+        this.topology = new Once<>(() -> planner.plan(NetworkParts.request(request, effort)));
+    }
+
+    /** Refuses a design that contradicts itself, which must not get as far as a study. */
+    static void check(Design design) {
+        List<Fault> faults = new ArrayList<>(DesignCheck.faults(design, "/design"));
+        faults.addAll(CycleCheck.faults(design, "/design"));
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }
-        this.stock = new Stock(request.catalogue());
-        this.topology = new Once<>(() -> planner.plan(NetworkParts.request(request, effort)));
     }
 
     private Design design() {

@@ -26,6 +26,9 @@ import java.util.function.Function;
 /**
  * Works out a whole system, or the part of it a caller asks for. Every method throws {@link InvalidDesign} for a design
  * that cannot be given a meaning, with all its faults; a system that cannot be built is a result with violations.
+ *
+ * <p>Nothing but the order of lists in the answer follows from the order of those lists in the request that are marked
+ * {@link io.axiswright.engine.quantity.AnyOrder}; what an answer numbers, such as circuits and gateways, it numbers in the order of ids.
  */
 public final class SystemStudy {
 
@@ -71,13 +74,23 @@ public final class SystemStudy {
     /** Magnitudes so absurd that the numbers leave what a computer can hold have no meaning for an engineer either. */
     private <T> T meaningful(StudyRequest request, Function<StudyRun, T> part) {
         try {
-            return part.apply(new StudyRun(request, effort, planner));
+            StudyRun.check(request.design());
+            CanonicalRequest canonical = CanonicalRequest.of(request);
+            return canonical.asSent(worked(part, canonical));
         } catch (NotFinite e) {
             throw new InvalidDesign(List.of(new Fault(
                     "",
                     FaultCode.OUT_OF_RANGE,
                     "a magnitude in the design or the catalogue leads to numbers beyond computing",
                     "magnitudes of real machines")));
+        }
+    }
+
+    private <T> T worked(Function<StudyRun, T> part, CanonicalRequest canonical) {
+        try {
+            return part.apply(new StudyRun(canonical.value(), effort, planner));
+        } catch (InvalidDesign e) {
+            throw canonical.asSent(e);
         }
     }
 
@@ -141,7 +154,8 @@ public final class SystemStudy {
         SystemStudy both = remembering();
         StudyResult here = both.system(request);
         try {
-            return Markets.beside(here, MovedFindings.of(both.system(other.request(request)), other::pointer));
+            StudyResult there = both.system(other.request(request));
+            return Markets.beside(here, new Retelling(other::pointer, Map.of()).of(there));
         } catch (InvalidDesign e) {
             throw new InvalidDesign(e.faults().stream()
                     .map(fault -> fault.at(other.pointer(fault.pointer())))

@@ -5,6 +5,7 @@ import io.axiswright.engine.design.Feed;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Power;
 import io.axiswright.engine.quantity.Ratio;
@@ -40,7 +41,7 @@ final class BusFeeding {
     }
 
     BusFeeding of(List<SupplyLoad> busFed) {
-        var groups = new TreeMap<String, List<SupplyLoad>>();
+        var groups = new TreeMap<String, List<SupplyLoad>>(NaturalOrder.OF_NAMES);
         for (var load : busFed) {
             String bus = load.busGroup();
             if (bus == null || feedersOf(bus).isEmpty()) {

@@ -1,5 +1,6 @@
 package io.axiswright.engine.supply;
 
+import io.axiswright.engine.graph.NaturalOrder;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,8 +20,9 @@ import java.util.stream.Stream;
  */
 record CircuitGrouping(DesignCurrents currents, DeviceStock stock, MainsLines mains) {
 
-    private static final Comparator<SupplyLoad> LARGEST_FIRST =
-            Comparator.comparingDouble(SupplyLoad::rated).reversed().thenComparing(SupplyLoad::id);
+    private static final Comparator<SupplyLoad> LARGEST_FIRST = Comparator.comparingDouble(SupplyLoad::rated)
+            .reversed()
+            .thenComparing(SupplyLoad::id, NaturalOrder.OF_NAMES);
 
     /** The circuits, in their order. */
     List<LoadGroup> of(Map<SupplyLoad, Connection> fed) {

@@ -3,6 +3,7 @@ package io.axiswright.engine.supply;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.DeviceKind;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.DeviceRatings;
@@ -21,7 +22,7 @@ final class DeviceStock {
     private static final Comparator<ProtectiveDevice> NEXT_RATING_THEN_PRICE = Comparator.comparingDouble(
                     (ProtectiveDevice d) -> d.rating().si())
             .thenComparing(DeviceStock::amount, Comparator.nullsLast(Comparator.naturalOrder()))
-            .thenComparing(ProtectiveDevice::id);
+            .thenComparing(ProtectiveDevice::id, NaturalOrder.OF_NAMES);
 
     private final CodeBasis basis;
     private final DeviceKind kind;

@@ -1,5 +1,6 @@
 package io.axiswright.engine.supply;
 
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Current;
 import java.util.Comparator;
 import java.util.List;
@@ -22,7 +23,7 @@ record LoadGroup(
 
     /** By connection, zone (none last) and use. */
     static final Comparator<LoadGroup> ORDER = Comparator.comparing(LoadGroup::connection)
-            .thenComparing(LoadGroup::zone, Comparator.nullsLast(Comparator.naturalOrder()))
+            .thenComparing(LoadGroup::zone, Comparator.nullsLast(NaturalOrder.OF_NAMES))
             .thenComparing(LoadGroup::use);
 
     /** JSON Pointer, in the request, to what its first load belongs to: there are no circuits in it. */

@@ -5,6 +5,7 @@ import io.axiswright.engine.design.Mains;
 import io.axiswright.engine.design.SupplySystem;
 import io.axiswright.engine.design.SystemEarthing;
 import io.axiswright.engine.design.Transformers;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.standard.Limits;
@@ -24,7 +25,7 @@ record Secondary(Feed feed, Voltage voltage, List<SupplyLoad> loads) {
 
     private static final Comparator<SupplyLoad> BY_PHASES_AND_VOLTAGE = Comparator.comparing(SupplyLoad::feed)
             .thenComparing(l -> l.ratedVoltage().si())
-            .thenComparing(SupplyLoad::id);
+            .thenComparing(SupplyLoad::id, NaturalOrder.OF_NAMES);
 
     /**
      * The loads by secondary: those whose rated voltages the lowest of them would accept.

@@ -4,6 +4,7 @@ import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -23,7 +24,7 @@ public final class SupplySizing {
     public SupplyResult size(SupplyRequest request) {
         LoadCheck.check(request.loads());
         var loads = request.loads().stream()
-                .sorted(Comparator.comparing(SupplyLoad::id))
+                .sorted(Comparator.comparing(SupplyLoad::id, NaturalOrder.OF_NAMES))
                 .toList();
         var mains = MainsLines.of(request.mains());
         var currents = new DesignCurrents(request.codeBasis());
@@ -82,7 +83,7 @@ public final class SupplySizing {
                 Stream.of(transformers.unfed(), feeds.phaseless(), buses.unfed())
                         .flatMap(List::stream)
                         .map(SupplyLoad::id)
-                        .sorted()
+                        .sorted(NaturalOrder.OF_NAMES)
                         .toList(),
                 Stream.concat(buses.buses().stream(), transformers.buses().stream())
                         .toList(),

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The layout of the control network. Among layouts of equal cost the one with the least total length of cable is taken, that
- * of axes to come counted, as far as the search proves it; among those, lower axes hang on lower gateways.
+ * of axes to come counted, as far as the search proves it; among those, axes whose ids come first hang on lower gateways. The same network in another order of
+ * axes, places, ports, types and cables has the same layout.
  *
  * @param gateways the gateways by host port and depth; empty if no layout exists
  * @param cost price of gateways and of their host, trunk and spur cables; items without a price count nothing; absent if no

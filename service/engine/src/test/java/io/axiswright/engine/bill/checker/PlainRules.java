@@ -19,10 +19,13 @@ import io.axiswright.engine.design.ItemKind;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Demand rules read a second time, in their own words: facts are a table from the attribute's name to a number, a word or true. */
 public final class PlainRules {
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+");
 
     private PlainRules() {}
 
@@ -74,10 +77,14 @@ public final class PlainRules {
         return taken;
     }
 
-    /** Of the same price, the one that comes first in the alphabet. */
+    /** Of the same price, the one that comes first in the alphabet once its numbers are written as long as each other. */
     private static boolean cheaper(String one, String other, Catalogue catalogue) {
         int order = price(one, catalogue).compareTo(price(other, catalogue));
-        return order < 0 || order == 0 && one.compareTo(other) < 0;
+        return order < 0 || order == 0 && padded(one).compareTo(padded(other)) < 0;
+    }
+
+    private static String padded(String id) {
+        return NUMBER.matcher(id).replaceAll(number -> "0".repeat(9 - number.group().length()) + number.group());
     }
 
     private static BigDecimal price(String item, Catalogue catalogue) {

@@ -1,10 +1,9 @@
-package io.axiswright.engine.comparison;
+package io.axiswright.engine.graph;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -18,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * The components of one record class. Looking them up is slow, and a comparison reads millions: they are looked up once for
  * each class.
  */
-final class Components {
+public final class Components {
 
     /** Components that name an element among its siblings, best first. */
     private static final List<String> KEYS = List.of("id", "axis", "circuit", "node", "item", "name", "symbol");
@@ -77,33 +76,32 @@ final class Components {
     }
 
     /** Those of a record's class. */
-    static Components of(Object owner) {
+    public static Components of(Object owner) {
         return KNOWN.get(owner.getClass());
     }
 
     /** How many there are. */
-    int count() {
+    public int count() {
         return names.size();
     }
 
     /** The name of one. */
-    String name(int place) {
+    public String name(int place) {
         return names.get(place);
     }
 
     /** The place of the one of a name; -1 if there is none. */
-    int place(String name) {
+    public int place(String name) {
         return names.indexOf(name);
     }
 
     /** Whether one is part of the wire form. */
-    boolean onTheWire(int place) {
+    public boolean onTheWire(int place) {
         return onTheWire.get(place);
     }
 
     /** The value of one. */
-    @Nullable
-    Object get(Object owner, int place) {
+    public @Nullable Object get(Object owner, int place) {
         try {
             return accessors.get(place).invoke(owner);
         } catch (ReflectiveOperationException e) {
@@ -112,21 +110,20 @@ final class Components {
     }
 
     /** A copy of the record in which one component has another value. */
-    Object with(Object owner, int place, @Nullable Object value) {
-        List<@Nullable Object> values = new ArrayList<>();
-        for (int k = 0; k < names.size(); k++) {
-            values.add(k == place ? value : get(owner, k));
+    public Object with(Object owner, int place, @Nullable Object value) {
+        @Nullable Object[] values = new @Nullable Object[names.size()];
+        for (int k = 0; k < values.length; k++) {
+            values[k] = k == place ? value : get(owner, k);
         }
         try {
-            return constructor.newInstance(values.toArray());
+            return constructor.newInstance(values);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("cannot rebuild " + owner.getClass(), e);
         }
     }
 
     /** What names the record among its siblings: its id, or the words that say of what kind it is; null if nothing does. */
-    @Nullable
-    String key(Object owner) {
+    public @Nullable String key(Object owner) {
         for (int place : keys) {
             if (get(owner, place) instanceof String text) {
                 return text;
