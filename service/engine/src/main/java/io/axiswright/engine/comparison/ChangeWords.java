@@ -1,19 +1,26 @@
 package io.axiswright.engine.comparison;
 
+import io.axiswright.engine.bill.LineKind;
 import io.axiswright.engine.design.CodeBasis;
-import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.Wording;
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Changes and the values between which they are, in words. */
 final class ChangeWords {
+
+    /** Begins the id of a line of the bill, which is kind and item. */
+    private static final Pattern LINE = Pattern.compile(Arrays.stream(LineKind.values())
+            .map(kind -> kind.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+            .collect(Collectors.joining("|", "^(?:", "):")));
 
     private ChangeWords() {}
 
@@ -49,11 +56,12 @@ final class ChangeWords {
             case null -> "nothing";
             case Quantity quantity -> Wording.of(quantity);
             case Money money -> money.amount().toPlainString() + " " + money.currency();
-            case Finding finding -> finding.text().replaceFirst("\\.$", "");
             case ConductorSize size -> size.label();
-            case String text -> text;
+            case String text -> LINE.matcher(text).replaceFirst("");
             case CodeBasis.IEC_60204_1 -> "IEC 60204-1";
             case CodeBasis.NFPA_79 -> "NFPA 79";
+            // letters that stand for themselves, such as type B
+            case Enum<?> word when word.name().length() <= 2 -> word.name();
             case Enum<?> word -> word.name().toLowerCase(Locale.ROOT).replace('_', ' ');
             case Boolean flag -> flag ? "yes" : "no";
             case Double number -> Wording.of(new Ratio(number));

@@ -48,7 +48,8 @@ public final class Comparison {
         List<Consequence> explained = new ArrayList<>();
         for (Difference difference : consequences) {
             Explanation explanation = explain(difference, trials, joint);
-            explained.add(told(difference, explanation, sets, changes.size(), all));
+            StudyResult root = difference.kind() == ChangeKind.REMOVED ? before : after;
+            explained.add(told(root, difference, explanation, sets, changes.size(), all));
             if (!explanation.joint().examined()) {
                 notExamined.add(difference.place());
             }
@@ -81,7 +82,12 @@ public final class Comparison {
     }
 
     private static Consequence told(
-            Difference difference, Explanation explanation, List<ChangeSet> sets, int changes, boolean allExamined) {
+            StudyResult root,
+            Difference difference,
+            Explanation explanation,
+            List<ChangeSet> sets,
+            int changes,
+            boolean allExamined) {
         return new Consequence(
                 difference.path().getFirst().text(),
                 difference.place(),
@@ -97,7 +103,7 @@ public final class Comparison {
                         .map(place -> sets.get(place).id())
                         .toList(),
                 explanation.joint().minimal(),
-                Telling.of(difference, explanation, sets, changes, allExamined));
+                Telling.of(root, difference, explanation, sets, changes, allExamined));
     }
 
     private static List<InputChange> named(List<Difference> changes) {

@@ -85,7 +85,10 @@ final class Differences {
             compareElements(first, second);
         } else if (before.size() == after.size()) {
             for (int place = 0; place < before.size(); place++) {
-                compare(new Step.Element(String.valueOf(place), place), before.get(place), after.get(place));
+                compare(
+                        new Step.Element(String.valueOf(place), place, after.get(place)),
+                        before.get(place),
+                        after.get(place));
             }
         } else {
             note(ChangeKind.CHANGED, before, after);
@@ -95,12 +98,14 @@ final class Differences {
     private void compareElements(Map<String, Object> first, Map<String, Object> second) {
         int place = 0;
         for (var entry : first.entrySet()) {
-            compare(new Step.Element(entry.getKey(), place++), entry.getValue(), second.get(entry.getKey()));
+            Object other = second.get(entry.getKey());
+            Object shown = other == null ? entry.getValue() : other;
+            compare(new Step.Element(entry.getKey(), place++, shown), entry.getValue(), other);
         }
         place = 0;
         for (var entry : second.entrySet()) {
             if (!first.containsKey(entry.getKey())) {
-                compare(new Step.Element(entry.getKey(), place), null, entry.getValue());
+                compare(new Step.Element(entry.getKey(), place, entry.getValue()), null, entry.getValue());
             }
             place++;
         }

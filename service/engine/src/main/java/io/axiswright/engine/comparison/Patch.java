@@ -36,7 +36,7 @@ final class Patch {
 
     private static @Nullable Object child(Object owner, Step step) {
         return switch (step) {
-            case Step.Element(String key, int place)
+            case Step.Element(String key, int place, Object value)
             when owner instanceof List<?> list -> Records.keyed(list).get(key);
             case Step.Member(String name) when Records.isTree(owner) -> member(owner, name);
             default -> null;

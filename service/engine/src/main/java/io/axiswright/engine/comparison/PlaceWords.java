@@ -6,12 +6,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Places in a design or a result as an engineer would say them: "peak torque of axis lift". */
 final class PlaceWords {
 
     /** What only orders the document and says nothing of the thing. */
-    private static final Set<String> FRAME = Set.of(
+    private static final Set<String> DISCIPLINES = Set.of(
             "design",
             "duty",
             "topology",
@@ -20,10 +21,28 @@ final class PlaceWords {
             "stopping",
             "supply",
             "conductors",
+            "containment",
+            "enclosures",
+            "energy",
+            "harmonics",
             "faults",
-            "mounting",
-            "figures",
-            "mechanism");
+            "mounting");
+
+    /** The same, however deep. */
+    private static final Set<String> FRAME = Set.of("figures", "mechanism");
+
+    /** Of which there is one. */
+    private static final Set<String> SOLE = Set.of(
+            "catalogue", "site", "mains", "network", "host", "installation", "operation", "feeder", "billOfMaterials");
+
+    /** As words a member that is not said. */
+    private static final String UNSAID = "-";
+
+    /** Begins a phrase around which nothing has to be said. */
+    private static final String WHOLE = "/";
+
+    /** Begins a phrase that follows as it stands. */
+    private static final String FOLLOWING = "~";
 
     /** Lists whose elements are not called by their singular. */
     private static final Map<String, String> ONE_OF =
@@ -39,20 +58,80 @@ final class PlaceWords {
 
     private PlaceWords() {}
 
-    /** A place, innermost first. */
+    /** A place of which nothing but the way to it is known, innermost first. */
     static String of(List<Step> path) {
+        return of(null, path);
+    }
+
+    /**
+     * A place, innermost first.
+     *
+     * @param root what the path begins at
+     */
+    static String of(@Nullable Object root, List<Step> path) {
         List<String> parts = new ArrayList<>();
+        Object owner = null;
+        Object value = root;
+        String list = "";
         for (int k = 0; k < path.size(); k++) {
-            Step step = path.get(k);
-            if (step instanceof Step.Element element && !parts.isEmpty()) {
-                String list = parts.removeLast();
-                parts.add(ONE_OF.getOrDefault(list, singular(words(list))) + " " + element.key());
-            } else if (k == path.size() - 1 || !FRAME.contains(step.text())) {
-                parts.add(step.text());
+            boolean last = k == path.size() - 1;
+            switch (path.get(k)) {
+                case Step.Member(String name) -> {
+                    owner = value;
+                    list = name;
+                    value = Patch.at(value, List.of(path.get(k)));
+                    String words = PartWords.member(owner, name);
+                    add(words == null ? member(name, k, last) : words, parts);
+                }
+                case Step.Element element -> {
+                    parts.removeLast();
+                    String words = PartWords.element(owner, list, element);
+                    add(words == null ? called(list, element) : last ? named(words) : words, parts);
+                    value = element.value();
+                }
             }
         }
-        return String.join(
-                " of ", parts.reversed().stream().map(PlaceWords::words).toList());
+        return joined(parts.reversed());
+    }
+
+    private static String member(String name, int depth, boolean last) {
+        boolean frame = depth == 0 && DISCIPLINES.contains(name) || FRAME.contains(name);
+        if (frame && !last) {
+            return "";
+        }
+        return last || !SOLE.contains(name) ? words(name) : "the " + words(name);
+    }
+
+    private static void add(String words, List<String> parts) {
+        if (words.startsWith(WHOLE)) {
+            parts.clear();
+        }
+        parts.add(words.startsWith(WHOLE) ? words.substring(1) : words.equals(UNSAID) ? "" : words);
+    }
+
+    /** An element by its key, or by its place counted from 1 where it has none. */
+    private static String called(String list, Step.Element element) {
+        boolean byPlace = element.value() != null
+                && Records.key(element.value()) == null
+                && element.key().equals(String.valueOf(element.place()));
+        return ONE_OF.getOrDefault(list, singular(words(list))) + " "
+                + (byPlace ? String.valueOf(element.place() + 1) : element.key());
+    }
+
+    /** What follows with a preposition as a name of its own: of "~in case cycle" it is "case cycle". */
+    private static String named(String words) {
+        return words.startsWith(FOLLOWING) ? words.substring(words.indexOf(' ') + 1) : words;
+    }
+
+    private static String joined(List<String> parts) {
+        var place = new StringBuilder();
+        for (String part : parts) {
+            if (!part.isEmpty()) {
+                String way = part.startsWith(FOLLOWING) ? " " + part.substring(1) : " of " + part;
+                place.append(place.isEmpty() ? part : way);
+            }
+        }
+        return place.toString();
     }
 
     /** The name of a member in words: "peak torque"; what holds a blank is words already. */

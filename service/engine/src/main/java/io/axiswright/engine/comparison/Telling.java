@@ -1,6 +1,7 @@
 package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.study.StudyResult;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,23 +14,46 @@ final class Telling {
 
     private Telling() {}
 
+    /**
+     * A consequence with its causes.
+     *
+     * @param root the result in which it is
+     */
     static String of(
-            Difference consequence, Explanation explanation, List<ChangeSet> sets, int changes, boolean allExamined) {
-        String place = PlaceWords.of(consequence.path());
-        String what = switch (consequence.kind()) {
-            case ADDED -> place + " came" + what(consequence, consequence.after());
-            case REMOVED -> place + " went" + what(consequence, consequence.before());
-            case CHANGED -> ChangeWords.changed(place, " went", consequence);
-        };
+            StudyResult root,
+            Difference consequence,
+            Explanation explanation,
+            List<ChangeSet> sets,
+            int changes,
+            boolean allExamined) {
+        String what = consequence.before() instanceof Finding || consequence.after() instanceof Finding
+                ? FindingWords.of((Finding) consequence.before(), (Finding) consequence.after())
+                : what(PlaceWords.of(root, consequence.path()), consequence);
         return what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1)
                 + because(explanation, sets, changes, allExamined) + ".";
     }
 
-    /** What came or went, where the place does not name it already. */
-    private static String what(Difference consequence, @Nullable Object value) {
-        boolean named = value instanceof Record part && Records.isTree(part) && !(part instanceof Finding)
-                || consequence.path().getLast().text().equals(value);
-        return named ? "" : ": " + ChangeWords.of(value);
+    private static String what(String place, Difference consequence) {
+        return switch (consequence.kind()) {
+            case ADDED ->
+                consequence.after() instanceof List<?> list
+                        ? place + " are new: " + ChangeWords.of(list)
+                        : isNamed(consequence, consequence.after())
+                                ? place + " is new"
+                                : place + " is now " + ChangeWords.of(consequence.after()) + " (there was none)";
+            case REMOVED ->
+                consequence.before() instanceof List<?> list
+                        ? place + " are gone: " + ChangeWords.of(list)
+                        : isNamed(consequence, consequence.before())
+                                ? place + " is gone"
+                                : place + " is gone (it was " + ChangeWords.of(consequence.before()) + ")";
+            case CHANGED -> ChangeWords.changed(place, " went", consequence);
+        };
+    }
+
+    /** Whether the place names it already. */
+    private static boolean isNamed(Difference consequence, @Nullable Object value) {
+        return Records.isTree(value) || consequence.path().getLast().text().equals(value);
     }
 
     private static String because(Explanation explanation, List<ChangeSet> sets, int changes, boolean allExamined) {

@@ -1,6 +1,7 @@
 package io.axiswright.engine.graph;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import io.axiswright.engine.standard.Confidence;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
@@ -36,6 +37,9 @@ public final class Components {
             "enclosure",
             "reason");
 
+    /** Names an element that nothing else does. */
+    private static final String CLAUSE = "clause";
+
     private static final ClassValue<Components> KNOWN = new ClassValue<>() {
         @Override
         protected Components computeValue(Class<?> type) {
@@ -63,7 +67,7 @@ public final class Components {
                 .filter(place -> place >= 0 && components[place].getType() == String.class)
                 .toArray();
         words = IntStream.range(0, components.length)
-                .filter(place -> components[place].getType().isEnum()
+                .filter(place -> isKind(components[place].getType())
                         || components[place].getType() == String.class && SUBJECTS.contains(names.get(place)))
                 .toArray();
         try {
@@ -129,7 +133,14 @@ public final class Components {
                 return text;
             }
         }
-        return kind(owner);
+        String kind = kind(owner);
+        int clause = names.indexOf(CLAUSE);
+        return kind == null && clause >= 0 && get(owner, clause) instanceof String text ? text : kind;
+    }
+
+    /** How sure a source is says nothing of which it is. */
+    private static boolean isKind(Class<?> type) {
+        return type.isEnum() && type != Confidence.class;
     }
 
     private @Nullable String kind(Object owner) {

@@ -15,6 +15,9 @@ public final class Units {
     /** Smaller numbers are tiny. */
     private static final double TINY = 0.1;
 
+    /** Larger numbers are huge. */
+    private static final double HUGE = 1e6;
+
     private Units() {}
 
     /** All units of a dimension, the one used in answers first. */
@@ -27,10 +30,20 @@ public final class Units {
         return of(dimension).getFirst();
     }
 
-    /** That unit, or of its decimal parts the first in which the number is not tiny (16 mm2, not 0.000016 m2). */
+    /**
+     * That unit; or of its decimal parts the first in which the number is not tiny (16 mm2, not 0.000016 m2), or of the larger units
+     * the first in which it is not huge (5 MPa, not 5000000 Pa).
+     */
     public static Unit readable(Quantity quantity) {
         Unit answer = answerUnit(quantity.dimension());
         double magnitude = Math.abs(answer.fromSi(quantity.si()));
+        if (magnitude >= HUGE) {
+            return of(quantity.dimension()).stream()
+                    .filter(unit -> unit.factor() > answer.factor())
+                    .filter(unit -> Math.abs(unit.fromSi(quantity.si())) < HUGE)
+                    .findFirst()
+                    .orElse(answer);
+        }
         if (magnitude == 0 || magnitude >= TINY) {
             return answer;
         }
