@@ -283,13 +283,26 @@ class HttpTest {
 
     @Test
     void whatTheContainerRefusesShowsNothingOfItself() throws Exception {
+        assertThat(answer("GET /a\\b|{ HTTP/1.1")).startsWith("HTTP/1.1 400").doesNotContain("Exception", "org.apache");
+    }
+
+    /** A version of HTTP nobody speaks is no failure of the service, though its status says 5xx (RFC 9110, 15.6.6). */
+    @Test
+    void anUnknownVersionIsTheCallersFault() throws Exception {
+        assertThat(answer("GET /v1/findings HTTP/3.7"))
+                .startsWith("HTTP/1.1 505")
+                .contains("\"code\":\"BAD_REQUEST\"")
+                .doesNotContain("traceId");
+    }
+
+    /** The answer to a request line as no client would send it. */
+    private String answer(String requestLine) throws Exception {
         try (var socket = new Socket("localhost", port);
                 OutputStream out = socket.getOutputStream();
                 InputStream in = socket.getInputStream()) {
-            out.write("GET /a\\b|{ HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"
+            out.write((requestLine + "\r\nHost: localhost\r\nConnection: close\r\n\r\n")
                     .getBytes(StandardCharsets.US_ASCII));
-            String answer = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            assertThat(answer).startsWith("HTTP/1.1 400").doesNotContain("Exception", "org.apache");
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 }
