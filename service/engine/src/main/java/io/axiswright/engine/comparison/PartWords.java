@@ -1,5 +1,6 @@
 package io.axiswright.engine.comparison;
 
+import io.axiswright.engine.graph.Components;
 import io.axiswright.engine.quantity.ResourceTable;
 import java.util.Map;
 import java.util.Objects;
