@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.Copies;
 import io.axiswright.engine.catalogue.Accessory;
+import io.axiswright.engine.graph.Components;
 import io.axiswright.engine.quantity.Mass;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.study.StudyRequest;
