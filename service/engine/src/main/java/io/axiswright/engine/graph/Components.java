@@ -1,7 +1,6 @@
 package io.axiswright.engine.graph;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
-import io.axiswright.engine.standard.Confidence;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
@@ -40,6 +39,9 @@ public final class Components {
     /** Names an element that nothing else does. */
     private static final String CLAUSE = "clause";
 
+    /** How sure a source is says nothing of which it is. */
+    private static final String CONFIDENCE = "confidence";
+
     private static final ClassValue<Components> KNOWN = new ClassValue<>() {
         @Override
         protected Components computeValue(Class<?> type) {
@@ -67,7 +69,7 @@ public final class Components {
                 .filter(place -> place >= 0 && components[place].getType() == String.class)
                 .toArray();
         words = IntStream.range(0, components.length)
-                .filter(place -> isKind(components[place].getType())
+                .filter(place -> components[place].getType().isEnum() && !names.get(place).equals(CONFIDENCE)
                         || components[place].getType() == String.class && SUBJECTS.contains(names.get(place)))
                 .toArray();
         try {
@@ -136,11 +138,6 @@ public final class Components {
         String kind = kind(owner);
         int clause = names.indexOf(CLAUSE);
         return kind == null && clause >= 0 && get(owner, clause) instanceof String text ? text : kind;
-    }
-
-    /** How sure a source is says nothing of which it is. */
-    private static boolean isKind(Class<?> type) {
-        return type.isEnum() && type != Confidence.class;
     }
 
     private @Nullable String kind(Object owner) {
