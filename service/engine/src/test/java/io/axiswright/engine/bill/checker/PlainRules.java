@@ -84,7 +84,8 @@ public final class PlainRules {
     }
 
     private static String padded(String id) {
-        return NUMBER.matcher(id).replaceAll(number -> "0".repeat(9 - number.group().length()) + number.group());
+        return NUMBER.matcher(id)
+                .replaceAll(number -> "0".repeat(9 - number.group().length()) + number.group());
     }
 
     private static BigDecimal price(String item, Catalogue catalogue) {
