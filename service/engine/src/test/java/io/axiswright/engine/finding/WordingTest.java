@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.axiswright.engine.quantity.AngularSpeed;
 import io.axiswright.engine.quantity.Area;
+import io.axiswright.engine.quantity.Energy;
 import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Pressure;
 import io.axiswright.engine.quantity.Quantity;
 import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Temperature;
@@ -14,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Expected: what one would write on a note. 100 rad/s are 100 · 30/π = 954.9 rev/min. */
+/** Expected: what one would write on a note. 100 rad/s are 100 · 30/π = 954.9 rev/min; 19.29 GJ are 19290 / 3.6 = 5358 kW·h. */
 class WordingTest {
 
     static Stream<Arguments> pairs() {
@@ -32,6 +34,8 @@ class WordingTest {
                         new AngularSpeed(0),
                         new AngularSpeed(100),
                         "from 0 rad/s (0 rev/min) to 100 rad/s (954.9 rev/min)"),
+                Arguments.of(new Energy(19.29e9), new Energy(20.15e9), "from 5358 kW.h to 5597 kW.h"),
+                Arguments.of(new Pressure(2e6), new Pressure(5e6), "from 2 MPa to 5 MPa"),
                 Arguments.of(new Length(0.0001), new Torque(3), "from 0.1 mm to 3 N.m"));
     }
 
