@@ -1,7 +1,7 @@
 package io.axiswright.engine.study;
 
 import io.axiswright.engine.catalogue.BulkCable;
-import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableExtension;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.GatewayType;
@@ -81,6 +81,7 @@ final class WiringParts {
                 run.supply().circuits().isEmpty() ? null : run.supply().disconnect(),
                 run.stock().find(ProtectiveDevice.class, run.supply().feeder().device()),
                 catalogue.cableAssemblies(),
+                catalogue.coupledCables(),
                 catalogue.glandStock(),
                 catalogue.disconnectorStock(),
                 run.request().catalogueSource());
@@ -118,10 +119,10 @@ final class WiringParts {
         for (PlacedGateway gateway : run.topology().gateways()) {
             Position here = place(gateway.place());
             Position from = gateway.upstream() == null ? network.host().position() : standing(gateway.upstream());
-            runCable("gateway " + gateway.id(), gateway.linkCable(), from, here, "/design/network");
+            runCable("gateway " + gateway.id(), gateway.linkCable(), gateway.linkExtension(), from, here, "/design/network");
             for (SpurLink spur : gateway.spurs()) {
                 Position to = Objects.requireNonNull(loads.get(spur.axis()));
-                runCable("axis " + spur.axis(), spur.cable(), here, to, "/design/network");
+                runCable("axis " + spur.axis(), spur.cable(), spur.extension(), here, to, "/design/network");
             }
         }
     }
@@ -139,7 +140,13 @@ final class WiringParts {
             Position from = link.upstream() == null
                     ? Objects.requireNonNull(feeding.get(link.node()))
                     : standing(link.upstream());
-            runCable("gateway " + link.node(), link.item(), from, standing(link.node()), "/design/controlPower");
+            runCable(
+                    "gateway " + link.node(),
+                    link.item(),
+                    link.extension(),
+                    from,
+                    standing(link.node()),
+                    "/design/controlPower");
         }
     }
 
@@ -147,11 +154,16 @@ final class WiringParts {
         return place(Objects.requireNonNull(gateways.get(gateway)).place());
     }
 
-    private void runCable(String asker, @Nullable String item, Position from, Position to, String pointer) {
-        CableAssembly cable = run.stock().find(CableAssembly.class, item);
-        if (cable != null) {
-            runs.add(new CableRun(
-                    asker, cable.id(), cable.outerDiameter(), cable.endList(), enclosures.entered(from, to), pointer));
+    private void runCable(
+            String asker,
+            @Nullable String item,
+            @Nullable CableExtension extension,
+            Position from,
+            Position to,
+            String pointer) {
+        if (item != null) {
+            runs.addAll(CableRun.along(
+                    asker, run.stock().laid(item, extension), enclosures.entered(from, to), pointer));
         }
     }
 

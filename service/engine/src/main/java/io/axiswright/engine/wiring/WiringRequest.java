@@ -3,6 +3,7 @@ package io.axiswright.engine.wiring;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableGland;
 import io.axiswright.engine.catalogue.CatalogueSource;
+import io.axiswright.engine.catalogue.CoupledCables;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.supply.Disconnect;
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param disconnect what must disconnect the machine from its supply; absent if nothing hangs on it
  * @param feederDevice the feeder's protective device, which may do that; absent if there is none
  * @param cables cables of fixed length
+ * @param coupled cables that may be joined two by two where no single one reaches, the cheapest first
  * @param glands cable glands
  * @param disconnectors supply disconnecting devices
  * @param source how the caller gave the catalogue, for pointers
@@ -27,6 +29,7 @@ public record WiringRequest(
         @Nullable Disconnect disconnect,
         @Nullable ProtectiveDevice feederDevice,
         List<CableAssembly> cables,
+        List<CoupledCables> coupled,
         List<CableGland> glands,
         List<SupplyDisconnector> disconnectors,
         CatalogueSource source) {}

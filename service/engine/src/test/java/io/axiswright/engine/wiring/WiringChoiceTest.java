@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import io.axiswright.engine.Copies;
+import io.axiswright.engine.catalogue.Accessory;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableEnd;
 import io.axiswright.engine.catalogue.CableEndKind;
 import io.axiswright.engine.catalogue.CableGland;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.CatalogueSource;
+import io.axiswright.engine.catalogue.CoupledCables;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.design.CodeBasis;
@@ -50,7 +52,7 @@ class WiringChoiceTest {
     private static WiringResult bringIn(List<CableGland> glands, CableRun... runs) {
         return new WiringChoice()
                 .choose(new WiringRequest(
-                        List.of(), List.of(runs), null, null, List.of(), glands, List.of(), CatalogueSource.SENT));
+                        List.of(), List.of(runs), null, null, List.of(), List.of(), glands, List.of(), CatalogueSource.SENT));
     }
 
     private static WiringResult join(Join join, CableAssembly... cables) {
@@ -61,6 +63,7 @@ class WiringChoiceTest {
                         null,
                         null,
                         List.of(cables),
+                        CoupledCables.of(List.of(cables), id -> new Accessory(id, id, null, List.of())),
                         List.of(),
                         List.of(),
                         CatalogueSource.SENT));
@@ -330,6 +333,7 @@ class WiringChoiceTest {
                         List.of(),
                         asked,
                         feeder,
+                        List.of(),
                         List.of(),
                         List.of(),
                         List.of(devices),
