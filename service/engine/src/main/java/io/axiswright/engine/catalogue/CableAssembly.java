@@ -8,6 +8,7 @@ import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Resistance;
 import io.axiswright.engine.quantity.Voltage;
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -113,6 +114,16 @@ public record CableAssembly(
     @Override
     public List<Item> items() {
         return List.of(this);
+    }
+
+    @Override
+    public BigDecimal amount() {
+        return price == null ? BigDecimal.ZERO : price.amount();
+    }
+
+    @Override
+    public int onRequest() {
+        return price == null ? 1 : 0;
     }
 
     @Override

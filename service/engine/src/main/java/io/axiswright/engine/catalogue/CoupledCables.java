@@ -2,7 +2,9 @@ package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Resistance;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -102,6 +104,20 @@ public record CoupledCables(CableAssembly cable, Item coupler, CableAssembly sec
     @Override
     public List<Item> items() {
         return List.of(cable, coupler, second);
+    }
+
+    @Override
+    public BigDecimal amount() {
+        return items().stream()
+                .map(Item::price)
+                .filter(Objects::nonNull)
+                .map(Money::amount)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    @Override
+    public int onRequest() {
+        return (int) items().stream().filter(item -> item.price() == null).count();
     }
 
     @Override

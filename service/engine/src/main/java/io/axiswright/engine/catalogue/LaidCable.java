@@ -2,12 +2,10 @@ package io.axiswright.engine.catalogue;
 
 import io.axiswright.engine.quantity.ConductorSize;
 import io.axiswright.engine.quantity.Length;
-import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Resistance;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** What is laid on a way: a cable of fixed length, or two joined where no single one reaches. */
@@ -42,16 +40,8 @@ public sealed interface LaidCable permits CableAssembly, CoupledCables {
     CableExtension extension();
 
     /** What it costs, as far as prices are known. */
-    default BigDecimal amount() {
-        return items().stream()
-                .map(Item::price)
-                .filter(Objects::nonNull)
-                .map(Money::amount)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
+    BigDecimal amount();
 
     /** How many of its items have no price. */
-    default int onRequest() {
-        return (int) items().stream().filter(item -> item.price() == null).count();
-    }
+    int onRequest();
 }

@@ -8,6 +8,7 @@ import static io.axiswright.engine.controlpower.ControlParts.load;
 import static io.axiswright.engine.controlpower.ControlParts.node;
 import static io.axiswright.engine.controlpower.ControlParts.spec;
 import static io.axiswright.engine.controlpower.ControlParts.supply;
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
@@ -77,7 +78,7 @@ class ControlPowerSizingTest {
         FeedLink link = result.links().getFirst();
         assertThat(link.item()).isEqualTo("thin");
         assertThat(link.extension()).isEqualTo(new CableExtension("c", "thin"));
-        assertThat(link.resistance().si()).isCloseTo(r, within(1e-9));
+        assertThat(requireNonNull(link.resistance()).si()).isCloseTo(r, within(1e-9));
         assertThat(result.voltages().getFirst().steady().si())
                 .isCloseTo((source + Math.sqrt(source * source - 4 * 6 * r)) / 2, within(1e-9));
         assertThat(result.findings())

@@ -301,7 +301,8 @@ final class LayoutChecker {
     private static BigDecimal price(@Nullable CableExtension extension, Map<String, BigDecimal> prices) {
         return extension == null
                 ? BigDecimal.ZERO
-                : prices.get("coupler " + extension.coupler()).add(prices.get("cable " + extension.cable()));
+                : requireNonNull(prices.get("coupler " + extension.coupler()))
+                        .add(requireNonNull(prices.get("cable " + extension.cable())));
     }
 
     private void fixedPlacesHold() {
