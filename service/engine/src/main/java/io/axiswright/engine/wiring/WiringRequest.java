@@ -8,6 +8,7 @@ import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.supply.Disconnect;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param runs cables chosen before
  * @param disconnect what must disconnect the machine from its supply; absent if nothing hangs on it
  * @param feederDevice the feeder's protective device, which may do that; absent if there is none
+ * @param conduits the conduits that cables of fixed length are drawn through, by who asks for the cables
  * @param cables cables of fixed length
  * @param coupled cables that may be joined two by two where no single one reaches, the cheapest first
  * @param glands cable glands
@@ -28,6 +30,7 @@ public record WiringRequest(
         List<CableRun> runs,
         @Nullable Disconnect disconnect,
         @Nullable ProtectiveDevice feederDevice,
+        Map<String, List<ConduitOnWay>> conduits,
         List<CableAssembly> cables,
         List<CoupledCables> coupled,
         List<CableGland> glands,

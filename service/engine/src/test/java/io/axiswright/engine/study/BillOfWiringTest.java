@@ -1,6 +1,8 @@
 package io.axiswright.engine.study;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.Copies;
@@ -11,14 +13,19 @@ import io.axiswright.engine.bill.CutPiece;
 import io.axiswright.engine.catalogue.Accessory;
 import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableEnd;
+import io.axiswright.engine.catalogue.CableEndKind;
 import io.axiswright.engine.catalogue.CableGland;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.CableRoute;
+import io.axiswright.engine.design.Conduit;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.DesignCheck;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.Trunking;
 import io.axiswright.engine.design.Wiring;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.Finding;
@@ -30,6 +37,7 @@ import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.topology.LayoutMethod;
 import io.axiswright.engine.wiring.CableEntry;
+import io.axiswright.engine.wiring.FieldEnd;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -162,8 +170,7 @@ class BillOfWiringTest {
      */
     @Test
     void networkCablesAreJoinedOnALongWay() {
-        StudyResult result =
-                study(List.of(TestCell.axis(0), TestCell.axis(1)), null, coupled(stocked(), 6, 20));
+        StudyResult result = study(List.of(TestCell.axis(0), TestCell.axis(1)), null, coupled(stocked(), 6, 20));
         assertThat(quantity(result, "spur-1")).isEqualTo(1);
         assertThat(quantity(result, "spur-3")).isEqualTo(1);
         assertThat(quantity(result, "spur-6")).isEqualTo(2);
@@ -171,12 +178,15 @@ class BillOfWiringTest {
         assertThat(quantity(result, "host-6")).isEqualTo(1);
         assertThat(quantity(result, "control_supply-1")).isEqualTo(1);
         assertThat(quantity(result, "joint")).isEqualTo(3);
-        assertThat(result.topology().cost().amount())
-                .isEqualByComparingTo(TestCell.catalogue().gateways().getFirst().price().amount().add(new BigDecimal("272")));
+        assertThat(requireNonNull(result.topology().cost()).amount())
+                .isEqualByComparingTo(requireNonNull(
+                                TestCell.catalogue().gateways().getFirst().price())
+                        .amount()
+                        .add(new BigDecimal("272")));
         assertThat(result.topology().method()).isEqualTo(LayoutMethod.PROVEN_OPTIMAL);
         assertThat(result.findings())
                 .filteredOn(finding -> finding.code() == FindingCode.TOPOLOGY_CABLES_JOINED)
-                .extracting(finding -> finding.value().si())
+                .extracting(finding -> requireNonNull(finding.value()).si())
                 .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b))
                 .containsExactlyInAnyOrder(8.3, 8.3, 6.1);
         assertThat(result.billOfMaterials().closing().closes()).isTrue();
@@ -204,7 +214,57 @@ class BillOfWiringTest {
                 .extracting(Finding::code)
                 .contains(FindingCode.TOPOLOGY_SPUR_TOO_LONG)
                 .doesNotContain(FindingCode.BILL_NETWORK_MISSING);
-        assertThat(result.billOfMaterials().connections().gaps()).singleElement().asString().contains("axis-2");
+        assertThat(result.billOfMaterials().connections().gaps())
+                .singleElement()
+                .asString()
+                .contains("axis-2");
+    }
+
+    /**
+     * Spurs with ends of 30 mm, which every gland passes. That of the first axis runs through a conduit of 25 mm, that of the second through
+     * trunking, and that of the gateway's host cable, which has no moulded ends, through the conduit too: one end is made anew.
+     */
+    @Test
+    void mouldedEndsAreHeldAgainstTheConduitOfTheirRoute() {
+        Catalogue stocked = stocked();
+        var end = new CableEnd(CableEndKind.MOULDED, new Length(0.03), null, null, null);
+        List<CableAssembly> cables = stocked.cableAssemblies().stream()
+                .map(c -> c.use() == CableUse.SPUR ? Copies.with(c, "ends", List.of(end, end)) : c)
+                .toList();
+        CableRoute conduit = new CableRoute(
+                "conduit", List.of(), false, false, new Conduit(new Length(0.025)), null, null, false, List.of(), null);
+        Design d = TestCell.design(2);
+        var routes = List.of(
+                Copies.with(
+                        Copies.with(conduit, "axisAssemblies", List.of("axis-0")),
+                        "placeAssemblies",
+                        List.of("panel-0")),
+                Copies.with(
+                        Copies.with(
+                                Copies.with(conduit, "id", "trunking"),
+                                "containment",
+                                new Trunking(new Length(0.02), new Length(0.02), true)),
+                        "axisAssemblies",
+                        List.of("axis-1")));
+        StudyResult result = SystemStudy.with(LayoutEffort.HEURISTIC)
+                .system(new StudyRequest(
+                        TestCell.request(1).codeBasis(),
+                        Copies.with(
+                                Copies.with(stocked, "cableAssemblies", cables),
+                                "cableGlands",
+                                List.of(Copies.with(stocked.glandStock().getFirst(), "bore", new Length(0.04)))),
+                        Copies.with(
+                                d,
+                                "installation",
+                                Copies.with(requireNonNull(d.installation()), "cableRoutes", routes))));
+
+        assertThat(result.billOfMaterials().findings())
+                .filteredOn(finding -> finding.code() == FindingCode.BILL_CABLE_END_CONDUIT)
+                .extracting(Finding::pointer)
+                .containsExactly("/design/installation/cableRoutes/0/containment");
+        assertThat(result.billOfMaterials().fieldEnds())
+                .extracting(FieldEnd::asker, FieldEnd::rework)
+                .containsExactly(tuple("axis axis-0", true));
     }
 
     private static Map<String, BigDecimal> network(StudyResult result, CableUse use) {
