@@ -30,7 +30,10 @@ class RevisionBillController {
         this.reader = reader;
     }
 
-    /** The bill as it was worked out when the revision was made, dated by that day; its entity tag is that of the form. */
+    /**
+     * The bill as it was worked out when the revision was made, dated by that day; its entity tag is that of the form. As CSV its column
+     * {@code section} says what a row is: a line of that section, or, after all lines, a {@code finding}, which has no item, quantity and price.
+     */
     @GetMapping(
             path = "/v1/projects/{id}/revisions/{number}/bill-of-materials",
             produces = {MediaType.APPLICATION_JSON_VALUE, BillFormats.CSV, BillFormats.XLSX, BillFormats.XML})

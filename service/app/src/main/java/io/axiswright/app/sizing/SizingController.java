@@ -82,6 +82,13 @@ class SizingController {
         return study.mounting(requests.of(request));
     }
 
+    /**
+     * The bill of materials, in the form that Accept asks for. As CSV it is one table under one header; its column {@code section} says what a
+     * row is: {@code required}, {@code optional}, {@code customerSupplied}, {@code noCharge} or {@code spares} for a line of that section, and
+     * after all lines {@code finding} for what has to be known of the bill. A finding has no item, quantity and price; its text is the
+     * description, and {@code severity}, {@code code}, {@code subject}, {@code remedy} and {@code clause} are its own. A bill with a row of
+     * severity VIOLATION is of a machine that cannot be built as it stands. Columns may be added at the end.
+     */
     @PostMapping(
             path = "/bill-of-materials",
             produces = {MediaType.APPLICATION_JSON_VALUE, BillFormats.CSV, BillFormats.XLSX, BillFormats.XML})

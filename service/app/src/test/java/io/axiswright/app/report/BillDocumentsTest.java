@@ -110,12 +110,9 @@ class BillDocumentsTest extends HttpTest {
     void csvHasTheLinesOfTheBillAndNoFormula() {
         String text = new String(answer("text/csv").asByteArray(), StandardCharsets.UTF_8);
         assertThat(text.replace("\r\n", "")).doesNotContain("\n", "\r");
-        List<NamedCsvRecord> rows;
-        try (var reader = CsvReader.builder().ofNamedCsvRecord(text)) {
-            rows = reader.stream().toList();
-        } catch (java.io.IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
+        List<NamedCsvRecord> rows = csv(text).stream()
+                .filter(row -> !row.getField("section").equals("finding"))
+                .toList();
         List<JsonNode> lines = lines(json(), SECTIONS);
         assertThat(rows).hasSameSizeAs(lines);
         for (int k = 0; k < rows.size(); k++) {
@@ -132,6 +129,45 @@ class BillDocumentsTest extends HttpTest {
                 .filteredOn(row -> row.getField("item").equals("rail-kit"))
                 .isNotEmpty()
                 .allSatisfy(row -> assertThat(row.getField("description")).isEqualTo("'" + NASTY));
+    }
+
+    private static List<NamedCsvRecord> csv(String text) {
+        try (var reader = CsvReader.builder().ofNamedCsvRecord(text)) {
+            return reader.stream().toList();
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    /** The columns of lines stay where they were; those of findings come after them, and are empty for lines. */
+    @Test
+    void csvTellsTheFindingsOfTheBillAfterItsLines() {
+        List<NamedCsvRecord> rows = csv(new String(answer("text/csv").asByteArray(), StandardCharsets.UTF_8));
+        JsonNode bill = json();
+        int lines = lines(bill, SECTIONS).size();
+        List<JsonNode> findings = bill.get("findings").valueStream().toList();
+        assertThat(findings).isNotEmpty();
+        assertThat(rows).hasSize(lines + findings.size());
+        assertThat(rows.getFirst().getHeader())
+                .startsWith("section", "id", "item", "description", "quantity", "orderQuantity", "unit", "unitCode")
+                .endsWith("saleLinePrice", "severity", "code", "subject", "remedy", "clause");
+        assertThat(rows.subList(0, lines)).allSatisfy(row -> {
+            assertThat(row.getField("section")).isNotEqualTo("finding");
+            assertThat(row.getField("code") + row.getField("severity")).isEmpty();
+        });
+        for (int k = 0; k < findings.size(); k++) {
+            NamedCsvRecord row = rows.get(lines + k);
+            assertThat(row.getField("section")).isEqualTo("finding");
+            assertThat(row.getField("id")).isEqualTo("finding:" + (k + 1));
+            assertThat(row.getField("description"))
+                    .isEqualTo(findings.get(k).get("text").asString());
+            for (String own : List.of("severity", "code", "subject", "remedy", "clause")) {
+                assertThat(row.getField(own)).isEqualTo(findings.get(k).get(own).asString());
+            }
+            for (String none : List.of("item", "quantity", "orderQuantity", "unitPrice", "linePrice", "currency")) {
+                assertThat(row.getField(none)).isEmpty();
+            }
+        }
     }
 
     @Test
@@ -314,6 +350,10 @@ class BillDocumentsTest extends HttpTest {
         new UblSchema().validate(quotation.asByteArray());
         assertThat(basic(xml(quotation.asByteArray()).getDocumentElement(), "Note"))
                 .startsWith("VIOLATION SUPPLY-DEVICE-MISSING: ");
+
+        assertThat(csv(given(request).accept("text/csv").post(BILL).asString()))
+                .anyMatch(row -> row.getField("severity").equals("VIOLATION")
+                        && row.getField("code").equals("SUPPLY-DEVICE-MISSING"));
 
         Path file = Files.write(
                 folder.resolve("bill.xlsx"),

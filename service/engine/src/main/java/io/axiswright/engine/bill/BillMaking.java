@@ -143,6 +143,9 @@ public final class BillMaking {
             findings.add(FindingCode.BILL_NETWORK_MISSING.at(
                     "the control network", "/design/network", "completeness", null, null));
         }
+        request.unconnected()
+                .forEach(axis -> findings.add(
+                        FindingCode.BILL_AXIS_UNCONNECTED.at(axis, "/design/network", "completeness", null, null)));
         findings.addAll(request.wiring().findings());
         findings.addAll(rules.findings(request.catalogueSource()));
         findings.addAll(Exclusions.findings(request, lines));

@@ -16,6 +16,7 @@ import java.util.List;
  * @param demands what the other disciplines ask for, before any item's own needs
  * @param askers the parts of the design that the catalogue's demand rules are held against; none are needed without rules
  * @param networkUnplanned whether a control network is wanted but has no layout, so that nothing of it is demanded
+ * @param unconnected ids of the axes that its layout leaves out, so that nothing of their connection is demanded
  * @param spares what spare parts to buy beside them
  * @param margins what margins its lines are sold at; nothing is sold without any
  * @param connections what its cables join, for the closing check
@@ -27,6 +28,7 @@ public record BillRequest(
         @Count(max = 100000) List<Demand> demands,
         List<Asker> askers,
         boolean networkUnplanned,
+        List<String> unconnected,
         @Count(max = 32) List<SpareRule> spares,
         @Count(max = 64) List<MarginRule> margins,
         Connections connections,
@@ -45,6 +47,7 @@ public record BillRequest(
                 demands,
                 List.of(),
                 false,
+                List.of(),
                 spares,
                 List.of(),
                 Connections.NONE,

@@ -9,6 +9,7 @@ import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Resistance;
 import io.axiswright.engine.quantity.Voltage;
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -27,8 +28,10 @@ import org.jspecify.annotations.Nullable;
  * @param ratedVoltage highest voltage it is made for; not examined if absent
  * @param ratedCurrent highest current it carries for ever; not examined if absent
  * @param ends its two ends; whether they pass glands is not examined if absent
- * @param coupler id of the item that joins it to another that names the same one, where a way is longer than any cable: of bus links,
- *     braking-resistor and stop-signal cables only; it may not be joined if absent
+ * @param coupler id of the item that joins it to another of its use that names the same one, where a way is longer than any cable; it may
+ *     not be joined if absent
+ * @param joinedLength longest that it and another may be together: what the interface on it allows over two cables and a coupler. Of host,
+ *     trunk and spur cables it must be stated with the coupler; no limit if absent
  */
 public record CableAssembly(
         String id,
@@ -43,8 +46,9 @@ public record CableAssembly(
         @Bounds(above = 0) @Nullable Voltage ratedVoltage,
         @Bounds(above = 0) @Nullable Current ratedCurrent,
         @Count(min = 2, max = 2) @Nullable List<CableEnd> ends,
-        @Nullable String coupler)
-        implements Item {
+        @Nullable String coupler,
+        @Bounds(above = 0, max = 1000) @Nullable Length joinedLength)
+        implements Item, LaidCable {
 
     /** A cable that may not be joined to another. */
     public CableAssembly(
@@ -73,6 +77,7 @@ public record CableAssembly(
                 ratedVoltage,
                 ratedCurrent,
                 ends,
+                null,
                 null);
     }
 
@@ -100,6 +105,31 @@ public record CableAssembly(
                 null,
                 null,
                 null);
+    }
+
+    @Override
+    public List<CableAssembly> pieces() {
+        return List.of(this);
+    }
+
+    @Override
+    public List<Item> items() {
+        return List.of(this);
+    }
+
+    @Override
+    public BigDecimal amount() {
+        return price == null ? BigDecimal.ZERO : price.amount();
+    }
+
+    @Override
+    public int onRequest() {
+        return price == null ? 1 : 0;
+    }
+
+    @Override
+    public @Nullable CableExtension extension() {
+        return null;
     }
 
     /** Its ends; empty where they are not stated. */

@@ -17,11 +17,11 @@ public enum CableUse {
     /** Where stop demands come from to a stop input. */
     STOP_SIGNAL;
 
-    /** Whether its cables are chosen one by one, after the layout, so that two may be joined on a long way. */
-    public boolean joinable() {
+    /** Whether its cables are links of the network, which carry only so far. */
+    boolean isNetworkLink() {
         return switch (this) {
-            case BUS_LINK, BRAKING_RESISTOR, STOP_SIGNAL -> true;
-            case HOST, TRUNK, SPUR, CONTROL_SUPPLY -> false;
+            case HOST, TRUNK, SPUR -> true;
+            case CONTROL_SUPPLY, BUS_LINK, BRAKING_RESISTOR, STOP_SIGNAL -> false;
         };
     }
 }

@@ -145,6 +145,11 @@ public record Catalogue(
         return exclusions == null ? List.of() : exclusions;
     }
 
+    /** The cables of fixed length that may be joined two by two, the cheapest pair first. */
+    public List<CoupledCables> coupledCables() {
+        return CoupledCables.of(cableAssemblies, id -> find(id).orElseThrow());
+    }
+
     /** Every item by the JSON Pointer to it in the catalogue, in the order of {@link #items}. */
     public SequencedMap<String, Item> places() {
         var filled = new int[Shelf.values().length];

@@ -21,6 +21,7 @@ public final class CatalogueCheck {
     private final String prefix;
     private final Map<String, Item> byPointer = new LinkedHashMap<>();
     private final Map<String, String> pointerById = new HashMap<>();
+    private final Map<String, Integer> coupled = new HashMap<>();
     private final List<Fault> faults = new ArrayList<>();
 
     private CatalogueCheck(Catalogue catalogue, String prefix) {
@@ -82,6 +83,7 @@ public final class CatalogueCheck {
         if (item instanceof CableAssembly cable) {
             checkEnds(pointer + "/ends", cable.endList());
             known(pointer + "/coupler", cable.coupler());
+            countCoupled(pointer + "/coupler", cable.coupler());
         }
         faults.addAll(ItemCheck.faults(item, pointer));
     }
@@ -90,6 +92,16 @@ public final class CatalogueCheck {
         for (int k = 0; k < ends.size(); k++) {
             known(pointer + "/" + k + "/fieldParts", ends.get(k).fieldParts());
             known(pointer + "/" + k + "/fieldTool", ends.get(k).fieldTool());
+        }
+    }
+
+    private void countCoupled(String pointer, @Nullable String coupler) {
+        if (coupler != null && coupled.merge(coupler, 1, Integer::sum) == CoupledCables.MOST + 1) {
+            fault(
+                    pointer,
+                    FaultCode.OUT_OF_RANGE,
+                    "More than " + CoupledCables.MOST + " cables name this coupler.",
+                    "at most " + CoupledCables.MOST + " cables to one coupler");
         }
     }
 

@@ -56,12 +56,7 @@ final class ItemCheck {
             case CableAssembly cable ->
                 Stream.concat(
                                 withoutWidth(cable.endList(), pointer + "/ends").stream(),
-                                unless(
-                                        cable.coupler() == null || cable.use().joinable(),
-                                        pointer + "/coupler",
-                                        "Cables for " + cable.use() + " are laid whole.",
-                                        "nothing, or another use")
-                                        .stream())
+                                carriesOn(cable, pointer + "/joinedLength").stream())
                         .toList();
             case ProtectiveDevice device -> ofDevice(device, pointer);
             case OutputProtection device -> notFaster(device.clearingPoints(), pointer + "/clearingPoints");
@@ -154,6 +149,16 @@ final class ItemCheck {
                         "A moulded end without its width: what it passes cannot be told.",
                         "the width of the widest part of the end"))
                 .toList();
+    }
+
+    private static List<Fault> carriesOn(CableAssembly cable, String pointer) {
+        return cable.coupler() == null || !cable.use().isNetworkLink() || cable.joinedLength() != null
+                ? List.of()
+                : List.of(new Fault(
+                        pointer,
+                        FaultCode.MISSING,
+                        "A link of the network that may be joined without how far its signals carry over a coupler.",
+                        "the longest that two of it may be together"));
     }
 
     private static List<Fault> unless(boolean holds, String pointer, String detail, String accepted) {

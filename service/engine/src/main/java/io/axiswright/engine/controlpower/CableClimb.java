@@ -1,6 +1,6 @@
 package io.axiswright.engine.controlpower;
 
-import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -24,7 +24,7 @@ final class CableClimb {
     private final double mostResistance;
     private final Temperature conductor;
     private final boolean together;
-    private final List<List<CableAssembly>> ladders;
+    private final List<List<LaidCable>> ladders;
     private final int[] rung;
     private final ChainState lossless;
     private Optional<ChainState> state = Optional.empty();
@@ -42,7 +42,7 @@ final class CableClimb {
             double mostResistance,
             Temperature conductor,
             boolean together,
-            List<List<CableAssembly>> ladders) {
+            List<List<LaidCable>> ladders) {
         this.network = network;
         this.source = source;
         this.mostResistance = mostResistance;
@@ -131,10 +131,10 @@ final class CableClimb {
         return ChainPlan.resistances(cables(), conductor);
     }
 
-    private List<Optional<CableAssembly>> cables() {
-        List<Optional<CableAssembly>> picked = new ArrayList<>();
+    private List<Optional<LaidCable>> cables() {
+        List<Optional<LaidCable>> picked = new ArrayList<>();
         for (int k = 0; k < rung.length; k++) {
-            List<CableAssembly> ladder = ladders.get(k);
+            List<LaidCable> ladder = ladders.get(k);
             picked.add(ladder.isEmpty() ? Optional.empty() : Optional.of(ladder.get(rung[k])));
         }
         return List.copyOf(picked);

@@ -2,39 +2,51 @@ package io.axiswright.engine.controlpower;
 
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.catalogue.CoupledCables;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.design.Site;
-import io.axiswright.engine.graph.NaturalOrder;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Picks the cables of a chain's feed links out of the catalogue, the cheapest with which every terminal has enough. */
 final class CablePicker {
 
-    private static final Comparator<CableAssembly> CHEAPEST = Comparator.comparing(
-                    (CableAssembly cable) -> Price.of(cable))
-            .thenComparing(cable -> cable.length().si())
-            .thenComparing(CableAssembly::id, NaturalOrder.OF_NAMES);
-
-    private final List<CableAssembly> cables;
+    private final List<LaidCable> cables;
+    private final List<LaidCable> coupled;
     private final Temperature conductor;
     private final boolean together;
 
-    CablePicker(List<CableAssembly> cables, Site site, boolean brakesTogether) {
-        this.cables = cables.stream()
-                .filter(cable -> cable.use() == CableUse.CONTROL_SUPPLY && cable.powerConductor() != null)
-                .sorted(CHEAPEST)
-                .toList();
+    /**
+     * A picker.
+     *
+     * @param coupled cables that may be joined where no single one reaches
+     */
+    CablePicker(List<CableAssembly> cables, List<CoupledCables> coupled, Site site, boolean brakesTogether) {
+        this.cables = feeding(cables);
+        this.coupled = feeding(coupled);
         this.conductor = Conductors.temperature(site);
         this.together = brakesTogether;
     }
 
-    /** Length of the longest cable there is, m; 0 if there is none. */
+    private static List<LaidCable> feeding(List<? extends LaidCable> all) {
+        return all.stream()
+                .filter(laid ->
+                        laid.pieces().getFirst().use() == CableUse.CONTROL_SUPPLY && laid.powerConductor() != null)
+                .sorted(LaidCable.CHEAPEST)
+                .collect(Collectors.toUnmodifiableList());
+    }
+
+    /** Length of the longest cable there is, joined ones counted, m; 0 if there is none. */
     double longest() {
-        return cables.stream().mapToDouble(cable -> cable.length().si()).max().orElse(0);
+        return Stream.concat(cables.stream(), coupled.stream())
+                .mapToDouble(cable -> cable.length().si())
+                .max()
+                .orElse(0);
     }
 
     /**
@@ -43,7 +55,7 @@ final class CablePicker {
      * @param mostResistance of the way from the supply to any terminal, there and back, Ω
      */
     ChainPlan pick(ChainNetwork network, SourceVoltages source, double mostResistance) {
-        List<List<CableAssembly>> ladders = network.gateways().stream()
+        List<List<LaidCable>> ladders = network.gateways().stream()
                 .map(node -> ladder(node.feedLength()))
                 .toList();
         return new CableClimb(network, source, mostResistance, conductor, together, ladders).climb();
@@ -58,10 +70,15 @@ final class CablePicker {
                                 .equals(plan.cables().get(k).orElse(null)));
     }
 
-    private List<CableAssembly> ladder(Length way) {
-        List<CableAssembly> rungs = new ArrayList<>();
+    private List<LaidCable> ladder(Length way) {
+        List<LaidCable> single = ladder(way, cables);
+        return single.isEmpty() ? ladder(way, coupled) : single;
+    }
+
+    private List<LaidCable> ladder(Length way, List<LaidCable> cheapestFirst) {
+        List<LaidCable> rungs = new ArrayList<>();
         double least = Double.POSITIVE_INFINITY;
-        for (CableAssembly cable : cables) {
+        for (LaidCable cable : cheapestFirst) {
             double resistance = Conductors.loopResistance(cable, conductor);
             if (cable.length().si() >= way.si() && resistance < least) {
                 rungs.add(cable);

@@ -1,6 +1,6 @@
 package io.axiswright.engine.controlpower;
 
-import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.quantity.Temperature;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
 record ChainPlan(
         ChainNetwork network,
         SourceVoltages source,
-        List<Optional<CableAssembly>> cables,
+        List<Optional<LaidCable>> cables,
         Optional<ChainState> state,
         ChainState currents) {
 
@@ -61,7 +61,7 @@ record ChainPlan(
         return resistances(cables, conductor);
     }
 
-    static double[] resistances(List<Optional<CableAssembly>> cables, Temperature conductor) {
+    static double[] resistances(List<Optional<LaidCable>> cables, Temperature conductor) {
         return cables.stream()
                 .mapToDouble(cable ->
                         cable.map(c -> Conductors.loopResistance(c, conductor)).orElse(0.0))

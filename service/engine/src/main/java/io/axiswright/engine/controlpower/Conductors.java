@@ -1,6 +1,6 @@
 package io.axiswright.engine.controlpower;
 
-import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.design.ConductorMaterial;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.quantity.ConductorSize;
@@ -32,7 +32,7 @@ final class Conductors {
     }
 
     /** R = 2 · R20' · ℓ · (1 + α (T − 20 °C)) + R_connectors, Ω; the cable must have 24 V conductors. */
-    static double loopResistance(CableAssembly cable, Temperature conductor) {
+    static double loopResistance(LaidCable cable, Temperature conductor) {
         double cold = coldResistance(Objects.requireNonNull(cable.powerConductor()));
         double coefficient = IecConductors.temperatureCoefficientAt20(ConductorMaterial.COPPER)
                 .value();

@@ -1,6 +1,6 @@
 package io.axiswright.engine.controlpower;
 
-import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Energy;
@@ -161,7 +161,7 @@ final class ControlDerivations {
         return all;
     }
 
-    private static LineResistance coldResistance(CableAssembly cable) {
+    private static LineResistance coldResistance(LaidCable cable) {
         return new LineResistance(Conductors.coldResistance(Objects.requireNonNull(cable.powerConductor())));
     }
 }

@@ -1,5 +1,6 @@
 package io.axiswright.engine.controlpower;
 
+import static io.axiswright.engine.finding.FindingCode.CONTROL_CABLES_JOINED;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_CABLE_NONE;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_CHAIN_COLLAPSE;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_PASS_THROUGH_CURRENT;
@@ -33,8 +34,13 @@ final class ControlFindings {
     static List<Finding> of(ChainPlan plan, @Nullable Double collapse, double longestCable) {
         List<Finding> findings = new ArrayList<>();
         for (int k = 0; k < plan.cables().size(); k++) {
+            ControlNode node = plan.network().gateways().get(k);
+            plan.cables()
+                    .get(k)
+                    .filter(cable -> cable.extension() != null)
+                    .ifPresent(cable -> findings.add(
+                            CONTROL_CABLES_JOINED.at(node.id(), POINTER, PRACTICE, node.feedLength(), cable.length())));
             if (plan.cables().get(k).isEmpty()) {
-                ControlNode node = plan.network().gateways().get(k);
                 findings.add(CONTROL_CABLE_NONE.at(
                         node.id(), POINTER, PRACTICE, node.feedLength(), new Length(longestCable)));
             }

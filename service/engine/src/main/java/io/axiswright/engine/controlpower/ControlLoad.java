@@ -1,8 +1,8 @@
 package io.axiswright.engine.controlpower;
 
-import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.HoldingBrake;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +25,7 @@ public record ControlLoad(
         @Bounds(min = 0, max = 1023) int axisIndex,
         DriveUnit driveUnit,
         @Nullable HoldingBrake brake,
-        CableAssembly spur,
+        LaidCable spur,
         boolean keepAlive,
         @Bounds(min = 0) @Nullable Time restTime) {
 
@@ -35,7 +35,7 @@ public record ControlLoad(
             int axisIndex,
             DriveUnit driveUnit,
             @Nullable HoldingBrake brake,
-            CableAssembly spur,
+            LaidCable spur,
             boolean keepAlive) {
         this(axis, axisIndex, driveUnit, brake, spur, keepAlive, null);
     }

@@ -3,6 +3,7 @@ package io.axiswright.engine.controlpower;
 import io.axiswright.engine.catalogue.BufferUnit;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.ControlSupply;
+import io.axiswright.engine.catalogue.CoupledCables;
 import io.axiswright.engine.catalogue.OutputProtection;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.ControlPower;
@@ -21,6 +22,7 @@ import java.util.List;
  * @param nodes the gateways with the axes on them
  * @param supplies control supplies to choose among
  * @param cables cables to choose among; those of use CONTROL_SUPPLY with 24 V conductors count
+ * @param coupled cables that may be joined two by two where no single one reaches
  * @param protections protection of output circuits to choose among
  * @param buffers buffers to choose among
  * @param throughTransformer whether a transformer gives the control supplies their rated voltage
@@ -33,6 +35,7 @@ public record ControlPowerRequest(
         @Count(max = 4096) List<ControlNode> nodes,
         List<ControlSupply> supplies,
         List<CableAssembly> cables,
+        List<CoupledCables> coupled,
         List<OutputProtection> protections,
         List<BufferUnit> buffers,
         boolean throughTransformer) {
@@ -42,6 +45,7 @@ public record ControlPowerRequest(
         nodes = List.copyOf(nodes);
         supplies = List.copyOf(supplies);
         cables = List.copyOf(cables);
+        coupled = List.copyOf(coupled);
         protections = List.copyOf(protections);
         buffers = List.copyOf(buffers);
     }
@@ -67,6 +71,6 @@ public record ControlPowerRequest(
             List<CableAssembly> cables,
             List<OutputProtection> protections,
             List<BufferUnit> buffers) {
-        this(CodeBasis.IEC_60204_1, spec, site, mains, nodes, supplies, cables, protections, buffers, false);
+        this(CodeBasis.IEC_60204_1, spec, site, mains, nodes, supplies, cables, List.of(), protections, buffers, false);
     }
 }

@@ -23,8 +23,11 @@ public final class ControlPowerSizing {
     public ControlPowerResult size(ControlPowerRequest request) {
         RequestFaults.refuse(request);
         Temperature conductor = Conductors.temperature(request.site());
-        var cables =
-                new CablePicker(request.cables(), request.site(), request.spec().brakesReleaseTogether());
+        var cables = new CablePicker(
+                request.cables(),
+                request.coupled(),
+                request.site(),
+                request.spec().brakesReleaseTogether());
         List<ControlSupply> supplies = request.supplies().stream()
                 .filter(supply -> MainsMatch.hasPhases(request.mains(), supply))
                 .toList();

@@ -1,6 +1,6 @@
 package io.axiswright.engine.controlpower;
 
-import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.Site;
 import io.axiswright.engine.quantity.Current;
@@ -30,7 +30,7 @@ record FarTerminal(ChainPlan plan, Terminal terminal, double resistance, Optiona
     private static OptionalDouble ampacity(ChainPlan plan, Site site, CodeBasis basis) {
         var air = new Temperature(
                 Math.max(site.ambient().si(), site.enclosureAmbient().si()));
-        Stream<CableAssembly> spurs = plan.network().gateways().stream()
+        Stream<LaidCable> spurs = plan.network().gateways().stream()
                 .flatMap(node -> node.loads().stream())
                 .map(ControlLoad::spur);
         return Stream.concat(plan.cables().stream().flatMap(Optional::stream), spurs)

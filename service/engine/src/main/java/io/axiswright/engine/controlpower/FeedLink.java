@@ -1,5 +1,6 @@
 package io.axiswright.engine.controlpower;
 
+import io.axiswright.engine.catalogue.CableExtension;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Resistance;
@@ -13,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param upstream the gateway it is fed from; fed from the control supply if absent
  * @param routeLength length of cable the way needs
  * @param item catalogue id of the cable; absent if none is long enough
- * @param resistance its loop resistance, hot, connectors included; absent with the cable
+ * @param extension what leads on from that cable where no single one reaches; absent if it does
+ * @param resistance its loop resistance, of two joined together, hot, connectors included; absent with the cable
  * @param worstCurrent largest current through it; absent where the network has no working point
  * @param worstDrop largest voltage lost along it; absent likewise
  */
@@ -22,6 +24,7 @@ public record FeedLink(
         @Nullable String upstream,
         Length routeLength,
         @Nullable String item,
+        @Nullable CableExtension extension,
         @Nullable Resistance resistance,
         @Nullable Current worstCurrent,
         @Nullable Voltage worstDrop) {}

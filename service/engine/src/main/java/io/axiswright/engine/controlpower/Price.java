@@ -1,6 +1,7 @@
 package io.axiswright.engine.controlpower;
 
 import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.catalogue.LaidCable;
 import java.math.BigDecimal;
 import java.util.Comparator;
 
@@ -20,6 +21,10 @@ record Price(int onRequest, BigDecimal amount) implements Comparable<Price> {
     static Price of(Item item) {
         var price = item.price();
         return price == null ? new Price(1, BigDecimal.ZERO) : new Price(0, price.amount());
+    }
+
+    static Price of(LaidCable cable) {
+        return new Price(cable.onRequest(), cable.amount());
     }
 
     Price plus(Price other) {

@@ -4,6 +4,7 @@ import static io.axiswright.engine.finding.FindingCode.CONTROL_KEEP_ALIVE_ABSENT
 import static io.axiswright.engine.finding.FindingCode.CONTROL_SPUR_WITHOUT_POWER;
 import static io.axiswright.engine.finding.FindingCode.CONTROL_SUPPLY_NONE;
 
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.finding.Derivation;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.quantity.Current;
@@ -153,7 +154,8 @@ final class ResultWriter {
                 node.id(),
                 node.upstream(),
                 node.feedLength(),
-                cable.map(c -> c.id()).orElse(null),
+                cable.map(c -> c.pieces().getFirst().id()).orElse(null),
+                cable.map(LaidCable::extension).orElse(null),
                 resistance.map(Resistance::new).orElse(null),
                 current.map(Current::new).orElse(null),
                 current.flatMap(i -> resistance.map(r -> new Voltage(i * r))).orElse(null));

@@ -145,6 +145,14 @@ public final class DesignCheck {
         }
     }
 
+    private void requireKnown(String pointer, String kind, List<String> ids, Set<String> known, String list) {
+        for (int k = 0; k < ids.size(); k++) {
+            if (!known.contains(ids.get(k))) {
+                dangling(pointer + "/" + k, kind, ids.get(k), list);
+            }
+        }
+    }
+
     private void dangling(String pointer, String kind, String id, String list) {
         fault(
                 pointer,
@@ -198,6 +206,10 @@ public final class DesignCheck {
         requireUnique(
                 "/installation/cableRoutes", routes.stream().map(CableRoute::id).toList());
         Set<String> axes = design.axes().stream().map(Axis::id).collect(Collectors.toSet());
+        Network network = design.network();
+        Set<String> places = network == null
+                ? Set.of()
+                : network.places().stream().map(Place::id).collect(Collectors.toSet());
         for (int k = 0; k < routes.size(); k++) {
             String pointer = "/installation/cableRoutes/" + k;
             List<String> along = routes.get(k).axes();
@@ -212,6 +224,9 @@ public final class DesignCheck {
                             "each axis once");
                 }
             }
+            requireKnown(pointer + "/axisAssemblies", "axis", routes.get(k).axisAssemblyList(), axes, "axes");
+            requireKnown(
+                    pointer + "/placeAssemblies", "place", routes.get(k).placeAssemblyList(), places, "network.places");
             ClampingRange gland = routes.get(k).gland();
             if (gland != null && gland.minimum().si() > gland.maximum().si()) {
                 fault(

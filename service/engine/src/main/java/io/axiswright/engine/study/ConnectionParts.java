@@ -4,6 +4,7 @@ import io.axiswright.engine.bill.CableLink;
 import io.axiswright.engine.bill.Connections;
 import io.axiswright.engine.bill.PortBank;
 import io.axiswright.engine.braking.GroupBraking;
+import io.axiswright.engine.catalogue.CableExtension;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.controlpower.FeedLink;
 import io.axiswright.engine.design.Axis;
@@ -81,22 +82,36 @@ final class ConnectionParts {
         }
         banks.add(new PortBank(gateway(gateway.id(), "24 V input"), 1, 0));
         terminals.add(gateway(gateway.id(), "24 V output"));
-        links.add(new CableLink(
+        link(
                 gateway.linkCable(),
+                gateway.linkExtension(),
                 gateway.upstream() == null ? host(gateway.hostPort()) : gateway(gateway.upstream(), "trunk output"),
-                gateway(gateway.id(), "trunk input")));
+                gateway(gateway.id(), "trunk input"));
         for (SpurLink spur : gateway.spurs()) {
-            links.add(new CableLink(spur.cable(), gateway(gateway.id(), "drive ports"), axis(spur.axis())));
+            link(spur.cable(), spur.extension(), gateway(gateway.id(), "drive ports"), axis(spur.axis()));
         }
+    }
+
+    /** Of two cables that are joined, each has one end at the coupler. */
+    private void link(@Nullable String item, @Nullable CableExtension extension, String from, String to) {
+        if (extension == null) {
+            links.add(new CableLink(item, from, to));
+            return;
+        }
+        String coupler = "coupler between " + from + " and " + to;
+        terminals.add(coupler);
+        links.add(new CableLink(item, from, coupler));
+        links.add(new CableLink(extension.cable(), coupler, to));
     }
 
     private void addFeed(FeedLink feed) {
         @Nullable String item = feed.item();
         if (item != null) {
-            links.add(new CableLink(
+            link(
                     item,
+                    feed.extension(),
                     feed.upstream() == null ? SUPPLY : gateway(feed.upstream(), "24 V output"),
-                    gateway(feed.node(), "24 V input")));
+                    gateway(feed.node(), "24 V input"));
         }
     }
 

@@ -1,6 +1,5 @@
 package io.axiswright.engine.study;
 
-import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.DriveUnit;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.HoldingBrake;
@@ -76,6 +75,7 @@ final class ControlPowerParts {
                 topology.gateways().stream().map(parts::node).toList(),
                 request.catalogue().controlSupplies(),
                 request.catalogue().cableAssemblies(),
+                request.catalogue().coupledCables(),
                 request.catalogue().outputProtectionStock(),
                 request.catalogue().bufferStock(),
                 installation != null && installation.controlSuppliesThroughTransformer());
@@ -159,7 +159,7 @@ final class ControlPowerParts {
                         index,
                         unit,
                         brake,
-                        stock.get(CableAssembly.class, spur.cable()),
+                        stock.laid(spur.cable(), spur.extension()),
                         axis.drive().keepAlive(),
                         restTime(axis, brake)));
             }

@@ -3,6 +3,8 @@ package io.axiswright.engine.study;
 import io.axiswright.engine.bill.Demand;
 import io.axiswright.engine.braking.GroupBraking;
 import io.axiswright.engine.catalogue.BulkCable;
+import io.axiswright.engine.catalogue.CableExtension;
+import io.axiswright.engine.catalogue.CoupledCables;
 import io.axiswright.engine.catalogue.DemandCondition;
 import io.axiswright.engine.catalogue.NeedKind;
 import io.axiswright.engine.controlpower.ChosenBuffer;
@@ -102,14 +104,28 @@ final class DemandCollection {
     private void addGateway(PlacedGateway gateway) {
         String asker = "gateway " + gateway.id();
         add(gateway.gatewayType(), asker, "joins drive units to the host", "/design/network");
-        add(
+        addCable(
                 gateway.linkCable(),
+                gateway.linkExtension(),
                 asker,
                 gateway.upstream() == null ? "joins it to the host" : "joins it to gateway " + gateway.upstream(),
                 "/design/network");
         gateway.spurs()
-                .forEach(spur -> add(
-                        spur.cable(), "axis " + spur.axis(), "joins it to gateway " + gateway.id(), "/design/network"));
+                .forEach(spur -> addCable(
+                        spur.cable(),
+                        spur.extension(),
+                        "axis " + spur.axis(),
+                        "joins it to gateway " + gateway.id(),
+                        "/design/network"));
+    }
+
+    private void addCable(
+            @Nullable String item, @Nullable CableExtension extension, String asker, String reason, String pointer) {
+        add(item, asker, reason, pointer);
+        if (extension != null) {
+            add(extension.cable(), asker, reason, pointer);
+            add(extension.coupler(), asker, CoupledCables.WHY, pointer);
+        }
     }
 
     private void addControlPower() {
@@ -123,8 +139,12 @@ final class DemandCollection {
                         "/design/controlPower"));
         run.controlPower()
                 .links()
-                .forEach(link ->
-                        add(link.item(), "gateway " + link.node(), "feeds it with 24 V", "/design/controlPower"));
+                .forEach(link -> addCable(
+                        link.item(),
+                        link.extension(),
+                        "gateway " + link.node(),
+                        "feeds it with 24 V",
+                        "/design/controlPower"));
     }
 
     private void addControlSupply(PlacedControlSupply supply) {

@@ -1,5 +1,8 @@
 package io.axiswright.engine.study;
 
+import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.CoupledCables;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Network;
@@ -7,7 +10,9 @@ import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.topology.NetworkAxis;
 import io.axiswright.engine.topology.TopologyRequest;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** What the layout follows from: nothing of the drive units, so that it is the same whichever is chosen. */
 final class NetworkParts {
@@ -33,8 +38,20 @@ final class NetworkParts {
                 axes,
                 request.catalogue().gateways(),
                 request.catalogue().cableAssemblies(),
+                coupled(request.catalogue()),
                 request.catalogueSource(),
                 request.catalogue().currency(),
                 effort);
+    }
+
+    /** A pair is laid only where no single cable of its use reaches, however the network is limited. */
+    private static List<CoupledCables> coupled(Catalogue catalogue) {
+        Map<CableUse, Double> longest = new EnumMap<>(CableUse.class);
+        catalogue
+                .cableAssemblies()
+                .forEach(cable -> longest.merge(cable.use(), cable.length().si(), Math::max));
+        return catalogue.coupledCables().stream()
+                .filter(pair -> pair.length().si() > longest.getOrDefault(pair.use(), 0.0))
+                .toList();
     }
 }

@@ -1,7 +1,11 @@
 package io.axiswright.engine.study;
 
+import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableExtension;
 import io.axiswright.engine.catalogue.Catalogue;
+import io.axiswright.engine.catalogue.CoupledCables;
 import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.catalogue.LaidCable;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +26,15 @@ final class Stock {
             throw new IllegalStateException("no " + type.getSimpleName() + " " + id + " in the catalogue");
         }
         return item;
+    }
+
+    /** The cable a discipline laid, with what leads on from it. */
+    LaidCable laid(String cable, @Nullable CableExtension extension) {
+        var first = get(CableAssembly.class, cable);
+        return extension == null
+                ? first
+                : new CoupledCables(
+                        first, get(Item.class, extension.coupler()), get(CableAssembly.class, extension.cable()));
     }
 
     /** The item of that id, whatever its kind. */

@@ -204,6 +204,7 @@ final class StudyRun {
                         new DemandCollection(this).demands(),
                         AskerParts.of(this),
                         topology().method() == LayoutMethod.NONE,
+                        topology().unconnectedList(),
                         design().spareRules(),
                         design().marginRules(),
                         ConnectionParts.of(this),

@@ -1,7 +1,7 @@
 package io.axiswright.engine.study;
 
 import io.axiswright.engine.catalogue.BulkCable;
-import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableExtension;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.GatewayType;
@@ -11,14 +11,23 @@ import io.axiswright.engine.controlpower.FeedLink;
 import io.axiswright.engine.controlpower.PlacedControlSupply;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.CableLengths;
+import io.axiswright.engine.design.CableRoute;
+import io.axiswright.engine.design.Conduit;
+import io.axiswright.engine.design.Containment;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.StandardConduit;
+import io.axiswright.engine.design.Trunking;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.standard.ConduitSizes;
+import io.axiswright.engine.standard.Sourced;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.topology.PlacedGateway;
 import io.axiswright.engine.topology.SpurLink;
 import io.axiswright.engine.wiring.CableRun;
+import io.axiswright.engine.wiring.ConduitOnWay;
 import io.axiswright.engine.wiring.Join;
 import io.axiswright.engine.wiring.WiringRequest;
 import java.util.ArrayList;
@@ -28,6 +37,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Every cable the other disciplines chose, on its way; and what is left to be joined: DC buses and stop inputs. */
@@ -80,10 +90,46 @@ final class WiringParts {
                 parts.runs,
                 run.supply().circuits().isEmpty() ? null : run.supply().disconnect(),
                 run.stock().find(ProtectiveDevice.class, run.supply().feeder().device()),
+                parts.conduits(),
                 catalogue.cableAssemblies(),
+                catalogue.coupledCables(),
                 catalogue.glandStock(),
                 catalogue.disconnectorStock(),
                 run.request().catalogueSource());
+    }
+
+    private Map<String, List<ConduitOnWay>> conduits() {
+        Map<String, List<ConduitOnWay>> conduits = new HashMap<>();
+        List<CableRoute> routes = Needed.installation(design).routes();
+        for (int k = 0; k < routes.size(); k++) {
+            CableRoute route = routes.get(k);
+            Length inner = innerDiameter(route.containment());
+            if (inner != null) {
+                var conduit =
+                        new ConduitOnWay(route.id(), inner, "/design/installation/cableRoutes/" + k + "/containment");
+                Stream.concat(
+                                route.axisAssemblyList().stream().map(axis -> "axis " + axis),
+                                gateways.values().stream()
+                                        .filter(one -> route.placeAssemblyList().contains(one.place()))
+                                        .map(one -> "gateway " + one.id()))
+                        .forEach(asker -> conduits.computeIfAbsent(asker, _ -> new ArrayList<>())
+                                .add(conduit));
+            }
+        }
+        return conduits;
+    }
+
+    /** What a cable has to pass from end to end; into trunking it is laid. A conduit that does not exist is refused where its fill is examined. */
+    private static @Nullable Length innerDiameter(@Nullable Containment containment) {
+        return switch (containment) {
+            case null -> null;
+            case Trunking _ -> null;
+            case Conduit conduit -> conduit.innerDiameter();
+            case StandardConduit conduit ->
+                ConduitSizes.innerDiameter(conduit.type(), conduit.metricDesignator())
+                        .map(Sourced::value)
+                        .orElse(null);
+        };
     }
 
     private Position place(String id) {
@@ -118,10 +164,16 @@ final class WiringParts {
         for (PlacedGateway gateway : run.topology().gateways()) {
             Position here = place(gateway.place());
             Position from = gateway.upstream() == null ? network.host().position() : standing(gateway.upstream());
-            runCable("gateway " + gateway.id(), gateway.linkCable(), from, here, "/design/network");
+            runCable(
+                    "gateway " + gateway.id(),
+                    gateway.linkCable(),
+                    gateway.linkExtension(),
+                    from,
+                    here,
+                    "/design/network");
             for (SpurLink spur : gateway.spurs()) {
                 Position to = Objects.requireNonNull(loads.get(spur.axis()));
-                runCable("axis " + spur.axis(), spur.cable(), here, to, "/design/network");
+                runCable("axis " + spur.axis(), spur.cable(), spur.extension(), here, to, "/design/network");
             }
         }
     }
@@ -139,7 +191,13 @@ final class WiringParts {
             Position from = link.upstream() == null
                     ? Objects.requireNonNull(feeding.get(link.node()))
                     : standing(link.upstream());
-            runCable("gateway " + link.node(), link.item(), from, standing(link.node()), "/design/controlPower");
+            runCable(
+                    "gateway " + link.node(),
+                    link.item(),
+                    link.extension(),
+                    from,
+                    standing(link.node()),
+                    "/design/controlPower");
         }
     }
 
@@ -147,11 +205,16 @@ final class WiringParts {
         return place(Objects.requireNonNull(gateways.get(gateway)).place());
     }
 
-    private void runCable(String asker, @Nullable String item, Position from, Position to, String pointer) {
-        CableAssembly cable = run.stock().find(CableAssembly.class, item);
-        if (cable != null) {
-            runs.add(new CableRun(
-                    asker, cable.id(), cable.outerDiameter(), cable.endList(), enclosures.entered(from, to), pointer));
+    private void runCable(
+            String asker,
+            @Nullable String item,
+            @Nullable CableExtension extension,
+            Position from,
+            Position to,
+            String pointer) {
+        if (item != null) {
+            runs.addAll(
+                    CableRun.along(asker, run.stock().laid(item, extension), enclosures.entered(from, to), pointer));
         }
     }
 

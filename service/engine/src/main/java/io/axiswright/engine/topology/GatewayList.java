@@ -1,6 +1,6 @@
 package io.axiswright.engine.topology;
 
-import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.design.HostPort;
 import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.quantity.Length;
@@ -40,7 +40,7 @@ final class GatewayList {
         int row = 1;
         for (Node node : trunk.chain) {
             row = model.row(before, node, row);
-            CableAssembly link = null;
+            LaidCable link = null;
             var route = new Length(0);
             if (row == 1) {
                 int from = before == null ? -1 : before.place;
@@ -55,7 +55,7 @@ final class GatewayList {
     }
 
     private PlacedGateway placed(
-            Node node, String port, int depth, @Nullable String upstream, @Nullable CableAssembly link, Length route) {
+            Node node, String port, int depth, @Nullable String upstream, @Nullable LaidCable link, Length route) {
         var type = request.gatewayTypes().get(node.type);
         List<Integer> hung = node.axes.stream()
                 .filter(axis -> !request.axes().get(axis).isToCome())
@@ -70,9 +70,10 @@ final class GatewayList {
                 port,
                 depth,
                 upstream,
-                link == null ? null : link.id(),
+                link == null ? null : link.pieces().getFirst().id(),
                 route,
                 link == null ? route : link.length(),
+                link == null ? null : link.extension(),
                 hung.stream().map(axis -> spur(axis, node.place)).toList(),
                 type.drivePorts() - hung.size(),
                 type.brakeOutputs() - brakes,
@@ -92,14 +93,24 @@ final class GatewayList {
                 kept.put(
                         reserved.id(),
                         new ReservedPorts(
-                                reserved.id(), before + 1, spur.cable(), spur.routeLength(), spur.cableLength()));
+                                reserved.id(),
+                                before + 1,
+                                spur.cable(),
+                                spur.routeLength(),
+                                spur.cableLength(),
+                                spur.extension()));
             }
         }
         return List.copyOf(kept.values());
     }
 
     private SpurLink spur(int axis, int place) {
-        CableAssembly cable = routes.spurCable(axis, place).orElseThrow();
-        return new SpurLink(request.axes().get(axis).id(), cable.id(), routes.spur(axis, place), cable.length());
+        LaidCable cable = routes.spurCable(axis, place).orElseThrow();
+        return new SpurLink(
+                request.axes().get(axis).id(),
+                cable.pieces().getFirst().id(),
+                routes.spur(axis, place),
+                cable.length(),
+                cable.extension());
     }
 }

@@ -9,6 +9,7 @@ import io.axiswright.engine.quantity.Ratio;
 import io.axiswright.engine.quantity.Time;
 import io.axiswright.engine.topology.LayoutSolver.Answer;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -75,7 +76,8 @@ public final class LayoutPlanning {
         if (!shortfalls.isEmpty()) {
             Clash clash = clash(problem);
             shortfalls.addAll(Relaxations.growth(clash.relaxations()));
-            return new Planned(problem, null, 0, nothing(request, shortfalls, clash));
+            TopologyResult none = nothing(request, shortfalls, clash);
+            return ofThoseInReach(problem, none, known).orElseGet(() -> new Planned(problem, null, 0, none));
         }
         Answer answer =
                 carried(known, problem).orElseGet(() -> solver(request).solve(model, KeptStart.of(request, model)));
@@ -85,6 +87,31 @@ public final class LayoutPlanning {
         }
         Layout layout = problem.inOrder(answer.layout());
         return new Planned(problem, layout, answer.bound(), result(problem, layout, answer.bound()));
+    }
+
+    /** The layout of the axes that can be reached, where others cannot; none where all or none can, or these have none either. */
+    private Optional<Planned> ofThoseInReach(LayoutProblem problem, TopologyResult none, List<Planned> known) {
+        TopologyRequest request = problem.request();
+        BitSet out = problem.model().types().isEmpty() ? new BitSet() : Shortfalls.outOfReach(problem.model());
+        TopologyRequest rest = request.without(out);
+        if (out.isEmpty() || rest.present().isEmpty()) {
+            return Optional.empty();
+        }
+        Planned planned = planned(rest, known);
+        return planned.layout() == null
+                ? Optional.empty()
+                : Optional.of(new Planned(
+                        planned.problem(),
+                        planned.layout(),
+                        planned.bound(),
+                        planned.result()
+                                .leavingOut(
+                                        out.stream()
+                                                .mapToObj(request.axes()::get)
+                                                .filter(axis -> !axis.isToCome())
+                                                .map(NetworkAxis::id)
+                                                .toList(),
+                                        none)));
     }
 
     private static Optional<Answer> carried(List<Planned> known, LayoutProblem problem) {
@@ -162,7 +189,8 @@ public final class LayoutPlanning {
                 findings,
                 List.of(),
                 null,
-                clash);
+                clash,
+                null);
     }
 
     private TopologyResult result(LayoutProblem problem, Layout layout, long bound) {
@@ -187,6 +215,7 @@ public final class LayoutPlanning {
                 LayoutDerivations.of(
                         request, problem.routes(), layout, found.gateways(), found.all(), found.bound(), found.gap()),
                 tradeOff(problem, layout, bound),
+                null,
                 null);
     }
 

@@ -34,6 +34,10 @@ record LayoutProblem(TopologyRequest request, Routes routes, ModelReader reader,
                         .filter(cable ->
                                 cable.use() != CableUse.SPUR || cable.length().si() <= longest.si())
                         .toList(),
+                request.coupled().stream()
+                        .filter(pair ->
+                                pair.use() != CableUse.SPUR || pair.length().si() <= longest.si())
+                        .toList(),
                 request.catalogueSource(),
                 request.currency(),
                 request.effort());

@@ -1,6 +1,6 @@
 package io.axiswright.engine.topology;
 
-import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.design.ReservedAxis;
 import io.axiswright.engine.design.Separation;
 import io.axiswright.engine.quantity.Money;
@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
 
@@ -41,10 +42,13 @@ final class ModelReader {
                 .sum();
         return new MoneyScale(
                 request.currency(),
-                Stream.concat(
-                        Stream.concat(request.gatewayTypes().stream(), request.cableAssemblies().stream())
-                                .map(MoneyScale::price),
-                        Stream.concat(Stream.of(request.movePrice()), separationPrices(request))),
+                Stream.of(
+                                request.gatewayTypes().stream().map(MoneyScale::price),
+                                request.cableAssemblies().stream().map(MoneyScale::price),
+                                request.coupled().stream().map(LaidCable::amount),
+                                Stream.of(request.movePrice()),
+                                separationPrices(request))
+                        .flatMap(Function.identity()),
                 2 * request.axes().size() + 2 * gateways + separated(request));
     }
 
@@ -174,12 +178,12 @@ final class ModelReader {
         return Math.max(1, unit.longValueExact());
     }
 
-    private LinkTable table(int rows, int columns, IntFunction<IntFunction<Optional<CableAssembly>>> cable) {
+    private LinkTable table(int rows, int columns, IntFunction<IntFunction<Optional<LaidCable>>> cable) {
         var cost = new long[rows][columns];
         var length = new long[rows][columns];
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
-                Optional<CableAssembly> bought = cable.apply(row).apply(column);
+                Optional<LaidCable> bought = cable.apply(row).apply(column);
                 cost[row][column] = bought.map(money::units).orElse(LinkTable.FAR);
                 length[row][column] = bought.map(
                                 item -> Math.round(item.length().si() * 1000))

@@ -1,6 +1,8 @@
 package io.axiswright.engine.topology;
 
+import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.quantity.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -51,8 +53,12 @@ final class MoneyScale {
         return item.price() == null ? BigDecimal.ZERO : item.price().amount();
     }
 
-    long units(Item item) {
-        return units(price(item));
+    long units(GatewayType type) {
+        return units(price(type));
+    }
+
+    long units(LaidCable cable) {
+        return units(cable.amount());
     }
 
     long units(BigDecimal amount) {

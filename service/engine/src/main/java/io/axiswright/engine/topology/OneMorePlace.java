@@ -65,6 +65,7 @@ final class OneMorePlace {
                 request.axes(),
                 request.gatewayTypes(),
                 request.cableAssemblies(),
+                request.coupled(),
                 request.catalogueSource(),
                 request.currency(),
                 request.effort());

@@ -1,9 +1,11 @@
 package io.axiswright.engine.topology;
 
+import io.axiswright.engine.catalogue.CableExtension;
 import io.axiswright.engine.design.KeptGateway;
 import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Length;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param linkCable id of the cable assembly that joins it to the host or to the gateway before it; absent where it is coupled
  *     directly to that gateway
  * @param linkRouteLength length the route of that cable asks for; 0 m without a cable
- * @param linkCableLength length of that cable assembly; 0 m without a cable
+ * @param linkCableLength length of that cable assembly, of two joined together; 0 m without a cable
+ * @param linkExtension what leads on from that cable where no single one reaches; absent if it does
  * @param spurs cables to its drive units, in the order of the axes
  * @param spareDrivePorts drive ports left free, those kept for axes to come among them
  * @param spareBrakeOutputs brake outputs left free, those kept for axes to come among them
@@ -34,6 +37,7 @@ public record PlacedGateway(
         @Nullable String linkCable,
         Length linkRouteLength,
         Length linkCableLength,
+        @Nullable CableExtension linkExtension,
         List<SpurLink> spurs,
         @Bounds(min = 0) int spareDrivePorts,
         @Bounds(min = 0) int spareBrakeOutputs,
@@ -48,6 +52,19 @@ public record PlacedGateway(
     /** The ports kept for axes to come, be they absent or none. */
     public List<ReservedPorts> reservedList() {
         return reserved == null ? List.of() : reserved;
+    }
+
+    /** Ids of all that is bought with it: itself, its link and its spurs. */
+    Stream<String> bought() {
+        return Stream.concat(
+                Stream.concat(Stream.of(gatewayType), cable(linkCable, linkExtension)),
+                spurs.stream().flatMap(spur -> cable(spur.cable(), spur.extension())));
+    }
+
+    private static Stream<String> cable(@Nullable String cable, @Nullable CableExtension extension) {
+        return extension == null
+                ? Stream.ofNullable(cable)
+                : Stream.concat(Stream.ofNullable(cable), Stream.of(extension.coupler(), extension.cable()));
     }
 
     /** The form in which a design keeps it; axes to come are left out. */

@@ -1,10 +1,12 @@
 package io.axiswright.engine.topology;
 
+import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.Item;
 import io.axiswright.engine.catalogue.StopScope;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
+import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Remarks on a layout that can be built: items without a price, and what its stop inputs do and do not reach. */
 final class Remarks {
@@ -25,14 +28,14 @@ final class Remarks {
     private Remarks(TopologyRequest request, List<PlacedGateway> gateways) {
         this.request = request;
         this.gateways = gateways;
-        request.gatewayTypes().forEach(type -> items.put(type.id(), type));
-        request.cableAssemblies().forEach(cable -> items.put(cable.id(), cable));
+        request.items().forEach(item -> items.put(item.id(), item));
         request.axes().forEach(axis -> axes.put(axis.id(), axis));
     }
 
     static List<Finding> of(TopologyRequest request, List<PlacedGateway> gateways) {
         var remarks = new Remarks(request, gateways);
         remarks.prices();
+        remarks.joins();
         remarks.stops();
         remarks.findings.addAll(SharedGateways.findings(request, gateways));
         return remarks.findings;
@@ -40,13 +43,7 @@ final class Remarks {
 
     private void prices() {
         var uses = new LinkedHashMap<String, Integer>();
-        for (PlacedGateway gateway : gateways) {
-            uses.merge(gateway.gatewayType(), 1, Integer::sum);
-            if (gateway.linkCable() != null) {
-                uses.merge(gateway.linkCable(), 1, Integer::sum);
-            }
-            gateway.spurs().forEach(spur -> uses.merge(spur.cable(), 1, Integer::sum));
-        }
+        gateways.stream().flatMap(PlacedGateway::bought).forEach(id -> uses.merge(id, 1, Integer::sum));
         int all = uses.values().stream().mapToInt(Integer::intValue).sum();
         uses.forEach((id, count) -> {
             Item item = java.util.Objects.requireNonNull(items.get(id));
@@ -57,11 +54,39 @@ final class Remarks {
         });
     }
 
+    /** Of a coupler to the first cable that names it. */
     private String pointer(Item item) {
         int type = request.gatewayTypes().indexOf(item);
+        List<CableAssembly> cables = request.cableAssemblies();
         return type >= 0
                 ? request.gatewayPointer(type)
-                : request.cablePointer(request.cableAssemblies().indexOf(item));
+                : request.cablePointer(IntStream.range(0, cables.size())
+                        .filter(k -> item.equals(cables.get(k))
+                                || item.id().equals(cables.get(k).coupler()))
+                        .findFirst()
+                        .orElseThrow());
+    }
+
+    private void joins() {
+        for (PlacedGateway gateway : gateways) {
+            if (gateway.linkExtension() != null) {
+                joined(
+                        "the link of gateway " + gateway.id(),
+                        "/design/network",
+                        gateway.linkRouteLength(),
+                        gateway.linkCableLength());
+            }
+            for (SpurLink spur : gateway.spurs()) {
+                if (spur.extension() != null) {
+                    NetworkAxis axis = java.util.Objects.requireNonNull(axes.get(spur.axis()));
+                    joined("the spur of " + axis.id(), axis.positionPointer(), spur.routeLength(), spur.cableLength());
+                }
+            }
+        }
+    }
+
+    private void joined(String subject, String pointer, Length route, Length together) {
+        findings.add(FindingCode.TOPOLOGY_CABLES_JOINED.at(subject, pointer, Clauses.ROUTE, route, together));
     }
 
     private void stops() {

@@ -2,6 +2,8 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.catalogue.CoupledCables;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.design.CableLengths;
 import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Position;
@@ -32,16 +34,19 @@ final class Routes {
         if (network.fixed() != null) {
             network.fixed().forEach(one -> fixed.put(one.axis(), one.place()));
         }
-        this.hostCables = new CableChoice(request.cableAssemblies(), CableUse.HOST);
-        this.trunkCables = new CableChoice(request.cableAssemblies(), CableUse.TRUNK);
-        this.spurCables = new CableChoice(request.cableAssemblies(), CableUse.SPUR);
+        this.hostCables = new CableChoice(request.cableAssemblies(), request.coupled(), CableUse.HOST);
+        this.trunkCables = new CableChoice(request.cableAssemblies(), request.coupled(), CableUse.TRUNK);
+        this.spurCables = new CableChoice(request.cableAssemblies(), request.coupled(), CableUse.SPUR);
         for (ReservedAxis reserved : network.reservedList()) {
             List<String> will = reserved.spurCables();
             if (will != null) {
                 List<CableAssembly> allowed = request.cableAssemblies().stream()
                         .filter(cable -> will.contains(cable.id()))
                         .toList();
-                reservedCables.put(reserved.id(), new CableChoice(allowed, CableUse.SPUR));
+                List<CoupledCables> joined = request.coupled().stream()
+                        .filter(pair -> allowed.containsAll(pair.pieces()))
+                        .toList();
+                reservedCables.put(reserved.id(), new CableChoice(allowed, joined, CableUse.SPUR));
             }
         }
     }
@@ -115,11 +120,11 @@ final class Routes {
         return reserved == null ? spurCables : reservedCables.getOrDefault(reserved.id(), spurCables);
     }
 
-    Optional<CableAssembly> linkCable(int from, int to) {
+    Optional<LaidCable> linkCable(int from, int to) {
         return (from < 0 ? hostCables : trunkCables).forRoute(link(from, to));
     }
 
-    Optional<CableAssembly> spurCable(int axis, int place) {
+    Optional<LaidCable> spurCable(int axis, int place) {
         return allowed(axis, place) ? spurCables(axis).forRoute(spur(axis, place)) : Optional.empty();
     }
 }

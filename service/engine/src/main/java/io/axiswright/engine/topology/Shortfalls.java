@@ -7,6 +7,7 @@ import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -41,12 +42,31 @@ final class Shortfalls {
         return shortfalls.findings;
     }
 
-    private void lengths() {
-        int[] hops = Hops.fewest(model);
+    /** Indices of the axes that no chain of links reaches, whatever the others do. */
+    static BitSet outOfReach(LayoutModel model) {
+        boolean[] linked = linked(model, Hops.fewest(model));
+        var out = new BitSet();
+        for (int axis = 0; axis < model.axes().size(); axis++) {
+            int index = axis;
+            out.set(
+                    axis,
+                    IntStream.range(0, model.places())
+                            .noneMatch(place -> linked[place] && model.spur().reaches(index, place)));
+        }
+        return out;
+    }
+
+    private static boolean[] linked(LayoutModel model, int[] hops) {
         var linked = new boolean[hops.length];
         for (int place = 0; place < hops.length; place++) {
             linked[place] = hops[place] <= model.deepestChain();
         }
+        return linked;
+    }
+
+    private void lengths() {
+        int[] hops = Hops.fewest(model);
+        boolean[] linked = linked(model, hops);
         List<Integer> places = IntStream.range(0, model.places()).boxed().toList();
         if (places.stream().noneMatch(place -> model.host().reaches(0, place))) {
             double nearest = places.stream()

@@ -6,14 +6,16 @@ import io.axiswright.engine.quantity.Bounds;
 import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Ratio;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The layout of the control network. Among layouts of equal cost the one with the least total length of cable is taken, that
+ * The layout of the control network. Axes that no cable reaches are left out of it, so that the others have one. Two cables are joined only
+ * where no single one reaches; among layouts with cables so chosen the cheapest is sought. Among layouts of equal cost the one with the least total length of cable is taken, that
  * of axes to come counted, as far as the search proves it; among those, axes whose ids come first hang on lower gateways. The same network in another order of
  * axes, places, ports, types and cables has the same layout.
  *
- * @param gateways the gateways by host port and depth; empty if no layout exists
+ * @param gateways the gateways by host port and depth; empty if no layout exists, not even of the axes that can be reached
  * @param cost price of gateways and of their host, trunk and spur cables; items without a price count nothing; absent if no
  *     layout exists
  * @param moveCost price of the axes that hang in another place than in the kept layout; absent without one
@@ -29,7 +31,9 @@ import org.jspecify.annotations.Nullable;
  * @param findings remarks
  * @param derivations how the numbers came about
  * @param tradeOff what less of the second measure costs; absent where none is asked for or no layout exists
- * @param clash which limits leave no layout and what would let there be one; absent if there is a layout
+ * @param clash which limits leave no layout and what would let there be one; absent if there is a layout of all axes
+ * @param unconnected ids of the axes that no cable reaches: all else stands for the others, and axes to come that none reaches are left out
+ *     too; absent if there are none, or no layout exists
  */
 public record TopologyResult(
         List<PlacedGateway> gateways,
@@ -45,7 +49,8 @@ public record TopologyResult(
         List<Finding> findings,
         List<Derivation> derivations,
         @Nullable TradeOff tradeOff,
-        @Nullable Clash clash) {
+        @Nullable Clash clash,
+        @Nullable List<String> unconnected) {
 
     /** Keeps the lists from being changed. */
     public TopologyResult {
@@ -55,5 +60,31 @@ public record TopologyResult(
         changes = List.copyOf(changes);
         findings = List.copyOf(findings);
         derivations = List.copyOf(derivations);
+        unconnected = unconnected == null ? null : List.copyOf(unconnected);
+    }
+
+    /** The axes that no cable reaches, be they absent or none. */
+    public List<String> unconnectedList() {
+        return unconnected == null ? List.of() : unconnected;
+    }
+
+    /** The same as the layout of all axes but some, for which there is none. */
+    TopologyResult leavingOut(List<String> axes, TopologyResult ofAll) {
+        return new TopologyResult(
+                gateways,
+                cost,
+                moveCost,
+                separationCost,
+                bound,
+                gap,
+                method,
+                spareHostPorts,
+                binding,
+                changes,
+                Stream.concat(ofAll.findings.stream(), findings.stream()).toList(),
+                derivations,
+                tradeOff,
+                ofAll.clash,
+                axes.isEmpty() ? null : axes);
     }
 }

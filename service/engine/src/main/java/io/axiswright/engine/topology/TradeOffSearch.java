@@ -2,6 +2,7 @@ package io.axiswright.engine.topology;
 
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
+import io.axiswright.engine.catalogue.CoupledCables;
 import io.axiswright.engine.design.SecondMeasure;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.topology.LayoutSolver.Answer;
@@ -114,9 +115,13 @@ final class TradeOffSearch {
         Stream<Double> all = switch (measure) {
             case GATEWAYS -> IntStream.range(1, (int) from).mapToObj(count -> (double) count);
             case LONGEST_SPUR ->
-                problem.request().cableAssemblies().stream()
-                        .filter(cable -> cable.use() == CableUse.SPUR)
-                        .map(CableAssembly::length)
+                Stream.concat(
+                                problem.request().cableAssemblies().stream()
+                                        .filter(cable -> cable.use() == CableUse.SPUR)
+                                        .map(CableAssembly::length),
+                                problem.request().coupled().stream()
+                                        .filter(pair -> pair.use() == CableUse.SPUR)
+                                        .map(CoupledCables::length))
                         .map(Length::si)
                         .distinct();
         };

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param asker who asked for the cable
  * @param cable catalogue id of the cable
- * @param rework whether a moulded end has to be cut off for it, because it passes no gland on its way
+ * @param rework whether a moulded end has to be cut off for it, because it passes no gland, or not the conduit, on its way
  * @param parts catalogue id of what makes the connector; absent if the catalogue offers nothing
  * @param tool catalogue id of the tool; absent if the catalogue has none
  * @param labour the work; absent if unknown

@@ -17,9 +17,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Picks the gland of every cable at every enclosure it enters. A cable is drawn through all walls by its narrower end, so that
- * end decides: the cheapest gland that holds the cable and passes the end; where none does, the cheapest that holds the cable,
- * and the end is cut off and made anew. Connectors that are made on the machine anyway are collected on the way.
+ * Picks the gland of every cable at every enclosure it enters. A cable is drawn through all walls, and the conduits between them, by its
+ * narrower end, so that end decides: the cheapest gland that holds the cable and passes the end; where none does, the cheapest that
+ * holds the cable, and the end is cut off and made anew, as it is where a conduit is too narrow for it. Connectors that are made on the machine anyway are collected on the way.
  */
 final class GlandChoice {
 
@@ -44,6 +44,9 @@ final class GlandChoice {
         boolean passesAll = true;
         for (String enclosure : run.enclosures()) {
             passesAll &= enter(run, enclosure, width);
+        }
+        for (ConduitOnWay conduit : request.conduits().getOrDefault(run.asker(), List.of())) {
+            passesAll &= passes(run, conduit, width);
         }
         run.ends().stream().filter(end -> end.kind() == CableEndKind.FIELD_MADE).forEach(end -> make(run, end, false));
         if (!passesAll) {
@@ -88,6 +91,19 @@ final class GlandChoice {
         return passes;
     }
 
+    private boolean passes(CableRun run, ConduitOnWay conduit, @Nullable Length width) {
+        if (width == null || width.si() <= conduit.innerDiameter().si()) {
+            return true;
+        }
+        tell(FindingCode.BILL_CABLE_END_CONDUIT.at(
+                run.item() + " on route " + conduit.route(),
+                conduit.pointer(),
+                "completeness",
+                width,
+                conduit.innerDiameter()));
+        return false;
+    }
+
     private void withoutGland(CableRun run) {
         tell(FindingCode.BILL_GLAND_NONE.at(run.item(), glandList(), "completeness", run.outerDiameter(), null));
     }
@@ -115,7 +131,7 @@ final class GlandChoice {
         fieldEnds.add(
                 new FieldEnd(run.asker(), run.item(), rework, end.fieldParts(), end.fieldTool(), end.fieldLabour()));
         String reason = rework
-                ? "replaces an end of cable " + run.item() + " that passes no gland on its way"
+                ? "replaces an end of cable " + run.item() + " that does not pass its way"
                 : "makes an end of cable " + run.item() + " on the machine";
         if (end.fieldParts() != null) {
             parts.add(new WiringPart(end.fieldParts(), run.asker(), reason, run.pointer(), false));

@@ -3,20 +3,19 @@ package io.axiswright.engine.wiring;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.Cheapest;
+import io.axiswright.engine.catalogue.CoupledCables;
+import io.axiswright.engine.catalogue.Item;
+import io.axiswright.engine.catalogue.LaidCable;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Length;
-import io.axiswright.engine.quantity.Money;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /** Picks the cheapest cable for each join, or the cheapest two that may be joined; what none serves is told once for each use, by the longest way. */
 final class JoinChoice {
@@ -41,78 +40,42 @@ final class JoinChoice {
     private void choose(Join join) {
         Optional<CableAssembly> cable =
                 ofUse(join.use()).filter(c -> serves(c, join)).min(order(join));
-        if (cable.isPresent()) {
-            lay(join, cable.get(), join.from(), join.to(), false, join.enclosures());
-            return;
-        }
-        Optional<Pair> pair = pairs(join).min(Pair.CHEAPEST);
-        if (pair.isPresent()) {
-            lay(join, pair.get());
+        cable.<LaidCable>map(c -> c)
+                .or(() -> pair(join))
+                .ifPresentOrElse(
+                        laid -> lay(join, laid),
+                        () -> unmet.computeIfAbsent(join.use(), _ -> new ArrayList<>())
+                                .add(join));
+    }
+
+    private void lay(Join join, LaidCable laid) {
+        runs.addAll(CableRun.along(join.asker(), laid, join.enclosures(), join.pointer()));
+        laid.pieces().forEach(cable -> buy(join, cable, join.reason()));
+        if (laid instanceof CoupledCables pair) {
+            String between = "coupler between " + join.from() + " and " + join.to();
+            joined.add(new JoinedCable(pair.cable().id(), join.from(), between, true));
+            joined.add(new JoinedCable(pair.second().id(), between, join.to(), false));
+            buy(join, pair.coupler(), CoupledCables.WHY);
+            remarks.add(FindingCode.BILL_CABLES_JOINED.at(
+                    join.asker(), join.pointer(), PRACTICE, join.route(), pair.length()));
         } else {
-            unmet.computeIfAbsent(join.use(), _ -> new ArrayList<>()).add(join);
+            joined.add(new JoinedCable(laid.pieces().getFirst().id(), join.from(), join.to(), false));
         }
     }
 
-    private void lay(
-            Join join, CableAssembly cable, String from, String to, boolean toCoupler, List<String> enclosures) {
-        parts.add(new WiringPart(cable.id(), join.asker(), join.reason(), join.pointer(), false));
-        joined.add(new JoinedCable(cable.id(), from, to, toCoupler));
-        runs.add(new CableRun(
-                join.asker(), cable.id(), cable.outerDiameter(), cable.endList(), enclosures, join.pointer()));
+    private void buy(Join join, Item item, String reason) {
+        parts.add(new WiringPart(item.id(), join.asker(), reason, join.pointer(), false));
     }
 
-    /** The first cable goes through the wall where it begins, the other through that where it ends. */
-    private void lay(Join join, Pair pair) {
-        String coupler = "coupler between " + join.from() + " and " + join.to();
-        List<String> walls = join.enclosures();
-        lay(join, pair.one(), join.from(), coupler, true, walls.subList(0, Math.min(1, walls.size())));
-        lay(join, pair.other(), coupler, join.to(), false, walls.subList(Math.min(1, walls.size()), walls.size()));
-        parts.add(new WiringPart(
-                pair.coupler(),
-                join.asker(),
-                "joins two cables on a way no single one reaches",
-                join.pointer(),
-                false));
-        remarks.add(FindingCode.BILL_CABLES_JOINED.at(
-                join.asker(), join.pointer(), PRACTICE, join.route(), new Length(pair.length())));
-    }
-
-    /** Two cables that a coupler may join, both fit for what is on them, together long enough. */
-    private Stream<Pair> pairs(Join join) {
-        if (join.route() == null) {
-            return Stream.empty();
-        }
-        List<CableAssembly> cables = ofUse(join.use())
-                .filter(c -> c.coupler() != null && bears(c, join))
-                .toList();
-        return cables.stream()
-                .flatMap(one -> cables.stream().map(other -> new Pair(one, other)))
-                .filter(pair -> pair.coupler().equals(pair.other().coupler()) && reaches(pair.length(), join));
-    }
-
-    /** Two cables joined. */
-    private record Pair(CableAssembly one, CableAssembly other) {
-
-        /** By price, unknown ones last; then the shorter; then by ids. */
-        static final Comparator<Pair> CHEAPEST = Comparator.comparing(
-                        Pair::price, Comparator.<@Nullable BigDecimal>nullsLast(Comparator.naturalOrder()))
-                .thenComparing(Pair::length)
-                .thenComparing(pair -> pair.one.id())
-                .thenComparing(pair -> pair.other.id());
-
-        String coupler() {
-            return Objects.requireNonNull(one.coupler());
-        }
-
-        double length() {
-            return one.length().si() + other.length().si();
-        }
-
-        private @Nullable BigDecimal price() {
-            Money first = one.price();
-            Money second = other.price();
-            return first == null || second == null ? null : first.amount().add(second.amount());
-        }
+    /** The cheapest two cables that a coupler may join, both fit for what is on them, together long enough. */
+    private Optional<LaidCable> pair(Join join) {
+        return request.coupled().stream()
+                .filter(pair -> pair.use() == join.use()
+                        && join.route() != null
+                        && reaches(pair.length().si(), join)
+                        && pair.pieces().stream().allMatch(cable -> bears(cable, join)))
+                .<LaidCable>map(pair -> pair)
+                .findFirst();
     }
 
     private static Comparator<CableAssembly> order(Join join) {

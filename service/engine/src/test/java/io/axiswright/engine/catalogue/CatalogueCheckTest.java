@@ -61,22 +61,38 @@ class CatalogueCheckTest {
                 .containsExactly(Map.entry("/catalogue/fasteningParts/1/keyWidth", FaultCode.INCONSISTENT));
     }
 
-    /** The layout takes whole cables; only what is joined after it may be of two. */
+    /** A link of the network carries only so far, so how far must be stated with its coupler; a stop signal carries over any. */
     @Test
-    void findsCouplersOfCablesThatAreLaidWholeAndThoseThatAreNotThere() {
+    void findsCoupledLinksWithoutTheirLimitAndCouplersThatAreNotThere() {
         var stop = new CableAssembly(
                 "stop", "cable", null, List.of(), CableUse.STOP_SIGNAL, new Length(5), null, null, new Length(0.006));
         CableAssembly joined = Copies.with(stop, "coupler", "coupler");
         CableAssembly spur = Copies.with(Copies.with(joined, "id", "spur"), "use", CableUse.SPUR);
+        CableAssembly limited = Copies.with(Copies.with(spur, "id", "limited"), "joinedLength", new Length(40));
         CableAssembly lost = Copies.with(Copies.with(stop, "id", "lost"), "coupler", "nothing");
         var catalogue = Copies.with(
                 catalogue("EUR", List.of(), List.of(), List.of(), List.of((Accessory) item("coupler"))),
                 "cableAssemblies",
-                List.of(joined, spur, lost));
+                List.of(joined, spur, limited, lost));
         assertThat(at(CatalogueCheck.faults(catalogue, "")))
                 .containsExactly(
-                        Map.entry("/cableAssemblies/1/coupler", FaultCode.INCONSISTENT),
-                        Map.entry("/cableAssemblies/2/coupler", FaultCode.DANGLING_REFERENCE));
+                        Map.entry("/cableAssemblies/1/joinedLength", FaultCode.MISSING),
+                        Map.entry("/cableAssemblies/3/coupler", FaultCode.DANGLING_REFERENCE));
+    }
+
+    @Test
+    void findsOneCableTooManyToACoupler() {
+        var stop = new CableAssembly(
+                "stop", "cable", null, List.of(), CableUse.STOP_SIGNAL, new Length(5), null, null, new Length(0.006));
+        CableAssembly joined = Copies.with(stop, "coupler", "coupler");
+        List<CableAssembly> cables = IntStream.rangeClosed(0, 256)
+                .mapToObj(k -> Copies.with(joined, "id", "stop-" + k))
+                .toList();
+        var catalogue = catalogue("EUR", List.of(), List.of(), List.of(), List.of((Accessory) item("coupler")));
+        assertThat(CatalogueCheck.faults(Copies.with(catalogue, "cableAssemblies", cables.subList(0, 256)), ""))
+                .isEmpty();
+        assertThat(at(CatalogueCheck.faults(Copies.with(catalogue, "cableAssemblies", cables), "")))
+                .containsExactly(Map.entry("/cableAssemblies/256/coupler", FaultCode.OUT_OF_RANGE));
     }
 
     @Test

@@ -8,16 +8,24 @@ import static io.axiswright.engine.controlpower.ControlParts.load;
 import static io.axiswright.engine.controlpower.ControlParts.node;
 import static io.axiswright.engine.controlpower.ControlParts.spec;
 import static io.axiswright.engine.controlpower.ControlParts.supply;
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import io.axiswright.engine.Copies;
+import io.axiswright.engine.catalogue.Accessory;
 import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableExtension;
 import io.axiswright.engine.catalogue.ControlSupply;
+import io.axiswright.engine.catalogue.CoupledCables;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Resistance;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -49,6 +57,36 @@ class ControlPowerSizingTest {
         assertThat(result.chains().getFirst().collapseMultiplier())
                 .isCloseTo(source * source / (4 * r * 6), within(1e-6));
         assertThat(result.findings()).extracting(Finding::code).containsExactly(FindingCode.CONTROL_OUTPUT_UNPROTECTED);
+    }
+
+    /** 45 m, where cables end at 30 m: two in series have twice the resistance of one with its contacts, so both count in the voltage. */
+    @Test
+    void twoCablesAreJoinedWhereNoneReaches() {
+        CableAssembly thin = Copies.with(
+                Copies.with(cable("thin", 20, 30, "0.75 mm2"), "connectorResistance", new Resistance(0.01)),
+                "coupler",
+                "c");
+        var coupler = new Accessory("c", "coupler", null, List.of());
+        List<CoupledCables> pairs = CoupledCables.of(List.of(thin), id -> coupler);
+        var request = new ControlPowerRequest(
+                spec(0.2, true), SITE, MAINS, List.of(node("g", "p1", 1, null, 45)), SUPPLIES, List.of(thin));
+        var result = new ControlPowerSizing().size(Copies.with(request, "coupled", pairs));
+
+        // R = 2 · (2 · 26 mΩ/m · 30 m · (1 + 0.00393 · 40) + 10 mΩ); V as in oneGatewayByHand
+        double r = 2 * (2 * 0.026 * 30 * (1 + 0.00393 * 40) + 0.01);
+        double source = 24 * 0.99;
+        FeedLink link = result.links().getFirst();
+        assertThat(link.item()).isEqualTo("thin");
+        assertThat(link.extension()).isEqualTo(new CableExtension("c", "thin"));
+        assertThat(requireNonNull(link.resistance()).si()).isCloseTo(r, within(1e-9));
+        assertThat(result.voltages().getFirst().steady().si())
+                .isCloseTo((source + Math.sqrt(source * source - 4 * 6 * r)) / 2, within(1e-9));
+        assertThat(result.findings())
+                .extracting(Finding::code, Finding::value, Finding::limit)
+                .contains(tuple(FindingCode.CONTROL_CABLES_JOINED, new Length(45), new Length(60)));
+
+        assertThat(new ControlPowerSizing().size(request).links().getFirst().item())
+                .isNull();
     }
 
     @Test

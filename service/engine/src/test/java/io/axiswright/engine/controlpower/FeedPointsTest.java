@@ -90,7 +90,7 @@ class FeedPointsTest {
         for (int draw = 0; draw < 60; draw++) {
             double[] logic = random.doubles(random.nextInt(2, 5), 3, 30).toArray();
             var nodes = row(logic, random.nextDouble(2, 8), random.nextDouble(0, 9.9));
-            var cables = new CablePicker(CABLES, SITE, true);
+            var cables = new CablePicker(CABLES, List.of(), SITE, true);
             var source = SourceVoltages.of(supply("s", 100, 40));
             var conductor = Conductors.temperature(SITE);
             var device = protection("e", random.nextInt(0, 30), ProtectionKind.ELECTRONIC, 20, 1);

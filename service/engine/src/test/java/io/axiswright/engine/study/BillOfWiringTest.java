@@ -1,6 +1,8 @@
 package io.axiswright.engine.study;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.Copies;
@@ -11,24 +13,37 @@ import io.axiswright.engine.bill.CutPiece;
 import io.axiswright.engine.catalogue.Accessory;
 import io.axiswright.engine.catalogue.BulkCable;
 import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableEnd;
+import io.axiswright.engine.catalogue.CableEndKind;
 import io.axiswright.engine.catalogue.CableGland;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.design.Axis;
+import io.axiswright.engine.design.CableRoute;
+import io.axiswright.engine.design.Conduit;
 import io.axiswright.engine.design.Design;
 import io.axiswright.engine.design.DesignCheck;
+import io.axiswright.engine.design.Position;
+import io.axiswright.engine.design.Trunking;
 import io.axiswright.engine.design.Wiring;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Current;
 import io.axiswright.engine.quantity.Length;
+import io.axiswright.engine.quantity.Money;
 import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.topology.LayoutEffort;
+import io.axiswright.engine.topology.LayoutMethod;
 import io.axiswright.engine.wiring.CableEntry;
+import io.axiswright.engine.wiring.FieldEnd;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -39,6 +54,9 @@ import org.junit.jupiter.api.Test;
  * rectilinear times 1.1 plus 0.3 m at each end.
  */
 class BillOfWiringTest {
+
+    private static final Set<CableUse> NETWORK =
+            Set.of(CableUse.HOST, CableUse.TRUNK, CableUse.SPUR, CableUse.CONTROL_SUPPLY);
 
     private static StudyResult study(List<Axis> axes, @Nullable Wiring wiring, Catalogue catalogue) {
         Design d = TestCell.design(axes.size());
@@ -143,6 +161,129 @@ class BillOfWiringTest {
         assertThat(quantity(result, "link-2")).isGreaterThanOrEqualTo(2);
         assertThat(result.billOfMaterials().closing().closes()).isTrue();
         assertThat(result.billOfMaterials().connections().gaps()).isEmpty();
+    }
+
+    /**
+     * Cables of the network and of 24 V end at 6 m. Host and first axis are 7 m from the panel, 7 · 1.1 + 2 · 0.3 = 8.3 m: a cable of 3 m
+     * (35.00) and one of 6 m (50.00) with a coupler (9.00). The second axis is 5 m off, 6.1 m: 1 m (25.00), 6 m and a coupler are cheaper
+     * than two of 6 m, and than 3 and 6. The control supply stands in the panel: 0.6 m, one of 1 m.
+     */
+    @Test
+    void networkCablesAreJoinedOnALongWay() {
+        StudyResult result = study(List.of(TestCell.axis(0), TestCell.axis(1)), null, coupled(stocked(), 6, 20));
+        assertThat(quantity(result, "spur-1")).isEqualTo(1);
+        assertThat(quantity(result, "spur-3")).isEqualTo(1);
+        assertThat(quantity(result, "spur-6")).isEqualTo(2);
+        assertThat(quantity(result, "host-3")).isEqualTo(1);
+        assertThat(quantity(result, "host-6")).isEqualTo(1);
+        assertThat(quantity(result, "control_supply-1")).isEqualTo(1);
+        assertThat(quantity(result, "joint")).isEqualTo(3);
+        assertThat(requireNonNull(result.topology().cost()).amount())
+                .isEqualByComparingTo(requireNonNull(
+                                TestCell.catalogue().gateways().getFirst().price())
+                        .amount()
+                        .add(new BigDecimal("272")));
+        assertThat(result.topology().method()).isEqualTo(LayoutMethod.PROVEN_OPTIMAL);
+        assertThat(result.findings())
+                .filteredOn(finding -> finding.code() == FindingCode.TOPOLOGY_CABLES_JOINED)
+                .extracting(finding -> requireNonNull(finding.value()).si())
+                .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b))
+                .containsExactlyInAnyOrder(8.3, 8.3, 6.1);
+        assertThat(result.billOfMaterials().closing().closes()).isTrue();
+        assertThat(result.billOfMaterials().connections().gaps()).isEmpty();
+    }
+
+    /** An axis at 500 m, which nothing reaches: the cables of the others are on the bill, and what is missing is said. */
+    @Test
+    void oneAxisOutOfReachLeavesTheOthersTheirCables() {
+        List<Axis> axes = List.of(TestCell.axis(0), TestCell.axis(1), TestCell.axis(2));
+        Axis far = Copies.with(axes.get(2), "position", new Position(new Length(500), new Length(0), new Length(0)));
+        StudyResult result = study(List.of(axes.get(0), axes.get(1), far), null, stocked());
+        StudyResult without = study(axes.subList(0, 2), null, stocked());
+
+        assertThat(result.topology().unconnected()).containsExactly("axis-2");
+        assertThat(result.topology().gateways()).isEqualTo(without.topology().gateways());
+        for (CableUse use : List.of(CableUse.HOST, CableUse.SPUR, CableUse.CONTROL_SUPPLY)) {
+            assertThat(network(result, use)).isNotEmpty().isEqualTo(network(without, use));
+        }
+        assertThat(result.billOfMaterials().findings())
+                .filteredOn(finding -> finding.code() == FindingCode.BILL_AXIS_UNCONNECTED)
+                .extracting(Finding::subject)
+                .containsExactly("axis-2");
+        assertThat(result.billOfMaterials().findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.TOPOLOGY_SPUR_TOO_LONG)
+                .doesNotContain(FindingCode.BILL_NETWORK_MISSING);
+        assertThat(result.billOfMaterials().connections().gaps())
+                .singleElement()
+                .asString()
+                .contains("axis-2");
+    }
+
+    /**
+     * Spurs with ends of 30 mm, which every gland passes. That of the first axis runs through a conduit of 25 mm, that of the second through
+     * trunking, and that of the gateway's host cable, which has no moulded ends, through the conduit too: one end is made anew.
+     */
+    @Test
+    void mouldedEndsAreHeldAgainstTheConduitOfTheirRoute() {
+        Catalogue stocked = stocked();
+        var end = new CableEnd(CableEndKind.MOULDED, new Length(0.03), null, null, null);
+        List<CableAssembly> cables = stocked.cableAssemblies().stream()
+                .map(c -> c.use() == CableUse.SPUR ? Copies.with(c, "ends", List.of(end, end)) : c)
+                .toList();
+        CableRoute conduit = new CableRoute(
+                "conduit", List.of(), false, false, new Conduit(new Length(0.025)), null, null, false, List.of(), null);
+        Design d = TestCell.design(2);
+        var routes = List.of(
+                Copies.with(
+                        Copies.with(conduit, "axisAssemblies", List.of("axis-0")),
+                        "placeAssemblies",
+                        List.of("panel-0")),
+                Copies.with(
+                        Copies.with(
+                                Copies.with(conduit, "id", "trunking"),
+                                "containment",
+                                new Trunking(new Length(0.02), new Length(0.02), true)),
+                        "axisAssemblies",
+                        List.of("axis-1")));
+        StudyResult result = SystemStudy.with(LayoutEffort.HEURISTIC)
+                .system(new StudyRequest(
+                        TestCell.request(1).codeBasis(),
+                        Copies.with(
+                                Copies.with(stocked, "cableAssemblies", cables),
+                                "cableGlands",
+                                List.of(Copies.with(stocked.glandStock().getFirst(), "bore", new Length(0.04)))),
+                        Copies.with(
+                                d,
+                                "installation",
+                                Copies.with(requireNonNull(d.installation()), "cableRoutes", routes))));
+
+        assertThat(result.billOfMaterials().findings())
+                .filteredOn(finding -> finding.code() == FindingCode.BILL_CABLE_END_CONDUIT)
+                .extracting(Finding::pointer)
+                .containsExactly("/design/installation/cableRoutes/0/containment");
+        assertThat(result.billOfMaterials().fieldEnds())
+                .extracting(FieldEnd::asker, FieldEnd::rework)
+                .containsExactly(tuple("axis axis-0", true));
+    }
+
+    private static Map<String, BigDecimal> network(StudyResult result, CableUse use) {
+        return result.billOfMaterials().required().lines().stream()
+                .filter(line -> line.item().startsWith(use.name().toLowerCase(Locale.ROOT)))
+                .collect(Collectors.toMap(BillLine::item, BillLine::quantity));
+    }
+
+    /** Without cables of the network and of 24 V longer than that; those left may be joined. */
+    private static Catalogue coupled(Catalogue stocked, double longest, double joined) {
+        List<CableAssembly> cables = stocked.cableAssemblies().stream()
+                .filter(c -> !NETWORK.contains(c.use()) || c.length().si() <= longest)
+                .map(c -> NETWORK.contains(c.use())
+                        ? Copies.with(Copies.with(c, "coupler", "joint"), "joinedLength", new Length(joined))
+                        : c)
+                .toList();
+        List<Accessory> accessories = new ArrayList<>(stocked.accessories());
+        accessories.add(new Accessory("joint", "coupler", new Money(new BigDecimal("9.00"), "EUR"), List.of()));
+        return Copies.with(Copies.with(stocked, "cableAssemblies", cables), "accessories", accessories);
     }
 
     /** One axis at the mains panel: the spur enters the gateway's panel, host cable, feeder and mains of the supply theirs. */

@@ -160,7 +160,7 @@ class LayoutBehaviourTest {
         for (long seed = 1; seed <= 60; seed++) {
             TopologyRequest request = TopologyRequests.toy(seed);
             TopologyResult before = planning.plan(request);
-            if (before.gateways().isEmpty()) {
+            if (before.clash() != null) {
                 continue;
             }
             var cables = new ArrayList<>(request.cableAssemblies());

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.axiswright.engine.catalogue.CableAssembly;
+import io.axiswright.engine.catalogue.CableExtension;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.GatewayType;
 import io.axiswright.engine.catalogue.StopScope;
@@ -27,6 +28,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Holds a layout against its request from the answer alone; knows no solver. */
 final class LayoutChecker {
@@ -93,10 +95,13 @@ final class LayoutChecker {
                         .contains(ports.cable());
                 Position near = requireNonNullElse(reserved.position(), position(gateway));
                 Position far = requireNonNullElse(reserved.farCorner(), near);
-                cable(ports.cable(), CableUse.SPUR, position(gateway), near);
-                cable(ports.cable(), CableUse.SPUR, position(gateway), far);
-                cable(ports.cable(), CableUse.SPUR, position(gateway), new Position(near.x(), far.y(), near.z()));
-                cable(ports.cable(), CableUse.SPUR, position(gateway), new Position(far.x(), near.y(), near.z()));
+                for (Position corner : List.of(
+                        near,
+                        far,
+                        new Position(near.x(), far.y(), near.z()),
+                        new Position(far.x(), near.y(), near.z()))) {
+                    cable(ports.cable(), ports.extension(), CableUse.SPUR, position(gateway), corner);
+                }
             }
         }
         Map<String, Integer> asked = new HashMap<>();
@@ -196,14 +201,19 @@ final class LayoutChecker {
             if (gateway.linkCable() == null) {
                 coupled(gateway, byId);
             } else {
-                cable(gateway.linkCable(), first ? CableUse.HOST : CableUse.TRUNK, from, position(gateway));
+                cable(
+                        gateway.linkCable(),
+                        gateway.linkExtension(),
+                        first ? CableUse.HOST : CableUse.TRUNK,
+                        from,
+                        position(gateway));
             }
             for (SpurLink spur : gateway.spurs()) {
                 NetworkAxis axis = request.axes().stream()
                         .filter(one -> one.id().equals(spur.axis()))
                         .findFirst()
                         .orElseThrow();
-                cable(spur.cable(), CableUse.SPUR, position(gateway), axis.position());
+                cable(spur.cable(), spur.extension(), CableUse.SPUR, position(gateway), axis.position());
             }
         }
     }
@@ -223,27 +233,52 @@ final class LayoutChecker {
         assertThat(gateway.linkCableLength().si()).isZero();
     }
 
-    private void cable(String id, CableUse use, Position from, Position to) {
-        CableAssembly cable = request.cableAssemblies().stream()
+    /** One reaches; of two, that name the same coupler and may be so long together, no single one of the use would. */
+    private void cable(String id, @Nullable CableExtension extension, CableUse use, Position from, Position to) {
+        CableAssembly cable = cable(id);
+        double way = ways.between(from, to) - 1e-6;
+        assertThat(cable.use()).isEqualTo(use);
+        if (extension == null) {
+            assertThat(cable.length().si()).isGreaterThanOrEqualTo(way);
+            return;
+        }
+        CableAssembly second = cable(extension.cable());
+        double together = cable.length().si() + second.length().si();
+        assertThat(second.use()).isEqualTo(use);
+        assertThat(List.of(requireNonNull(cable.coupler()), requireNonNull(second.coupler())))
+                .containsOnly(extension.coupler());
+        assertThat(together)
+                .isGreaterThanOrEqualTo(way)
+                .isLessThanOrEqualTo(Math.min(
+                        requireNonNull(cable.joinedLength()).si(),
+                        requireNonNull(second.joinedLength()).si()));
+        assertThat(request.cableAssemblies())
+                .noneMatch(one -> one.use() == use && one.length().si() >= way + 1e-3);
+    }
+
+    private CableAssembly cable(String id) {
+        return request.cableAssemblies().stream()
                 .filter(one -> one.id().equals(id))
                 .findFirst()
                 .orElseThrow();
-        assertThat(cable.use()).isEqualTo(use);
-        assertThat(cable.length().si()).isGreaterThanOrEqualTo(ways.between(from, to) - 1e-6);
     }
 
     private void costAddsUp() {
         Map<String, BigDecimal> prices = new HashMap<>();
         request.gatewayTypes().forEach(type -> prices.put("type " + type.id(), amount(type.price())));
         request.cableAssemblies().forEach(cable -> prices.put("cable " + cable.id(), amount(cable.price())));
+        request.coupled()
+                .forEach(pair -> prices.put(
+                        "coupler " + pair.coupler().id(), amount(pair.coupler().price())));
         BigDecimal sum = BigDecimal.ZERO;
         for (PlacedGateway gateway : result.gateways()) {
             sum = sum.add(prices.get("type " + gateway.gatewayType()));
             if (gateway.linkCable() != null) {
                 sum = sum.add(prices.get("cable " + gateway.linkCable()));
             }
+            sum = sum.add(price(gateway.linkExtension(), prices));
             for (SpurLink spur : gateway.spurs()) {
-                sum = sum.add(prices.get("cable " + spur.cable()));
+                sum = sum.add(prices.get("cable " + spur.cable())).add(price(spur.extension(), prices));
             }
         }
         assertThat(requireNonNull(result.cost()).amount()).isEqualByComparingTo(sum);
@@ -261,6 +296,13 @@ final class LayoutChecker {
                     .count();
             assertThat(moves).isEqualByComparingTo(amount(keep.movePrice()).multiply(BigDecimal.valueOf(moved)));
         }
+    }
+
+    private static BigDecimal price(@Nullable CableExtension extension, Map<String, BigDecimal> prices) {
+        return extension == null
+                ? BigDecimal.ZERO
+                : requireNonNull(prices.get("coupler " + extension.coupler()))
+                        .add(requireNonNull(prices.get("cable " + extension.cable())));
     }
 
     private void fixedPlacesHold() {
@@ -294,7 +336,7 @@ final class LayoutChecker {
                 .isEqualTo(request.network().separationList().stream().allMatch(one -> one.price() == null));
     }
 
-    private static BigDecimal amount(@org.jspecify.annotations.Nullable Money price) {
+    private static BigDecimal amount(@Nullable Money price) {
         return price == null ? BigDecimal.ZERO : price.amount();
     }
 

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import io.axiswright.engine.Copies;
+import io.axiswright.engine.catalogue.Accessory;
 import io.axiswright.engine.catalogue.CableAssembly;
 import io.axiswright.engine.catalogue.CableEnd;
 import io.axiswright.engine.catalogue.CableEndKind;
 import io.axiswright.engine.catalogue.CableGland;
 import io.axiswright.engine.catalogue.CableUse;
 import io.axiswright.engine.catalogue.CatalogueSource;
+import io.axiswright.engine.catalogue.CoupledCables;
 import io.axiswright.engine.catalogue.ProtectiveDevice;
 import io.axiswright.engine.catalogue.SupplyDisconnector;
 import io.axiswright.engine.design.CodeBasis;
@@ -24,6 +26,7 @@ import io.axiswright.engine.quantity.Voltage;
 import io.axiswright.engine.supply.Disconnect;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -50,7 +53,62 @@ class WiringChoiceTest {
     private static WiringResult bringIn(List<CableGland> glands, CableRun... runs) {
         return new WiringChoice()
                 .choose(new WiringRequest(
-                        List.of(), List.of(runs), null, null, List.of(), glands, List.of(), CatalogueSource.SENT));
+                        List.of(),
+                        List.of(runs),
+                        null,
+                        null,
+                        Map.of(),
+                        List.of(),
+                        List.of(),
+                        glands,
+                        List.of(),
+                        CatalogueSource.SENT));
+    }
+
+    /**
+     * A moulded end of 15 mm passes the split gland (25 mm) and a conduit of 16 mm, but not one of 14 mm: it is cut off and made anew with the
+     * parts and tool of its cable. A bare end passes whatever its cable does, and trunking is in nobody's way.
+     */
+    @Test
+    void aMouldedEndHasToPassTheConduitOnItsWay() {
+        CableRun plugged = run("spur", 8, List.of(moulded(15, "plug", "crimper"), moulded(20, null, null)), "panel");
+        ConduitOnWay wide = new ConduitOnWay("wide", mm(16), "/design/installation/cableRoutes/0/containment");
+        ConduitOnWay narrow = new ConduitOnWay("narrow", mm(14), "/design/installation/cableRoutes/1/containment");
+
+        assertThat(drawn(plugged, wide).findings()).isEmpty();
+        assertThat(drawn(plugged, wide).fieldEnds()).isEmpty();
+        assertThat(drawn(run("spur", 8, List.of(LOOSE, moulded(20, null, null)), "panel"), narrow)
+                        .fieldEnds())
+                .isEmpty();
+
+        WiringResult result = drawn(plugged, wide, narrow);
+        assertThat(result.fieldEnds())
+                .containsExactly(new FieldEnd("axis a", "spur", true, "plug", "crimper", new Time(600)));
+        assertThat(result.entries()).containsExactly(new CableEntry("axis a", "spur", "panel", "split", mm(15), true));
+        assertThat(result.parts()).extracting(WiringPart::item).containsExactly("split", "plug", "crimper");
+        assertThat(result.findings())
+                .extracting(Finding::code, Finding::subject, Finding::pointer, Finding::value, Finding::limit)
+                .containsExactly(tuple(
+                        FindingCode.BILL_CABLE_END_CONDUIT,
+                        "spur on route narrow",
+                        "/design/installation/cableRoutes/1/containment",
+                        mm(15),
+                        mm(14)));
+    }
+
+    private static WiringResult drawn(CableRun run, ConduitOnWay... conduits) {
+        return new WiringChoice()
+                .choose(new WiringRequest(
+                        List.of(),
+                        List.of(run),
+                        null,
+                        null,
+                        Map.of("axis a", List.of(conduits)),
+                        List.of(),
+                        List.of(),
+                        List.of(SPLIT),
+                        List.of(),
+                        CatalogueSource.SENT));
     }
 
     private static WiringResult join(Join join, CableAssembly... cables) {
@@ -60,7 +118,9 @@ class WiringChoiceTest {
                         List.of(),
                         null,
                         null,
+                        Map.of(),
                         List.of(cables),
+                        CoupledCables.of(List.of(cables), id -> new Accessory(id, id, null, List.of())),
                         List.of(),
                         List.of(),
                         CatalogueSource.SENT));
@@ -330,6 +390,8 @@ class WiringChoiceTest {
                         List.of(),
                         asked,
                         feeder,
+                        Map.of(),
+                        List.of(),
                         List.of(),
                         List.of(),
                         List.of(devices),
