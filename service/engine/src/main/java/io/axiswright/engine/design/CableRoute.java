@@ -38,7 +38,10 @@ public record CableRoute(
         @Bounds(above = 0, max = 1000) @Nullable Length length,
         @Bounds(above = 0, max = 100) @Nullable Length bendRadius,
         boolean moving,
-        @AnyOrder @Count(max = 1024) @Bounds(above = 0, max = 1) List<Length> otherDiameters,
+
+        @AnyOrder @Count(max = 1024) @Bounds(above = 0, max = 1)
+        List<Length> otherDiameters,
+
         @Nullable ClampingRange gland,
         @AnyOrder @Count(max = 1024) @Nullable List<String> axisAssemblies,
         @AnyOrder @Count(max = 1024) @Nullable List<String> placeAssemblies) {

@@ -69,7 +69,8 @@ public final class Components {
                 .filter(place -> place >= 0 && components[place].getType() == String.class)
                 .toArray();
         words = IntStream.range(0, components.length)
-                .filter(place -> components[place].getType().isEnum() && !names.get(place).equals(CONFIDENCE)
+                .filter(place -> components[place].getType().isEnum()
+                                && !names.get(place).equals(CONFIDENCE)
                         || components[place].getType() == String.class && SUBJECTS.contains(names.get(place)))
                 .toArray();
         try {
