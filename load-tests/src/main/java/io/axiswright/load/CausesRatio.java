@@ -25,22 +25,28 @@ final class CausesRatio {
     private static final int AXES = 48;
     private static final int LOADS = 20;
     private static final int POSITIONS = 6;
+    private static final int WARM_UP = 3;
     private static final int ROUNDS = 5;
 
     private CausesRatio() {}
 
-    @SuppressWarnings("SystemOut") // a report for the terminal
+    /** Of a row, whose layout keeps the search busy to its limit, and of a line, whose layout is soon proven. */
     static boolean holds() {
-        StudyRequest before = DemoStudies.row(AXES);
+        return holds("row", DemoStudies.row(AXES)) & holds("line", DemoStudies.line(AXES));
+    }
+
+    @SuppressWarnings("SystemOut") // a report for the terminal
+    private static boolean holds(String name, StudyRequest before) {
         StudyRequest after = new StudyRequest(before.codeBasis(), before.catalogue(), changed(before.design()));
         var comparison = new Comparison(new SearchGate(1));
         double[] ratios = new double[ROUNDS];
-        for (int round = -1; round < ROUNDS; round++) {
+        for (int round = -WARM_UP; round < ROUNDS; round++) {
             long study = time(() -> SystemStudy.proving().system(after));
             var result = new ComparisonResult[1];
             long causes = time(() -> result[0] = comparison.compare(new ComparisonRequest(before, after, 1000)));
             System.out.printf(
-                    "%d changes, %d consequences, %d studies, %d not examined: %.0f ms; one study %.0f ms; ratio %.2f%n",
+                    "%s: %d changes, %d consequences, %d studies, %d not examined: %.0f ms; one study %.0f ms; ratio %.2f%n",
+                    name,
                     result[0].changes().size(),
                     result[0].consequences().size(),
                     result[0].studies(),
@@ -54,7 +60,7 @@ final class CausesRatio {
         }
         Arrays.sort(ratios);
         double median = ratios[ROUNDS / 2];
-        System.out.printf("median ratio %.2f; at most %.0f is allowed%n", median, MOST);
+        System.out.printf("%s: median ratio %.2f; at most %.0f is allowed%n", name, median, MOST);
         return median <= MOST;
     }
 

@@ -1,6 +1,8 @@
 package io.axiswright.load;
 
 import io.axiswright.app.demo.Demo;
+import io.axiswright.engine.Copies;
+import io.axiswright.engine.catalogue.Catalogue;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.design.CodeBasis;
 import io.axiswright.engine.design.ControlPower;
@@ -12,8 +14,10 @@ import io.axiswright.engine.design.Network;
 import io.axiswright.engine.design.Place;
 import io.axiswright.engine.design.Position;
 import io.axiswright.engine.design.StopZone;
+import io.axiswright.engine.quantity.Frequency;
 import io.axiswright.engine.quantity.Length;
 import io.axiswright.engine.study.StudyRequest;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.BiFunction;
@@ -28,6 +32,11 @@ final class DemoStudies {
 
     /** Metres from cell to cell: close enough that the longest cable in the catalogue reaches from the host to the last. */
     private static final double PITCH = 1;
+
+    /** Metres from axis to axis along a line, and the boxes on it. */
+    private static final double SPACING = 0.45;
+
+    private static final int BOXES = 10;
 
     private static final Design CELL = Demo.design();
 
@@ -62,6 +71,48 @@ final class DemoStudies {
                         network.searchLimit()),
                 new ControlPower(of(0, power.place()), power.reserve(), power.brakesReleaseTogether()),
                 withoutRoutes(Objects.requireNonNull(CELL.installation()))));
+    }
+
+    /**
+     * The axes of such a row along one long machine, with boxes for one gateway each, one type of gateway, and host ports that carry
+     * every command rate: its layout is proven within half a second, where the row keeps the search busy to its limit.
+     */
+    static StudyRequest line(int axes) {
+        StudyRequest row = row(axes);
+        Design design = row.design();
+        Network network = Objects.requireNonNull(design.network());
+        List<Axis> placed = IntStream.range(0, axes)
+                .mapToObj(k -> Copies.with(design.axes().get(k), "position", at(k * SPACING, 0.5 + k % 3)))
+                .toList();
+        List<Place> places = new ArrayList<>(List.of(network.places().getFirst()));
+        for (int k = 0; k < BOXES; k++) {
+            places.add(new Place("box-" + k, at((k + 0.5) * axes * SPACING / BOXES, 1), 1));
+        }
+        List<HostPort> ports = network.host().ports().stream()
+                .map(port -> new HostPort(port.id(), new Frequency(64_000)))
+                .toList();
+        Network lean = Copies.with(
+                Copies.with(network, "places", places),
+                "host",
+                new Host(network.host().position(), ports));
+        return new StudyRequest(
+                row.codeBasis(),
+                withOneGateway(row.catalogue()),
+                Copies.with(Copies.with(design, "axes", placed), "network", lean));
+    }
+
+    private static Position at(double x, double y) {
+        return new Position(new Length(x), new Length(y), new Length(1));
+    }
+
+    /** Terms, rules and exclusions may name the other types. */
+    private static Catalogue withOneGateway(Catalogue catalogue) {
+        Catalogue lean =
+                Copies.with(catalogue, "gateways", List.of(catalogue.gateways().get(1)));
+        for (String list : List.of("saleTerms", "demandRules", "exclusions")) {
+            lean = Copies.with(lean, list, null);
+        }
+        return lean;
     }
 
     /** Routes and enclosures name axes and places of one cell; a machine of many is measured without them. */

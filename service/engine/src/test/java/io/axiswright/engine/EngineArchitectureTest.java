@@ -22,6 +22,7 @@ class EngineArchitectureTest {
 
     /** The order in which data flow; a package may use only those before it. */
     private static final List<String> ORDER = List.of(
+            "memory",
             "quantity",
             "graph",
             "numeric",

@@ -53,4 +53,19 @@ public record BrakingRequest(
     public BrakingRequest withUnaidedStops() {
         return new BrakingRequest(mains, ambient, altitude, axes, zones, brakingUnits, timeCourses, true);
     }
+
+    /** A request for some of its axes alone, with no more than these follow from. */
+    BrakingRequest alone(List<BrakingAxis> some) {
+        return new BrakingRequest(
+                mains,
+                ambient,
+                altitude,
+                some,
+                zones.stream()
+                        .filter(zone -> some.stream().anyMatch(axis -> zone.id().equals(axis.stopZone())))
+                        .toList(),
+                brakingUnits,
+                timeCourses,
+                unaidedStops);
+    }
 }

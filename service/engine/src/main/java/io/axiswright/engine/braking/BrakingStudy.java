@@ -1,16 +1,25 @@
 package io.axiswright.engine.braking;
 
-import io.axiswright.engine.finding.Derivation;
-import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.InvalidDesign;
-import java.util.ArrayList;
+import io.axiswright.engine.memory.Memory;
 import java.util.List;
 
 /**
  * Works out what the axes return to their DC buses, how far the bus voltages rise, and which braking unit each bus needs.
- * Stateless.
  */
 public final class BrakingStudy {
+
+    private final Memory memory;
+
+    /** A study that works out every bus anew. */
+    public BrakingStudy() {
+        this(Memory.NONE);
+    }
+
+    /** A study that remembers buses. */
+    public BrakingStudy(Memory memory) {
+        this.memory = memory;
+    }
 
     /**
      * Studies every DC bus.
@@ -20,17 +29,14 @@ public final class BrakingStudy {
      */
     public BrakingResult study(BrakingRequest request) {
         RequestCheck.pass(request);
-        List<GroupBraking> groups = new ArrayList<>();
-        List<GroupStudy> studies = new ArrayList<>();
-        List<Finding> findings = new ArrayList<>();
-        List<Derivation> derivations = new ArrayList<>();
-        for (BusGroup group : BusGroup.of(request.axes())) {
-            GroupStudy study = GroupStudy.of(group, request);
-            studies.add(study);
-            groups.add(new GroupAnswer(study, request).braking());
-            findings.addAll(new GroupFindings(study, request).all());
-            derivations.addAll(new GroupDerivations(study, request).all());
-        }
-        return new BrakingResult(groups, BrakingTotals.of(studies), findings, derivations);
+        List<StudiedGroup> groups = BusGroup.of(request.axes()).stream()
+                .map(group ->
+                        memory.recall(StudiedGroup.class, group.id(), request.alone(group.axes()), StudiedGroup::of))
+                .toList();
+        return new BrakingResult(
+                groups.stream().map(StudiedGroup::braking).toList(),
+                BrakingTotals.sum(groups.stream().map(StudiedGroup::totals).toList()),
+                groups.stream().flatMap(group -> group.findings().stream()).toList(),
+                groups.stream().flatMap(group -> group.derivations().stream()).toList());
     }
 }

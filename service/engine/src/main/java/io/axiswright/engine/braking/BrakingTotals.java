@@ -18,20 +18,33 @@ import java.util.List;
 public record BrakingTotals(
         Power meanReturnedPower, Power meanSuppliedPower, Power meanResistorPower, Energy absorbableEnergy) {
 
-    static BrakingTotals of(List<GroupStudy> studies) {
+    /** Those of one bus. */
+    static BrakingTotals of(GroupStudy study) {
+        CaseOutcome cycle = study.run().cycle();
+        boolean moves = cycle.duration() > 0;
+        return of(
+                moves ? cycle.returned() / cycle.duration() : 0,
+                moves ? cycle.supplied() / cycle.duration() : 0,
+                moves ? cycle.burned() / cycle.duration() : 0,
+                Math.max(0, study.bus().tripEnergy() - study.bus().floorEnergy()));
+    }
+
+    /** Those of several buses together. */
+    static BrakingTotals sum(List<BrakingTotals> buses) {
         double returned = 0;
         double supplied = 0;
         double burned = 0;
         double absorbable = 0;
-        for (GroupStudy study : studies) {
-            CaseOutcome cycle = study.run().cycle();
-            if (cycle.duration() > 0) {
-                returned += cycle.returned() / cycle.duration();
-                supplied += cycle.supplied() / cycle.duration();
-                burned += cycle.burned() / cycle.duration();
-            }
-            absorbable += Math.max(0, study.bus().tripEnergy() - study.bus().floorEnergy());
+        for (BrakingTotals bus : buses) {
+            returned += bus.meanReturnedPower().si();
+            supplied += bus.meanSuppliedPower().si();
+            burned += bus.meanResistorPower().si();
+            absorbable += bus.absorbableEnergy().si();
         }
+        return of(returned, supplied, burned, absorbable);
+    }
+
+    private static BrakingTotals of(double returned, double supplied, double burned, double absorbable) {
         return new BrakingTotals(new Power(returned), new Power(supplied), new Power(burned), new Energy(absorbable));
     }
 }

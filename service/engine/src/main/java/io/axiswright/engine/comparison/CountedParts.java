@@ -3,6 +3,7 @@ package io.axiswright.engine.comparison;
 import io.axiswright.engine.conductor.CircuitConductors;
 import io.axiswright.engine.duty.AxisDuty;
 import io.axiswright.engine.fault.CircuitFault;
+import io.axiswright.engine.memory.Memory;
 import io.axiswright.engine.study.StudyResult;
 import io.axiswright.engine.supply.BranchCircuit;
 import io.axiswright.engine.topology.PlacedGateway;
@@ -79,6 +80,12 @@ final class CountedParts {
 
     private final SequencedMap<String, String> renumbered = new LinkedHashMap<>();
 
+    /** Results that call them alike are renamed alike. */
+    private final Memory memory = new Memory();
+
+    /** New names by old ones. */
+    private record Names(Map<String, String> names) {}
+
     /** With the numbers of the second result; then those of the first that have no counterpart. */
     CountedParts(StudyResult second) {
         for (Kind kind : Kind.values()) {
@@ -108,12 +115,16 @@ final class CountedParts {
         return renumbered;
     }
 
-    private static StudyResult named(StudyResult result, Map<String, String> names) {
+    private StudyResult named(StudyResult result, Map<String, String> names) {
         return names.isEmpty()
                 ? result
-                : (StudyResult) new TextReplacement(
-                                (owner, component, text) -> text(owner, component, text, names), NOT_COMPARED)
+                : (StudyResult) memory.recall(TextReplacement.class, new Names(names), CountedParts::replacement)
                         .in(result);
+    }
+
+    private static TextReplacement replacement(Names names) {
+        return new TextReplacement(
+                (owner, component, text) -> text(owner, component, text, names.names()), NOT_COMPARED);
     }
 
     /** New names by old ones; empty if all stay. */
@@ -165,6 +176,9 @@ final class CountedParts {
         boolean whole = REFERENCES.contains(component) || component.equals("id") && isCounted(owner);
         if (whole && names.containsKey(text)) {
             return names.getOrDefault(text, text);
+        }
+        if (!text.contains("ircuit ") && !text.contains("ateway ")) {
+            return text; // most texts, and looking for the pattern takes much longer
         }
         Matcher matcher = IN_WORDS.matcher(text);
         return matcher.find()

@@ -1,7 +1,6 @@
 package io.axiswright.engine.comparison;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A value that is not the same in two record graphs, with the way to it. */
@@ -13,8 +12,10 @@ record Difference(
 
     /** The way in words, escaped like a JSON Pointer but with list elements named by their id. */
     String place() {
-        return path.stream()
-                .map(step -> "/" + step.text().replace("~", "~0").replace("/", "~1"))
-                .collect(Collectors.joining());
+        StringBuilder place = new StringBuilder();
+        for (Step step : path) {
+            place.append('/').append(step.text().replace("~", "~0").replace("/", "~1"));
+        }
+        return place.toString();
     }
 }

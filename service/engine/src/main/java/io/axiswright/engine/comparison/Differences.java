@@ -79,6 +79,9 @@ final class Differences {
     }
 
     private void compareLists(List<?> before, List<?> after) {
+        if (sameObjects(before, after)) {
+            return;
+        }
         Map<String, Object> first = ofResults ? Records.counted(before) : Records.named(before);
         Map<String, Object> second = ofResults ? Records.counted(after) : Records.named(after);
         if (first != null && second != null) {
@@ -93,6 +96,18 @@ final class Differences {
         } else {
             note(ChangeKind.CHANGED, before, after);
         }
+    }
+
+    private static boolean sameObjects(List<?> before, List<?> after) {
+        if (before.size() != after.size()) {
+            return false;
+        }
+        for (int place = 0; place < before.size(); place++) {
+            if (before.get(place) != after.get(place)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void compareElements(Map<String, Object> first, Map<String, Object> second) {

@@ -2,11 +2,16 @@ package io.axiswright.engine.comparison;
 
 import io.axiswright.engine.graph.Components;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Replaces texts anywhere in a record graph. Whatever holds none that is replaced stays the very same object. */
+/**
+ * Replaces texts anywhere in record graphs. Whatever holds none that is replaced stays the very same object, and what a graph has in
+ * common with the one before becomes the same object again.
+ */
 final class TextReplacement {
 
     /** What stands in place of a text. */
@@ -19,6 +24,11 @@ final class TextReplacement {
     private final Replacement replacement;
     private final Set<String> skipped;
 
+    /** What became of the records of the last graph. */
+    private Map<Object, Object> last = Map.of();
+
+    private Map<Object, Object> now = Map.of();
+
     /**
      * A replacement of texts.
      *
@@ -30,7 +40,21 @@ final class TextReplacement {
     }
 
     /** The record with its texts replaced. */
-    Object in(Object owner) {
+    Object in(Object root) {
+        now = new IdentityHashMap<>();
+        Object result = record(root);
+        last = now;
+        return result;
+    }
+
+    private Object record(Object owner) {
+        Object done = now.getOrDefault(owner, last.get(owner));
+        Object result = done == null ? replaced(owner) : done;
+        now.put(owner, result);
+        return result;
+    }
+
+    private Object replaced(Object owner) {
         Components components = Components.of(owner);
         Object result = owner;
         for (int k = 0; k < components.count(); k++) {
@@ -49,7 +73,7 @@ final class TextReplacement {
         return switch (value) {
             case String text -> in(owner, component, text);
             case List<?> list -> in(owner, component, list);
-            case Record inner when Records.isTree(inner) -> in(inner);
+            case Record inner when Records.isTree(inner) -> record(inner);
             case null, default -> value;
         };
     }

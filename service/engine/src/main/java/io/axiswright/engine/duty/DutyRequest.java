@@ -58,4 +58,21 @@ public record DutyRequest(
             List<GearUnit> gearUnits) {
         this(site, mains, axes, stopZones, driveUnits, holdingBrakes, ventilationKits, gearUnits, Set.of());
     }
+
+    /** A request for one of its axes alone, with no more than that axis follows from. */
+    DutyRequest alone(int index) {
+        Axis axis = axes.get(index);
+        return new DutyRequest(
+                site,
+                mains,
+                List.of(axis),
+                stopZones.stream()
+                        .filter(zone -> zone.id().equals(axis.stopZone()))
+                        .toList(),
+                driveUnits,
+                holdingBrakes,
+                ventilationKits,
+                gearUnits,
+                throughTransformer.contains(axis.id()) ? Set.of(axis.id()) : Set.of());
+    }
 }

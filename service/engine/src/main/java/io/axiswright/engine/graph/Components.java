@@ -7,9 +7,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -142,13 +140,17 @@ public final class Components {
     }
 
     private @Nullable String kind(Object owner) {
-        String kind = Arrays.stream(words)
-                .mapToObj(place -> get(owner, place))
-                .filter(Objects::nonNull)
-                .map(word -> word instanceof Enum<?> name
-                        ? name.name().toLowerCase(Locale.ROOT).replace('_', '-')
-                        : word.toString())
-                .collect(Collectors.joining("-"));
-        return kind.isEmpty() ? null : kind;
+        StringBuilder kind = new StringBuilder();
+        for (int place : words) {
+            Object word = get(owner, place);
+            if (word != null) {
+                kind.append(kind.isEmpty() ? "" : "-").append(word instanceof Enum<?> name ? lowered(name) : word);
+            }
+        }
+        return kind.isEmpty() ? null : kind.toString();
+    }
+
+    private static String lowered(Enum<?> name) {
+        return name.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

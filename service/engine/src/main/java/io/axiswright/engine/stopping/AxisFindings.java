@@ -1,8 +1,6 @@
 package io.axiswright.engine.stopping;
 
 import io.axiswright.engine.catalogue.HoldingBrake;
-import io.axiswright.engine.design.StopCategory;
-import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.FindingCode;
 import io.axiswright.engine.quantity.Displacement;
@@ -24,11 +22,11 @@ final class AxisFindings {
     private final boolean uncontrolled;
     private final List<Finding> findings = new ArrayList<>();
 
-    AxisFindings(PowerLoss loss, List<StopZone> zones) {
+    /** About an axis whose stop zone may take its power away at once. */
+    AxisFindings(PowerLoss loss, boolean uncontrolled) {
         this.loss = loss;
         this.axis = loss.axis();
-        this.uncontrolled = zones.stream()
-                .anyMatch(zone -> zone.id().equals(axis.stopZone()) && zone.category() == StopCategory.CATEGORY_0);
+        this.uncontrolled = uncontrolled;
     }
 
     List<Finding> all() {

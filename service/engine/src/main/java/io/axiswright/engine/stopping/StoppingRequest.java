@@ -1,5 +1,6 @@
 package io.axiswright.engine.stopping;
 
+import io.axiswright.engine.design.StopCategory;
 import io.axiswright.engine.design.StopZone;
 import java.util.List;
 
@@ -15,5 +16,16 @@ public record StoppingRequest(List<StoppingAxis> axes, List<StopZone> zones) {
     public StoppingRequest {
         axes = List.copyOf(axes);
         zones = List.copyOf(zones);
+    }
+
+    /** The axes that stop with a zone. */
+    List<StoppingAxis> axesIn(StopZone zone) {
+        return axes.stream().filter(axis -> zone.id().equals(axis.stopZone())).toList();
+    }
+
+    /** Whether the stop zone of an axis takes its power away at once. */
+    boolean uncontrolled(StoppingAxis axis) {
+        return zones.stream()
+                .anyMatch(zone -> zone.id().equals(axis.stopZone()) && zone.category() == StopCategory.CATEGORY_0);
     }
 }

@@ -1,18 +1,31 @@
 package io.axiswright.engine.stopping;
 
 import io.axiswright.engine.design.SafeguardCheck;
-import io.axiswright.engine.finding.Derivation;
+import io.axiswright.engine.design.StopZone;
 import io.axiswright.engine.finding.Fault;
-import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.memory.Memory;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Works out how long and how far every axis runs on from the worst instant of its cycle, when its stop zone is told to stop and
- * when power is lost, and how far safeguards must be from the hazard for it. Stateless.
+ * when power is lost, and how far safeguards must be from the hazard for it.
  */
 public final class StoppingStudy {
+
+    private final Memory memory;
+
+    /** A study that works out every stop anew. */
+    public StoppingStudy() {
+        this(Memory.NONE);
+    }
+
+    /** A study that remembers axes and stop zones. */
+    public StoppingStudy(Memory memory) {
+        this.memory = memory;
+    }
 
     /**
      * Studies every stop zone and axis.
@@ -27,26 +40,37 @@ public final class StoppingStudy {
         if (!faults.isEmpty()) {
             throw new InvalidDesign(faults);
         }
-        List<ZoneStudy> zones = new ArrayList<>();
+        List<StudiedZone> zones = new ArrayList<>();
         for (int k = 0; k < request.zones().size(); k++) {
-            zones.add(ZoneStudy.of(k, request.zones().get(k), request.axes()));
+            StopZone zone = request.zones().get(k);
+            zones.add(memory.recall(
+                    StudiedZone.class,
+                    zone.id(),
+                    new StudiedZone.Question(k, zone, request.axesIn(zone)),
+                    StudiedZone::of));
         }
-        List<PowerLoss> losses = request.axes().stream().map(PowerLoss::of).toList();
-        List<Finding> findings = new ArrayList<>();
-        List<Derivation> derivations = new ArrayList<>();
-        for (PowerLoss loss : losses) {
-            findings.addAll(new AxisFindings(loss, request.zones()).all());
-            derivations.addAll(CoastDerivations.of(loss));
-        }
-        for (ZoneStudy zone : zones) {
-            findings.addAll(zone.tooHard());
-            findings.addAll(SafeguardFindings.of(zone));
-            derivations.addAll(StoppingDerivations.of(zone));
-        }
+        List<StudiedPowerLoss> losses = request.axes().stream()
+                .map(axis -> memory.recall(
+                        StudiedPowerLoss.class,
+                        axis.id(),
+                        new StudiedPowerLoss.Question(axis, request.uncontrolled(axis)),
+                        StudiedPowerLoss::of))
+                .toList();
         return new StoppingResult(
-                zones.stream().map(ZoneStudy::stopping).toList(),
-                losses.stream().map(PowerLoss::stopping).toList(),
-                findings,
-                derivations);
+                zones.stream().map(StudiedZone::stopping).toList(),
+                losses.stream().map(StudiedPowerLoss::stopping).toList(),
+                joined(losses, StudiedPowerLoss::findings, zones, StudiedZone::findings),
+                joined(losses, StudiedPowerLoss::derivations, zones, StudiedZone::derivations));
+    }
+
+    private static <T> List<T> joined(
+            List<StudiedPowerLoss> losses,
+            Function<StudiedPowerLoss, List<T>> ofLoss,
+            List<StudiedZone> zones,
+            Function<StudiedZone, List<T>> ofZone) {
+        List<T> all = new ArrayList<>();
+        losses.forEach(loss -> all.addAll(ofLoss.apply(loss)));
+        zones.forEach(zone -> all.addAll(ofZone.apply(zone)));
+        return all;
     }
 }

@@ -24,10 +24,8 @@ import org.jspecify.annotations.Nullable;
 record ZoneStudy(
         int index, StopZone zone, List<StoppingAxis> axes, ZoneStopping stopping, List<SafeguardStudy> safeguards) {
 
-    static ZoneStudy of(int index, StopZone zone, List<StoppingAxis> all) {
+    static ZoneStudy of(int index, StopZone zone, List<StoppingAxis> axes) {
         double reaction = zone.reactionTime().si();
-        List<StoppingAxis> axes =
-                all.stream().filter(axis -> zone.id().equals(axis.stopZone())).toList();
         List<AxisStopping> stops = axes.stream()
                 .map(axis -> zone.category() == StopCategory.CATEGORY_0
                         ? new UncontrolledStop(axis).worst(reaction).stopping()

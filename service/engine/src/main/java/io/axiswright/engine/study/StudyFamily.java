@@ -1,16 +1,17 @@
 package io.axiswright.engine.study;
 
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.memory.Memory;
 import io.axiswright.engine.topology.LayoutEffort;
 import io.axiswright.engine.topology.LayoutMemory;
 import io.axiswright.engine.topology.LayoutPlanning;
 import io.axiswright.engine.topology.SearchGate;
-import io.axiswright.engine.topology.TopologyRequest;
 
 /** Studies of designs that differ little from each other, which share what their differences do not touch. For one thread. */
 public final class StudyFamily {
 
     private final LayoutMemory layouts;
+    private final Memory memory = new Memory();
 
     /** A family whose searches for layouts pass a gate. */
     public StudyFamily(SearchGate gate) {
@@ -23,7 +24,7 @@ public final class StudyFamily {
      * @throws InvalidDesign if the design cannot be given a meaning
      */
     public StudyResult system(StudyRequest request) {
-        return SystemStudy.planned(layouts::plan).system(request);
+        return SystemStudy.planned(layouts::plan, memory).system(request);
     }
 
     /**
@@ -35,7 +36,11 @@ public final class StudyFamily {
      * @throws InvalidDesign if the design cannot be given a meaning
      */
     public StudyResult system(StudyRequest request, StudyRequest near) {
-        TopologyRequest known = NetworkParts.request(CanonicalRequest.of(near).value(), LayoutEffort.PROVEN);
-        return SystemStudy.planned(asked -> layouts.plan(asked, known)).system(request);
+        return SystemStudy.planned(
+                        asked -> layouts.plan(
+                                asked,
+                                NetworkParts.request(CanonicalRequest.of(near).value(), LayoutEffort.PROVEN)),
+                        memory)
+                .system(request);
     }
 }

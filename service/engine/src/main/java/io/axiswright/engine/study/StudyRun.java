@@ -28,6 +28,7 @@ import io.axiswright.engine.finding.Finding;
 import io.axiswright.engine.finding.InvalidDesign;
 import io.axiswright.engine.harmonic.HarmonicResult;
 import io.axiswright.engine.harmonic.HarmonicStudy;
+import io.axiswright.engine.memory.Memory;
 import io.axiswright.engine.motion.CycleCheck;
 import io.axiswright.engine.mounting.MountingCheck;
 import io.axiswright.engine.mounting.MountingResult;
@@ -53,6 +54,7 @@ final class StudyRun {
 
     private final StudyRequest request;
     private final Stock stock;
+    private final Memory memory;
     private final Once<DutyResult> duty = new Once<>(this::sizeDuty);
     private final Once<TopologyResult> topology;
     private final Once<ControlPowerResult> controlPower = new Once<>(this::sizeControlPower);
@@ -91,10 +93,12 @@ final class StudyRun {
         }
     }
 
-    StudyRun(StudyRequest request, LayoutEffort effort, SystemStudy.Planner planner) {
+    StudyRun(StudyRequest request, LayoutEffort effort, SystemStudy.Planner planner, Memory memory) {
         this.request = request;
+        this.memory = memory;
         this.stock = new Stock(request.catalogue());
-        this.topology = new Once<>(() -> planner.plan(NetworkParts.request(request, effort)));
+        this.topology = new Once<>(
+                () -> memory.recall(TopologyResult.class, NetworkParts.request(request, effort), planner::plan));
     }
 
     /** Refuses a design that contradicts itself, which must not get as far as a study. */
@@ -115,7 +119,7 @@ final class StudyRun {
     }
 
     private DutyResult sizeDuty() {
-        return new DutySizing()
+        return new DutySizing(memory)
                 .size(new DutyRequest(
                         design().site(),
                         design().mains(),
@@ -136,21 +140,26 @@ final class StudyRun {
     }
 
     private ControlPowerResult sizeControlPower() {
-        return new ControlPowerSizing().size(ControlPowerParts.request(request, stock, duty(), topology()));
+        return memory.recall(
+                ControlPowerResult.class,
+                ControlPowerParts.request(request, stock, duty(), topology()),
+                new ControlPowerSizing()::size);
     }
 
     private BrakingResult studyBraking() {
-        return new BrakingStudy().study(BrakingParts.request(request, stock, duty()));
+        return memory.recall(
+                BrakingResult.class, BrakingParts.request(request, stock, duty()), new BrakingStudy(memory)::study);
     }
 
     /** Braking by itself, with what takes too long for every study. */
     BrakingResult brakingAlone() {
-        return new BrakingStudy()
+        return new BrakingStudy(memory)
                 .study(BrakingParts.request(request, stock, duty()).withUnaidedStops());
     }
 
     private StoppingResult studyStopping() {
-        return new StoppingStudy().study(StoppingParts.request(design(), stock, duty()));
+        return memory.recall(
+                StoppingResult.class, StoppingParts.request(design(), stock, duty()), new StoppingStudy(memory)::study);
     }
 
     private SupplyRequest askSupply() {
@@ -158,7 +167,7 @@ final class StudyRun {
     }
 
     private SupplyResult sizeSupply() {
-        return new SupplySizing().size(supplyRequest());
+        return memory.recall(SupplyResult.class, supplyRequest(), new SupplySizing()::size);
     }
 
     private CircuitConductoring sizeConductors() {
@@ -189,26 +198,27 @@ final class StudyRun {
     }
 
     private MountingResult checkMounting() {
-        return new MountingCheck().check(MountingParts.request(request, stock, duty()));
+        return memory.recall(
+                MountingResult.class, MountingParts.request(request, stock, duty()), new MountingCheck()::check);
     }
 
     private WiringResult chooseWiring() {
-        return new WiringChoice().choose(WiringParts.request(this));
+        return memory.recall(WiringResult.class, WiringParts.request(this), new WiringChoice()::choose);
     }
 
     private BillResult makeBill() {
-        return new BillMaking()
-                .make(new BillRequest(
-                        catalogue(),
-                        request.catalogueSource(),
-                        new DemandCollection(this).demands(),
-                        AskerParts.of(this),
-                        topology().method() == LayoutMethod.NONE,
-                        topology().unconnectedList(),
-                        design().spareRules(),
-                        design().marginRules(),
-                        ConnectionParts.of(this),
-                        wiring()))
+        var asked = new BillRequest(
+                catalogue(),
+                request.catalogueSource(),
+                new DemandCollection(this).demands(),
+                AskerParts.of(this),
+                topology().method() == LayoutMethod.NONE,
+                topology().unconnectedList(),
+                design().spareRules(),
+                design().marginRules(),
+                ConnectionParts.of(this),
+                wiring());
+        return memory.recall(BillResult.class, asked, new BillMaking()::make)
                 .after(BillWarnings.of(findingsBeforeBill()));
     }
 

@@ -9,6 +9,7 @@ import io.axiswright.engine.fault.FaultResult;
 import io.axiswright.engine.finding.Fault;
 import io.axiswright.engine.finding.FaultCode;
 import io.axiswright.engine.finding.InvalidDesign;
+import io.axiswright.engine.memory.Memory;
 import io.axiswright.engine.mounting.MountingResult;
 import io.axiswright.engine.quantity.NotFinite;
 import io.axiswright.engine.stopping.StoppingResult;
@@ -18,9 +19,7 @@ import io.axiswright.engine.topology.LayoutPlanning;
 import io.axiswright.engine.topology.SearchGate;
 import io.axiswright.engine.topology.TopologyRequest;
 import io.axiswright.engine.topology.TopologyResult;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 
 /**
@@ -40,15 +39,17 @@ public final class SystemStudy {
 
     private final LayoutEffort effort;
     private final Planner planner;
+    private final Memory memory;
 
-    private SystemStudy(LayoutEffort effort, Planner planner) {
+    private SystemStudy(LayoutEffort effort, Planner planner, Memory memory) {
         this.effort = effort;
         this.planner = planner;
+        this.memory = memory;
     }
 
     /** A study that looks for layouts with the given effort. */
     public static SystemStudy with(LayoutEffort effort) {
-        return new SystemStudy(effort, new LayoutPlanning()::plan);
+        return new SystemStudy(effort, new LayoutPlanning()::plan, Memory.NONE);
     }
 
     /** A study that proves its layouts as far as the deterministic limit of the search allows. */
@@ -58,17 +59,20 @@ public final class SystemStudy {
 
     /** The same, and its searches pass a gate they share with others. */
     public static SystemStudy proving(SearchGate gate) {
-        return new SystemStudy(LayoutEffort.PROVEN, new LayoutPlanning(gate)::plan);
+        return new SystemStudy(LayoutEffort.PROVEN, new LayoutPlanning(gate)::plan, Memory.NONE);
     }
 
-    /** A proving study whose layouts are planned by somebody else. */
-    static SystemStudy planned(Planner planner) {
-        return new SystemStudy(LayoutEffort.PROVEN, planner);
+    /** A proving study whose layouts are planned by somebody else, and that shares a memory with others like it. */
+    static SystemStudy planned(Planner planner, Memory memory) {
+        return new SystemStudy(LayoutEffort.PROVEN, planner, memory);
     }
 
-    private SystemStudy remembering() {
-        Map<TopologyRequest, TopologyResult> known = new HashMap<>();
-        return new SystemStudy(effort, request -> known.computeIfAbsent(request, planner::plan));
+    /**
+     * The same study with a memory: what designs studied one after the other have in common is worked out once. The answers are the
+     * same. For one thread.
+     */
+    public SystemStudy remembering() {
+        return new SystemStudy(effort, planner, new Memory());
     }
 
     /** Magnitudes so absurd that the numbers leave what a computer can hold have no meaning for an engineer either. */
@@ -88,7 +92,7 @@ public final class SystemStudy {
 
     private <T> T worked(Function<StudyRun, T> part, CanonicalRequest canonical) {
         try {
-            return part.apply(new StudyRun(canonical.value(), effort, planner));
+            return part.apply(new StudyRun(canonical.value(), effort, planner, memory));
         } catch (InvalidDesign e) {
             throw canonical.asSent(e);
         }
@@ -149,7 +153,7 @@ public final class SystemStudy {
         return meaningful(request, StudyRun::system);
     }
 
-    /** The whole system, beside the same machine in another market; a layout both have in common is planned once. */
+    /** The whole system, beside the same machine in another market; what both have in common is worked out once. */
     public StudyResult system(StudyRequest request, OtherMarket other) {
         SystemStudy both = remembering();
         StudyResult here = both.system(request);
