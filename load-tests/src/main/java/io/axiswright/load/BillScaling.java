@@ -90,6 +90,7 @@ final class BillScaling {
                 false,
                 List.of(),
                 List.of(),
+                List.of(),
                 new Connections(List.of(), Set.of(), List.of()),
                 new WiringResult(List.of(), List.of(), List.of(), List.of(), List.of()));
     }

@@ -20,6 +20,7 @@ import io.axiswright.engine.topology.SearchGate;
 import io.axiswright.engine.topology.TopologyRequest;
 import io.axiswright.engine.topology.TopologyResult;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 
 /**

@@ -7,6 +7,7 @@ import io.axiswright.engine.braking.GroupBraking;
 import io.axiswright.engine.design.Axis;
 import io.axiswright.engine.duty.AxisDuty;
 import io.axiswright.engine.finding.Finding;
+import io.axiswright.engine.memory.Memory;
 import io.axiswright.engine.mounting.AxisMounting;
 import io.axiswright.engine.stopping.AxisStopping;
 import io.axiswright.engine.topology.LayoutEffort;
@@ -83,10 +84,12 @@ class CanonicalRequestTest {
     @Test
     void theNetworkIsTheSameInEveryOrder() {
         Set<TopologyRequest> asked = new HashSet<>();
-        SystemStudy study = SystemStudy.planned(request -> {
-            asked.add(request);
-            return new LayoutPlanning().plan(Copies.with(request, "effort", LayoutEffort.HEURISTIC));
-        });
+        SystemStudy study = SystemStudy.planned(
+                request -> {
+                    asked.add(request);
+                    return new LayoutPlanning().plan(Copies.with(request, "effort", LayoutEffort.HEURISTIC));
+                },
+                Memory.NONE);
         study.topology(LISTED);
         for (long seed = 1; seed <= 5; seed++) {
             study.topology(shuffled(seed));
