@@ -63,8 +63,7 @@ final class ClosingAudit {
     private ClosingCheck check(List<BillLine> lines) {
         var shares = new LinkedHashMap<Share, BigDecimal>();
         int balanced = 0;
-        lines.forEach(
-                line -> lots.computeIfAbsent(lot(line), _ -> new ArrayList<>()).add(line));
+        lines.forEach(line -> lots.merge(lot(line), List.of(line), ClosingAudit::joined));
         for (var line : lines) {
             byId.put(line.id(), line);
             balanced += balances(line) ? 1 : 0;
@@ -89,6 +88,10 @@ final class ClosingAudit {
                 spares.wanted(),
                 spares.met(),
                 List.copyOf(gaps));
+    }
+
+    private static List<BillLine> joined(List<BillLine> some, List<BillLine> more) {
+        return Stream.concat(some.stream(), more.stream()).toList();
     }
 
     private void writeDown(BillLine line, Map<Share, BigDecimal> shares) {

@@ -51,7 +51,7 @@ final class Reels {
         var pieces = lot.stream().flatMap(draft -> draft.demands().stream()).toList();
         var cuts = new Reels(cable, Objects.requireNonNull(cable.reelLength())).plan(first.lineId(), pieces);
         BigDecimal elsewhere = lot.stream().skip(1).map(Draft::demanded).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new Draft(cable, first.kind(), first.demands(), cuts, elsewhere, first.before());
+        return first.cut(cuts, elsewhere);
     }
 
     /** Metres bought: whole reels, and the pieces no reel is long enough for. */

@@ -30,7 +30,11 @@ final class SpareAudit {
     /** Takes down what a line has of its item. */
     void note(BillLine line) {
         switch (line.kind()) {
-            case REQUIRED, CONDITIONAL -> onMachine.merge(line.item(), needed(line), BigDecimal::add);
+            case REQUIRED, CONDITIONAL -> {
+                if (!rules.isEmpty()) {
+                    onMachine.merge(line.item(), needed(line), BigDecimal::add);
+                }
+            }
             case SPARE -> spare.merge(line.item(), needed(line), BigDecimal::add);
             case OPTIONAL, CUSTOMER_SUPPLIED, NO_CHARGE -> {}
         }
@@ -38,16 +42,14 @@ final class SpareAudit {
 
     /** Compares what has been taken down with the rules. */
     void check(Map<String, Item> items) {
-        if (!rules.isEmpty()) {
-            onMachine.forEach((id, needed) -> {
-                Item item = Objects.requireNonNull(items.get(id));
-                for (SpareRule rule : rules) {
-                    if (rule.kind() == Shelf.of(item).kind()) {
-                        compare(item, rule.spares(needed), spare.remove(id));
-                    }
+        onMachine.forEach((id, needed) -> {
+            Item item = Objects.requireNonNull(items.get(id));
+            for (SpareRule rule : rules) {
+                if (rule.kind() == Shelf.of(item).kind()) {
+                    compare(item, rule.spares(needed), spare.remove(id));
                 }
-            });
-        }
+            }
+        });
         spare.keySet().stream().sorted().forEach(id -> gaps.add("no rule asks for spares of " + id));
     }
 
